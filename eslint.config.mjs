@@ -15,7 +15,7 @@ export default tseslint.config(
     },
   },
   {
-    files: ['**/*.mjs', '*.config.js'],
+    files: ['**/*.mjs'],
     languageOptions: { globals: { process: 'readonly', console: 'readonly', URL: 'readonly', Buffer: 'readonly', setTimeout: 'readonly', clearTimeout: 'readonly', performance: 'readonly' } },
     rules: { 'no-console': 'off' },
   },
