@@ -55,3 +55,26 @@ export interface Topocentric {
   readonly north: Metres;
   readonly up: Metres;
 }
+
+/** A duration, in seconds. */
+export type Seconds = Branded<'s'>;
+/** A frequency, bandwidth or channel spacing, in hertz. */
+export type Hertz = Branded<'Hz'>;
+/** An amount of data, in bits. */
+export type Bits = Branded<'bit'>;
+/** An amount of data, in bytes of eight bits. */
+export type Bytes = Branded<'byte'>;
+/** A data rate, in bits per second. */
+export type BitsPerSecond = Branded<'bit/s'>;
+/** A ratio of powers, in decibels. */
+export type Decibels = Branded<'dB'>;
+/** A power relative to one milliwatt, in decibels. */
+export type DecibelMilliwatts = Branded<'dBm'>;
+
+export const seconds = (value: number) => value as Seconds;
+export const hertz = (value: number) => value as Hertz;
+export const bits = (value: number) => value as Bits;
+export const bytes = (value: number) => value as Bytes;
+export const bitsPerSecond = (value: number) => value as BitsPerSecond;
+export const decibels = (value: number) => value as Decibels;
+export const decibelMilliwatts = (value: number) => value as DecibelMilliwatts;
