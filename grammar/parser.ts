@@ -1,0 +1,189 @@
+/** The shape of a line: a first word, what it is about, and items; any line at all has this shape. */
+import { CstParser, tokenMatcher, type CstNode, type IToken } from 'chevrotain';
+import * as token from './tokens.ts';
+import { isUnit } from './units.ts';
+import { detailWord, entryWord, NAME_FOLLOWS } from './vocabulary.ts';
+
+const numerals = [token.Number, token.CommaNumber, token.Packed, token.Question];
+
+class LineParser extends CstParser {
+  constructor() {
+    super(token.TOKENS, { recoveryEnabled: false, maxLookahead: 1 });
+    this.performSelfAnalysis();
+  }
+
+  /** A line never fails to parse: what fits nowhere is junk. */
+  line = this.RULE('line', () => {
+    this.OPTION(() => {
+      const first = this.CONSUME(token.Word, { LABEL: 'first' });
+      this.OPTION1({
+        GATE: () => this.ACTION(() => takesName(first)) && this.atName(),
+        DEF: () => this.SUBRULE(this.name, { LABEL: 'item' }),
+      });
+    });
+    this.MANY(() => this.SUBRULE(this.item));
+  });
+
+  item = this.RULE('item', () => {
+    this.OR({
+      IGNORE_AMBIGUITIES: true,
+      DEF: [
+        { ALT: () => this.CONSUME(token.Text) },
+        { ALT: () => this.CONSUME(token.Comma) },
+        { ALT: () => this.CONSUME(token.Slash) },
+        { ALT: () => this.CONSUME(token.Time) },
+        { ALT: () => this.CONSUME(token.IsoDate) },
+        { GATE: () => this.atMeasure(1), ALT: () => this.SUBRULE(this.sum) },
+        { ALT: () => this.SUBRULE(this.phrase) },
+        { ALT: () => this.CONSUME(token.Anything) },
+      ],
+    });
+  });
+
+  /** A word, and behind `on`, `with`, `by` and their like a name. */
+  phrase = this.RULE('phrase', () => {
+    const word = this.CONSUME(token.Word);
+    this.OPTION({
+      GATE: () => this.ACTION(() => NAME_FOLLOWS.has(word.image.toLowerCase())) && this.atName(),
+      DEF: () => this.SUBRULE(this.name),
+    });
+  });
+
+  /** The next run without blank, comma or quote. */
+  name = this.RULE('name', () => {
+    this.CONSUME(token.NamePart);
+    this.MANY({
+      GATE: () => adjoins(this.LA(0), this.LA(1)) && this.LA(1).image !== '"',
+      DEF: () => this.CONSUME1(token.NamePart),
+    });
+  });
+
+  sum = this.RULE('sum', () => {
+    this.SUBRULE(this.term);
+    this.MANY({
+      GATE: () => this.isSign(1) && this.isNumeral(2),
+      DEF: () => {
+        this.SUBRULE(this.sign);
+        this.SUBRULE1(this.unsigned);
+      },
+    });
+  });
+
+  term = this.RULE('term', () => {
+    this.OPTION(() => this.SUBRULE(this.sign));
+    this.SUBRULE(this.unsigned);
+  });
+
+  unsigned = this.RULE('unsigned', () => {
+    this.OR([
+      {
+        ALT: () => {
+          this.SUBRULE(this.measure);
+          this.OPTION({
+            GATE: () => this.isNumeral(2),
+            DEF: () => {
+              this.CONSUME(token.PlusMinus);
+              this.SUBRULE1(this.measure, { LABEL: 'uncertainty' });
+            },
+          });
+        },
+      },
+      {
+        ALT: () => {
+          this.CONSUME1(token.PlusMinus);
+          this.SUBRULE2(this.measure, { LABEL: 'uncertainty' });
+        },
+      },
+    ]);
+    this.OPTION1(() => this.CONSUME(token.Text));
+  });
+
+  sign = this.RULE('sign', () => {
+    this.OR([{ ALT: () => this.CONSUME(token.Plus) }, { ALT: () => this.CONSUME(token.Minus) }]);
+  });
+
+  /** One number with its unit, or several: feet and inches; degrees, minutes and seconds. */
+  measure = this.RULE('measure', () => {
+    this.SUBRULE(this.part);
+    this.MANY({ GATE: () => this.continuesMeasure(), DEF: () => this.SUBRULE1(this.part) });
+  });
+
+  part = this.RULE('part', () => {
+    this.OR([
+      { ALT: () => this.CONSUME(token.Number, { LABEL: 'numeral' }) },
+      { ALT: () => this.CONSUME(token.CommaNumber, { LABEL: 'numeral' }) },
+      { ALT: () => this.CONSUME(token.Packed, { LABEL: 'numeral' }) },
+      { ALT: () => this.CONSUME(token.Question, { LABEL: 'numeral' }) },
+    ]);
+    this.OPTION(() =>
+      this.OR1([
+        {
+          ALT: () => {
+            this.CONSUME(token.DegreeMark, { LABEL: 'unit' });
+            this.OPTION1({
+              GATE: () => adjoins(this.LA(0), this.LA(1)) && this.LA(1).image === 'C',
+              DEF: () => this.CONSUME(token.Word, { LABEL: 'celsius' }),
+            });
+          },
+        },
+        { ALT: () => this.CONSUME(token.MinuteMark, { LABEL: 'unit' }) },
+        { ALT: () => this.CONSUME(token.SecondsMark, { LABEL: 'unit' }) },
+        { ALT: () => this.CONSUME(token.Percent, { LABEL: 'unit' }) },
+        { GATE: () => isUnit(this.LA(1).image), ALT: () => this.CONSUME1(token.Word, { LABEL: 'unit' }) },
+      ]),
+    );
+  });
+
+  private atName(): boolean {
+    return tokenMatcher(this.LA(1), token.NamePart) && this.LA(1).image !== '"';
+  }
+
+  private atMeasure(ahead: number): boolean {
+    const signs = this.isSign(ahead) ? 1 : 0;
+    const spread = tokenMatcher(this.LA(ahead + signs), token.PlusMinus) ? 1 : 0;
+    return this.isNumeral(ahead + signs + spread);
+  }
+
+  private isSign(ahead: number): boolean {
+    const next = this.LA(ahead);
+    return tokenMatcher(next, token.Plus) || tokenMatcher(next, token.Minus);
+  }
+
+  private isNumeral(ahead: number): boolean {
+    const next = this.LA(ahead);
+    return numerals.some((type) => tokenMatcher(next, type));
+  }
+
+  /** Inches behind feet, minutes behind degrees, seconds behind minutes; a further number stands on its own. */
+  private continuesMeasure(): boolean {
+    if (!this.isNumeral(1)) return false;
+    const before = this.LA(0);
+    const unit = this.LA(2);
+    if (before.image === 'ft') return unit.image === 'in';
+    if (tokenMatcher(before, token.DegreeMark)) return tokenMatcher(unit, token.MinuteMark);
+    return tokenMatcher(before, token.MinuteMark) && tokenMatcher(unit, token.SecondsMark);
+  }
+}
+
+const parser = new LineParser();
+
+/** The parser's own tree of one line's tokens (no blanks, no comment, no line end); null should a line not fit its shape. */
+export function parseLine(tokens: IToken[]): CstNode | null {
+  parser.input = tokens;
+  const tree = parser.line();
+  return parser.errors.length === 0 ? tree : null;
+}
+
+/** The next token starts where this one ends. */
+export function adjoins(before: IToken, next: IToken): boolean {
+  return endOf(before) === next.startOffset;
+}
+
+/** The offset behind a token's last character. */
+export const endOf = (typed: IToken) => typed.startOffset + typed.image.length;
+
+function takesName(first: IToken | undefined): boolean {
+  if (!first) return false;
+  const spec = entryWord(first.image) ?? detailWord(first.image);
+  return spec?.subject === 'name';
+}

@@ -1,0 +1,58 @@
+/** The one place that turns numbers into text: the uncertainty decides how many digits are printed. */
+import type { Unit, Value } from './value.ts';
+
+const MINUS = '\u2212';
+
+/** A number with a fixed count of decimals and a true minus sign; `-0.0` never appears. */
+export function showNumber(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) return 'not a number';
+  const text = Math.abs(value).toFixed(decimals);
+  return value < 0 && Number(text) !== 0 ? MINUS + text : text;
+}
+
+/** Decimals that an uncertainty earns: its second significant digit, at most a tenth of a millimetre. */
+export function decimalsFor(unit: Unit, sigma: number | null): number {
+  const most = unit === '°' ? 10 : unit === '' ? 9 : 4;
+  const usual = unit === '°' ? 9 : unit === '' ? 8 : 4;
+  if (sigma === null || sigma === 0) return usual;
+  return Math.min(most, Math.max(0, 1 - Math.floor(Math.log10(sigma))));
+}
+
+/** `1.5331 m ± 0.0012 m`. */
+export function showValue(value: Value): string {
+  const decimals = decimalsFor(value.unit, value.sigma);
+  const number = withUnit(showNumber(value.value, decimals), value.unit);
+  if (value.sigma === null || value.sigma === 0) return number;
+  return `${number} ± ${showSigma(value.sigma, value.unit)}`;
+}
+
+export function showSigma(sigma: number, unit: Unit): string {
+  if (unit === 'm') return showLength(sigma);
+  return withUnit(showNumber(sigma, decimalsFor(unit, sigma)), unit);
+}
+
+/** A length in the unit that people say it in: `0.3 mm`, `35 mm`, `1.284 m`, `4.2 km`. */
+export function showLength(length: number): string {
+  const size = Math.abs(length);
+  if (size >= 10_000) return `${showNumber(length / 1000, 1)} km`;
+  if (size >= 100) return `${showNumber(length, 1)} m`;
+  if (size >= 1) return `${showNumber(length, 3)} m`;
+  if (size >= 0.01) return `${showNumber(length * 1000, 0)} mm`;
+  return `${showNumber(length * 1000, 1)} mm`;
+}
+
+/** Degrees, minutes and seconds to 0.00001″ (0.3 mm), with the hemisphere: `41°09'08.18286"N`. */
+export function showAngle(angle: number, positive: 'N' | 'E', decimals = 5): string {
+  const negative = positive === 'N' ? 'S' : 'W';
+  const unit = 10 ** decimals;
+  const ticks = Math.round(Math.abs(angle) * 3600 * unit);
+  const seconds = (ticks % (60 * unit)) / unit;
+  const minutes = Math.floor(ticks / (60 * unit)) % 60;
+  const whole = Math.floor(ticks / (3600 * unit));
+  const pad = (number: string, width: number) => number.padStart(width, '0');
+  const width = decimals > 0 ? decimals + 3 : 2;
+  const text = `${whole}°${pad(String(minutes), 2)}'${pad(seconds.toFixed(decimals), width)}"`;
+  return text + (angle < 0 && ticks > 0 ? negative : positive);
+}
+
+const withUnit = (number: string, unit: Unit) => (unit === '' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`);
