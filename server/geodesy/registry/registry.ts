@@ -1,0 +1,215 @@
+/** Coordinate reference systems by EPSG code or by words of their name, out of the register carried in the package. */
+import { refuse, isRefusal, type Refusal } from '../../quantities/refusal.ts';
+import { ellipsoidOf, type Ellipsoid } from '../ellipsoid.ts';
+import type {
+  AnySystem,
+  AreaOfUse,
+  AxisDirection,
+  CoordinateSystem,
+  Datum,
+  LinearUnit,
+  ProjectedSystem,
+  VerticalSystem,
+} from '../system.ts';
+import { cautionOf, realisationOf } from './realisation.ts';
+import { AREAS, DATUMS, ELLIPSOIDS, SYSTEMS, UNITS } from './systems.ts';
+
+/** The system of a code, as `EPSG:3763`, `epsg:3763` or `3763`; the same object at every call. */
+export function systemOf(code: string): AnySystem | Refusal {
+  const digits = /^\s*(?:EPSG\s*:{1,2}\s*)?(\d{4,5})\s*$/i.exec(code)?.[1];
+  if (digits === undefined) return refuse(`“${code.slice(0, 40)}” is not an EPSG code, such as EPSG:3763.`);
+  const known = decoded.get(digits);
+  if (known) return known;
+  const line = lineOf(digits);
+  if (line === undefined)
+    return refuse(`EPSG:${digits} is not in the register carried here: withdrawn, newer, or misspelt.`);
+  const system = decode(line);
+  decoded.set(digits, system);
+  return system;
+}
+
+/** The system of a code, if it is one that positions can be given in; the horizontal part of a compound one. */
+export function horizontalSystemOf(code: string): CoordinateSystem | Refusal {
+  const system = systemOf(code);
+  if (isRefusal(system)) return system;
+  if (system.kind === 'compound') return system.horizontal;
+  if (system.kind === 'vertical')
+    return refuse(`${system.code} (${system.name}) is a height system; it has no horizontal coordinates.`);
+  return system;
+}
+
+/** The system of a code, if it is a grid. */
+export function projectedSystemOf(code: string): ProjectedSystem | Refusal {
+  const system = horizontalSystemOf(code);
+  if (isRefusal(system) || system.kind === 'projected') return system;
+  return refuse(`${system.code ?? system.name} (${system.name}) has no grid; it is a ${system.kind} system.`);
+}
+
+/** One system found by its name. */
+export interface FoundSystem {
+  readonly code: string;
+  readonly name: string;
+  readonly kind: AnySystem['kind'];
+  readonly areaName: string;
+}
+
+/**
+ * The systems whose code, name or area of use contain every word of the text: exact codes first, then those whose name
+ * has all the words, shorter names before longer ones.
+ */
+export function searchSystems(text: string, atMost = 20): readonly FoundSystem[] {
+  const words = plain(text).split(/\s+/).filter(Boolean).slice(0, 12);
+  if (words.length === 0) return [];
+  return searchable()
+    .filter(({ code, searchedName, searchedArea }) =>
+      words.every((word) => searchedName.includes(word) || searchedArea.includes(word) || code === word),
+    )
+    .map((found) => ({ ...found, rank: rankOf(found, words) }))
+    .sort(
+      (one, other) => one.rank - other.rank || one.name.length - other.name.length || +one.code - +other.code,
+    )
+    .slice(0, atMost)
+    .map(({ code, name, kind, areaName }) => ({ code: `EPSG:${code}`, name, kind, areaName }));
+}
+
+interface Searchable extends FoundSystem {
+  readonly searchedName: string;
+  readonly searchedArea: string;
+}
+
+const rankOf = ({ code, searchedName }: Searchable, words: readonly string[]) => {
+  if (words.includes(code)) return 0;
+  return words.every((word) => searchedName.includes(word)) ? 1 : 2;
+};
+
+const decoded = new Map<string, AnySystem | Refusal>();
+
+/** The lines stand in the order of their codes, but a plain search of the text costs less than splitting it. */
+function lineOf(digits: string): string | undefined {
+  const start = SYSTEMS.indexOf(`\n${Number(digits)}|`);
+  if (start < 0) return undefined;
+  return SYSTEMS.slice(start + 1, SYSTEMS.indexOf('\n', start + 1));
+}
+
+function decode(line: string): AnySystem | Refusal {
+  const [digits = '', kind = '', name = '', area = '', ...rest] = line.split('|');
+  const head = { code: `EPSG:${digits}`, name, area: areaAt(area) };
+  if (kind === 'V') return { ...head, ...verticalPart(rest) };
+  if (kind === 'K') return compoundOf(head, rest);
+  const datum = datumAt(rest[0] ?? '');
+  if (datum === undefined)
+    return refuse(`EPSG:${digits} (${name}) is in the register by name only, without its ellipsoid.`);
+  if (kind === 'G') return { ...head, kind: 'geographic', datum };
+  if (kind === 'H') return { ...head, kind: 'geographic-3d', datum };
+  if (kind === 'C') return { ...head, kind: 'geocentric', datum };
+  const [, unit = '', axes = '', projection = ''] = rest;
+  return {
+    ...head,
+    kind: 'projected',
+    datum,
+    unit: unitAt(unit),
+    axes: axesOf(axes),
+    projection: projection === '' ? undefined : projection,
+  };
+}
+
+function verticalPart([datumName = '', unit = '', direction = '']: readonly string[]) {
+  return {
+    kind: 'vertical',
+    datumName: datumName.replaceAll('_', ' '),
+    unit: unitAt(unit),
+    direction: direction === 'd' ? 'down' : 'up',
+  } as const;
+}
+
+function compoundOf(
+  head: { readonly code: string; readonly name: string; readonly area: AreaOfUse | undefined },
+  [horizontalCode = '', verticalCode = '']: readonly string[],
+): AnySystem | Refusal {
+  const horizontal = horizontalSystemOf(horizontalCode);
+  if (isRefusal(horizontal)) return horizontal;
+  const vertical = systemOf(verticalCode);
+  const isVertical = (system: AnySystem | Refusal): system is VerticalSystem =>
+    !isRefusal(system) && system.kind === 'vertical';
+  return { ...head, kind: 'compound', horizontal, vertical: isVertical(vertical) ? vertical : undefined };
+}
+
+const DIRECTIONS: Readonly<Record<string, AxisDirection>> = { e: 'east', n: 'north', w: 'west', s: 'south' };
+
+const axesOf = (letters: string) => ({
+  first: DIRECTIONS[letters.charAt(0)] ?? 'east',
+  second: DIRECTIONS[letters.charAt(1)] ?? 'north',
+});
+
+/** A table kept as lines, split at its first use; its rows are made once, so that equal things are the same object. */
+function tableOf<Row>(lines: string, make: (fields: readonly string[]) => Row) {
+  let split: string[] | undefined;
+  const rows: Row[] = [];
+  return (place: string): Row | undefined => {
+    split ??= lines.slice(1, -1).split('\n');
+    const at = Number(place);
+    const line = place === '' ? undefined : split[at];
+    return line === undefined ? undefined : (rows[at] ??= make(line.split('|')));
+  };
+}
+
+const areaAt = tableOf(AREAS, ([name = '', box = '']): AreaOfUse => {
+  const [south = NaN, west = NaN, north = NaN, east = NaN] = box.split(' ').map(Number);
+  return { name, south, west, north, east };
+});
+
+const ellipsoidAt = tableOf(ELLIPSOIDS, ([name = '', axis = '', inverse = '']): Ellipsoid =>
+  ellipsoidOf(name, Number(axis), Number(inverse)),
+);
+
+const unitRow = tableOf(UNITS, ([name = '', factor = '']): LinearUnit => ({ name, metres: Number(factor) }));
+const unitAt = (place: string): LinearUnit => unitRow(place) ?? { name: 'metre', metres: 1 };
+
+const datumRow = tableOf(DATUMS, ([name = '', code = '', ellipsoidPlace = '', meridian = '']) => {
+  const ellipsoid = ellipsoidAt(ellipsoidPlace);
+  return ellipsoid && datumFrom(name, code, ellipsoid, Number(meridian));
+});
+const datumAt = (place: string): Datum | undefined => datumRow(place);
+
+function datumFrom(name: string, code: string, ellipsoid: Ellipsoid, primeMeridian: number): Datum {
+  const caution = cautionOf(name);
+  return {
+    name,
+    geographic: code === '' ? undefined : `EPSG:${code}`,
+    ellipsoid,
+    primeMeridian,
+    realisation: realisationOf(name, ellipsoid),
+    ...(caution === undefined ? {} : { caution }),
+  };
+}
+
+let searched: readonly Searchable[] | undefined;
+
+function searchable(): readonly Searchable[] {
+  return (searched ??= SYSTEMS.slice(1, -1)
+    .split('\n')
+    .map((line) => {
+      const [code = '', kind = '', name = '', area = ''] = line.split('|', 4);
+      const areaName = areaAt(area)?.name ?? '';
+      return {
+        code,
+        name,
+        kind: KINDS[kind] ?? 'projected',
+        areaName,
+        searchedName: plain(name),
+        searchedArea: plain(areaName),
+      };
+    }));
+}
+
+const KINDS: Readonly<Record<string, AnySystem['kind']>> = {
+  P: 'projected',
+  G: 'geographic',
+  H: 'geographic-3d',
+  C: 'geocentric',
+  V: 'vertical',
+  K: 'compound',
+};
+
+/** Small letters without accents, so that a search does not depend on them. */
+const plain = (text: string) => text.slice(0, 400).normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
