@@ -1,0 +1,59 @@
+/** What is inside the packaged extension: the files named here and no other, fit for a desktop and a browser. */
+import { strFromU8, unzipSync } from 'fflate';
+import { existsSync, readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+
+const packagePath = 'dist/tribrach.vsix';
+const expectedFiles = [
+  '[Content_Types].xml',
+  'extension.vsixmanifest',
+  'extension/LICENSE.txt',
+  'extension/client/icon.png',
+  'extension/client/icon.svg',
+  'extension/client/language-configuration.json',
+  'extension/client/snippets.json',
+  'extension/dist/extension-web.js',
+  'extension/dist/extension.cjs',
+  'extension/dist/server-worker.js',
+  'extension/dist/tribrach.cjs',
+  'extension/dist/tribrach.tmLanguage.json',
+  'extension/package.json',
+  'extension/readme.md',
+];
+
+describe('the packaged extension', () => {
+  let files: Readonly<Record<string, Uint8Array>> = {};
+
+  beforeAll(() => {
+    if (!existsSync(packagePath))
+      throw new Error(`There is no ${packagePath}; run "npm run package" before this test.`);
+    files = unzipSync(readFileSync(packagePath));
+  });
+
+  it('holds what it needs and nothing else', () => {
+    expect(Object.keys(files).sort()).toEqual(expectedFiles);
+  });
+
+  it('finds every file that its manifest names', () => {
+    const named = [...textOf('package.json').matchAll(/"\.\/((?:client|dist)\/[^"]+)"/g)].map(
+      ([, path]) => `extension/${String(path)}`,
+    );
+    expect(named.length).toBeGreaterThan(4);
+    expect(named.filter((path) => !(path in files))).toEqual([]);
+  });
+
+  it('is not typed as a module, which an extension host in a browser refuses to load', () => {
+    expect(JSON.parse(textOf('package.json'))).not.toHaveProperty('type');
+  });
+
+  it('asks for nothing but the editor in the browser', () => {
+    const required = [...textOf('dist/extension-web.js').matchAll(/\brequire\("([^"]+)"\)/g)];
+    expect(new Set(required.map(([, name]) => name))).toEqual(new Set(['vscode']));
+  });
+
+  function textOf(path: string): string {
+    const bytes = files[`extension/${path}`];
+    if (bytes === undefined) throw new Error(`${path} is not packaged`);
+    return strFromU8(bytes);
+  }
+});

@@ -1,0 +1,3 @@
+export async function testEmacs() {
+  throw new Error('not yet');
+}

@@ -1,0 +1,48 @@
+/** What the extension host calls: runs every test in turn, each under a time limit, and reports each by a line. */
+import { findingTests } from './findings.ts';
+import { inlayTests } from './inlays.ts';
+import { languageTests } from './language.ts';
+import { pageTests } from './pages.ts';
+import { renameTests } from './renames.ts';
+import { serverTests } from './server.ts';
+import { revert } from './session.ts';
+import { writingTests } from './writing.ts';
+
+const tests = {
+  ...languageTests,
+  ...findingTests,
+  ...inlayTests,
+  ...renameTests,
+  ...pageTests,
+  ...writingTests,
+  ...serverTests,
+};
+const limit = 30_000;
+
+export async function run(): Promise<void> {
+  let failures = 0;
+  for (const [name, test] of Object.entries(tests)) {
+    try {
+      await Promise.race([test(), tooLong()]);
+      report(`passed ${name}`);
+    } catch (error) {
+      failures += 1;
+      report(`failed ${name}: ${error instanceof Error ? error.message : String(error)}`);
+    }
+    await revert();
+  }
+  report('finished');
+  if (failures > 0) throw new Error(`${failures} tests failed`);
+}
+
+function tooLong(): Promise<never> {
+  return new Promise((_, reject) =>
+    setTimeout(() => reject(new Error(`it took longer than ${limit / 1000} s`)), limit),
+  );
+}
+
+function report(line: string): void {
+  // The console of the extension host is all that reaches the page, and from there the runner.
+  // eslint-disable-next-line no-console
+  console.log(`[test] ${line}`);
+}

@@ -1,0 +1,3 @@
+export async function testNeovim() {
+  throw new Error('not yet');
+}

@@ -1,0 +1,96 @@
+/** One pass through the page a person sees: squiggle, inlay, hover, fix; a picture of each goes to the screenshots. */
+import { mkdir, readFile } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+
+const screenshots = resolve('.cache/screenshots');
+const patience = 30_000;
+
+export async function lookAtPage(browser, name, address, expected, report) {
+  await mkdir(screenshots, { recursive: true });
+  const session = (await readFile(join('tests/editors/workspace', expected.session), 'utf8')).split('\n');
+  const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
+  const page = await context.newPage();
+  page.setDefaultTimeout(patience);
+  const editor = page.locator('.part.editor .monaco-editor').first();
+  const steps = { squiggle, inlay, hover, fix };
+  try {
+    await page.goto(address);
+    await editor.locator('.view-line').first().waitFor();
+    for (const [step, look] of Object.entries(steps)) {
+      try {
+        await look();
+        report(`passed ${step} is seen`);
+      } catch (error) {
+        report(`failed ${step} is seen: ${error.message.split('\n', 1)[0]}`);
+      } finally {
+        await page.screenshot({ path: join(screenshots, `${name}-${step}.png`) });
+      }
+    }
+  } finally {
+    await context.close();
+  }
+
+  async function squiggle() {
+    await page.locator(`.squiggly-${expected.finding.severity}`).first().waitFor({ state: 'attached' });
+  }
+
+  async function inlay() {
+    await lineWith(expected.inlay.says);
+  }
+
+  async function hover() {
+    await goTo(expected.hover.at);
+    await page.keyboard.press('Control+K');
+    await page.keyboard.press('Control+I');
+    const contents = page.locator('.monaco-hover:not(.hidden) .hover-contents');
+    await contents.filter({ hasText: expected.hover.says }).first().waitFor();
+  }
+
+  async function fix() {
+    await page.keyboard.press('Escape');
+    await goTo(expected.finding.at);
+    await page.keyboard.press('Control+.');
+    const offer = page.locator('.action-widget .monaco-list-row', { hasText: expected.fix.offers }).first();
+    await offer.waitFor();
+    await page.screenshot({ path: join(screenshots, `${name}-fix-offered.png`) });
+    await pick(offer);
+    await lineWith(expected.fix.leaves.trim());
+    await page.locator(`.squiggly-${expected.finding.severity}`).first().waitFor({ state: 'detached' });
+  }
+
+  /** By keyboard: the list of fixes lets no pointer through while it opens. */
+  async function pick(offer) {
+    for (let step = 0; step < 20; step += 1) {
+      if (await offer.evaluate((row) => row.classList.contains('focused')))
+        return page.keyboard.press('Enter');
+      await page.keyboard.press('ArrowDown');
+    }
+    throw new Error('the fix could not be reached by keyboard');
+  }
+
+  async function goTo(text) {
+    const line = session.findIndex((candidate) => candidate.includes(text));
+    const column = (session[line] ?? '').indexOf(text);
+    await editor.locator('.view-lines').click();
+    await page.keyboard.press('Control+G');
+    await page.locator('.quick-input-widget input[type=text]').fill(`:${line + 1}:${column + 2}`);
+    await page.keyboard.press('Enter');
+    await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  }
+
+  /** The editor draws blanks as no-break spaces and puts zero-width marks into inlays. */
+  async function lineWith(text) {
+    const wanted = plain(text);
+    const end = Date.now() + patience;
+    while (Date.now() < end) {
+      const lines = await editor.locator('.view-line').allTextContents();
+      if (lines.some((line) => plain(line).includes(wanted))) return;
+      await page.waitForTimeout(100);
+    }
+    throw new Error(`no line of the editor shows “${text}”`);
+  }
+}
+
+function plain(text) {
+  return text.replace(/[\u200b-\u200d\ufeff]/g, '').replace(/\s+/g, ' ');
+}

@@ -1,0 +1,3 @@
+export async function serveVscodeWeb() {
+  throw new Error('not yet');
+}
