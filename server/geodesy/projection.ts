@@ -15,6 +15,9 @@ import {
 } from '../quantities/brands.ts';
 import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
 import { halfTurn, toRadians } from './angles.ts';
+import { cassiniSoldner } from './projections/cassini-soldner.ts';
+import { colombiaUrban } from './projections/colombia-urban.ts';
+import { parametersOf, type OwnProjection } from './projections/own.ts';
 import type { ProjectedSystem } from './system.ts';
 
 /** Geographic coordinates (longitude from Greenwich) in the system's datum, to its grid in metres east and north. */
@@ -63,12 +66,14 @@ const LARGEST = 1e8;
 function makeProjection(system: ProjectedSystem): PlainProjection | Refusal {
   const { projection, datum } = system;
   const name = system.code ?? system.name;
-  if (projection === undefined)
-    return refuse(`${name} (${system.name}) uses a projection that is not computed here.`);
+  const notComputed = `${name} (${system.name}) uses a projection that is not computed here.`;
+  if (projection === undefined) return refuse(system.uncomputed ?? notComputed);
   const { semiMajor: a, flattening: f } = datum.ellipsoid;
   if (!(a > 6e6 && a < 7e6 && f >= 0 && f < 0.01))
     return refuse(`${name} has no plausible ellipsoid, without which its coordinates mean nothing.`);
   const ellipsoid = f === 0 ? `+a=${a} +b=${a}` : `+a=${a} +rf=${1 / f}`;
+  const own = OWN[/^proj=(\w+)/.exec(projection)?.[1] ?? ''];
+  if (own) return ownProjection(own, projection, system);
   const parameters = projection.split(' ').map((word) => `+${word}`);
   const meridian = datum.primeMeridian === 0 ? '' : ` +pm=${datum.primeMeridian}`;
   try {
@@ -78,8 +83,20 @@ function makeProjection(system: ProjectedSystem): PlainProjection | Refusal {
     );
     return plainly(converter);
   } catch {
-    return refuse(`${name} (${system.name}) uses a projection that is not computed here.`);
+    return refuse(notComputed);
   }
+}
+
+/** Methods that proj4 lacks, or computes to less than 0.1 mm within an area of use. */
+const OWN: Readonly<Record<string, OwnProjection>> = { cass: cassiniSoldner, col_urban: colombiaUrban };
+
+function ownProjection(own: OwnProjection, projection: string, { datum }: ProjectedSystem): PlainProjection {
+  const parameters = parametersOf(projection);
+  const centralMeridian = datum.primeMeridian + (parameters.numbers['lon_0'] ?? 0);
+  const { forward: plain, near } = own(parameters, datum.ellipsoid, centralMeridian);
+  const finite = <Answer extends object>(answer: Answer) =>
+    Object.values(answer).every(Number.isFinite) ? answer : undefined;
+  return { forward: (position) => finite(plain(position)), inverse: (grid) => finite(near(grid)) };
 }
 
 function plainly(converter: proj4.Converter): PlainProjection {
@@ -109,7 +126,7 @@ function plainly(converter: proj4.Converter): PlainProjection {
  */
 function refined(projection: PlainProjection, grid: Grid): Geographic | undefined {
   let position = projection.inverse(grid);
-  for (let round = 0; round < 6 && position; round++) {
+  for (let round = 0; round < 10 && position; round++) {
     const reached = projection.forward(position);
     if (reached === undefined) return undefined;
     const east = grid.east - reached.east;

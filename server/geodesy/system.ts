@@ -57,6 +57,8 @@ export interface ProjectedSystem extends SystemBase {
   readonly axes: { readonly first: AxisDirection; readonly second: AxisDirection };
   /** PROJ parameters of the projection alone (no ellipsoid, datum, unit or axes), or undefined where there is no way. */
   readonly projection: string | undefined;
+  /** Why there is no way, as a sentence. */
+  readonly uncomputed?: string;
 }
 
 export interface GeographicSystem extends SystemBase {

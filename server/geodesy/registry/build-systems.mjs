@@ -87,7 +87,7 @@ function areaOf({ area, bbox }) {
 
 function rememberDatum(entry) {
   if (datumByName.has(entry.name)) return;
-  const primeMeridian = entry.wkt?.match(/PRIMEM\["[^"]*",([^,\]]+)/)?.[1] ?? meridianOf(entry.proj4) ?? '0';
+  const primeMeridian = meridianOf(entry);
   const ellipsoid = ellipsoidOf(entry);
   if (ellipsoid !== undefined)
     datumByName.set(entry.name, datums.add([entry.name, entry.code, ellipsoid, primeMeridian].join('|')));
@@ -100,7 +100,7 @@ function datumOf(entry) {
   if (known !== undefined) return known;
   const ellipsoid = ellipsoidOf(entry);
   if (ellipsoid === undefined) return '';
-  const primeMeridian = entry.wkt?.match(/PRIMEM\["[^"]*",([^,\]]+)/)?.[1] ?? meridianOf(entry.proj4) ?? '0';
+  const primeMeridian = meridianOf(entry);
   return datums.add([name, '', ellipsoid, primeMeridian].join('|'));
 }
 
@@ -128,12 +128,14 @@ function ellipsoidOf({ wkt, proj4 }) {
   return ellipsoids.add(`${axis} m|${axis}|${inverse ?? (axis === minor ? 0 : axis / (axis - minor))}`);
 }
 
-/** PROJ's named prime meridians, with the Greenwich longitudes of the EPSG dataset. */
-function meridianOf(proj4) {
-  const given = proj4?.match(/\+pm=(\S+)/)?.[1];
+/** PROJ's named prime meridians, with the Greenwich longitudes of the EPSG dataset; Paris at 2°20′14.025″. */
+function meridianOf({ wkt, proj4 }) {
+  const inWkt = wkt?.match(/PRIMEM\["([^"]*)",([^,\]]+)/);
+  if (inWkt && inWkt[1] !== 'Paris') return inWkt[2];
+  const given = inWkt ? 'paris' : proj4?.match(/\+pm=(\S+)/)?.[1];
   const named = {
     lisbon: '-9.13190611111111',
-    paris: '2.33722917',
+    paris: '2.33722916666667',
     bogota: '-74.0809166666667',
     madrid: '-3.687375',
     rome: '12.4523333333333',
@@ -145,7 +147,7 @@ function meridianOf(proj4) {
     athens: '23.7163375',
     oslo: '10.7229166666667',
   };
-  return named[given] ?? given;
+  return named[given] ?? given ?? '0';
 }
 
 function unitOf({ wkt, proj4 }) {

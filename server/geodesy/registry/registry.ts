@@ -12,6 +12,7 @@ import type {
   VerticalSystem,
 } from '../system.ts';
 import { cautionOf, realisationOf } from './realisation.ts';
+import { uncomputedBecause } from './uncomputed.ts';
 import { AREAS, DATUMS, ELLIPSOIDS, SYSTEMS, UNITS } from './systems.ts';
 
 /** The system of a code, as `EPSG:3763`, `epsg:3763` or `3763`; the same object at every call. */
@@ -44,6 +45,20 @@ export function projectedSystemOf(code: string): ProjectedSystem | Refusal {
   if (isRefusal(system) || system.kind === 'projected') return system;
   return refuse(`${system.code ?? system.name} (${system.name}) has no grid; it is a ${system.kind} system.`);
 }
+
+/** The datum of the geographic system with this name, for example `ETRS89`, in whatever letters and blanks. */
+export function datumNamed(name: string): Datum | undefined {
+  const wanted = bare(name);
+  datumPlaces ??= new Map(
+    DATUMS.slice(1, -1)
+      .split('\n')
+      .map((line, place) => [bare(line.split('|', 1)[0] ?? ''), String(place)]),
+  );
+  return datumAt(datumPlaces.get(wanted) ?? '');
+}
+
+let datumPlaces: Map<string, string> | undefined;
+const bare = (name: string) => plain(name).replace(/[\s_]/g, '');
 
 /** One system found by its name. */
 export interface FoundSystem {
@@ -97,8 +112,11 @@ function decode(line: string): AnySystem | Refusal {
   if (kind === 'V') return { ...head, ...verticalPart(rest) };
   if (kind === 'K') return compoundOf(head, rest);
   const datum = datumAt(rest[0] ?? '');
+  const uncomputed = kind === 'P' ? uncomputedBecause(digits, name) : undefined;
   if (datum === undefined)
-    return refuse(`EPSG:${digits} (${name}) is in the register by name only, without its ellipsoid.`);
+    return refuse(
+      uncomputed ?? `EPSG:${digits} (${name}) is in the register by name only, without its ellipsoid.`,
+    );
   if (kind === 'G') return { ...head, kind: 'geographic', datum };
   if (kind === 'H') return { ...head, kind: 'geographic-3d', datum };
   if (kind === 'C') return { ...head, kind: 'geocentric', datum };
@@ -109,7 +127,8 @@ function decode(line: string): AnySystem | Refusal {
     datum,
     unit: unitAt(unit),
     axes: axesOf(axes),
-    projection: projection === '' ? undefined : projection,
+    projection: projection === '' || uncomputed ? undefined : projection,
+    ...(uncomputed === undefined ? {} : { uncomputed }),
   };
 }
 
