@@ -1,0 +1,110 @@
+/** Reads `antenna`, `rover` and `surface`. */
+import { given, isHole, type Maybe, type Value } from '../quantities/value.ts';
+import type { Source } from './bind.ts';
+import type { Surface } from './coordinates.ts';
+import type { Antenna, LocalSurface, Rover, TapePoint } from './entries.ts';
+import type { LineReader } from './line-reader.ts';
+import { missing, takeGeoid, takeNamed, takePole, takeQuoted } from './phrases.ts';
+import { bareNumber, quantity, takeQuantity } from './quantities.ts';
+
+export function bindAntenna({ header, details, base }: Source): Antenna {
+  const name = takeNamed(header)?.name ?? '';
+  const description = header.text()?.text ?? null;
+  header.finish();
+  return {
+    ...base,
+    kind: 'antenna',
+    name,
+    description,
+    phaseCentre: details.one('phase-centre', (line) => takeAboveArp(line, `phase centre of ${name}`), ['above', 'below']),
+    calibration: details.one('calibration', (line) => {
+      const file = takeQuoted(line);
+      const type = line.text();
+      return file && { file, type: type ? { text: type.text, place: line.at(type) } : null };
+    }),
+    tapePoints: details.all('tape-point', (line) => takeTapePoint(line, name), ['radius', 'above', 'below']),
+    hook: details.one('hook', (line) => takeQuantity(line, 'length', `hook of ${name}`)),
+    fixedHeight: details.one('fixed-height', (line) => {
+      const height = takeQuantity(line, 'length', `fixed height of ${name}`);
+      if (line.word('to')) takeNamed(line);
+      return height;
+    }),
+    serial: details.one('serial', takeNamed),
+  };
+}
+
+/** `92 mm above arp`, negative below it. */
+function takeAboveArp(reader: LineReader, what: string): Maybe<Value> {
+  const value = takeQuantity(reader, 'length', what);
+  const side = reader.word('above', 'below');
+  if (side) takeNamed(reader);
+  if (isHole(value) || side !== 'below') return value;
+  return value.origin === 'given' ? given(what, -value.value, 'm', value.sigma, `${value.typed} below`, value.place) : value;
+}
+
+function takeTapePoint(reader: LineReader, antenna: string): TapePoint {
+  const name = takeNamed(reader)?.name ?? '';
+  let radius: Maybe<Value> | null = null;
+  let above: Maybe<Value> | null = null;
+  for (;;) {
+    if (reader.word('radius')) radius = takeQuantity(reader, 'length', `radius of ${name}`);
+    else if (reader.peek()?.kind === 'sum') above = takeAboveArp(reader, `${name} of ${antenna} above the ARP`);
+    else break;
+    reader.comma();
+  }
+  if (!radius) missing(reader, 'the radius (radius 168 mm)');
+  if (!above) missing(reader, 'the height above the ARP (35 mm above arp)');
+  const because = { hole: `${name} of ${antenna} is not described in full`, place: reader.place };
+  return { name, radius: radius ?? because, above: above ?? because, place: reader.place };
+}
+
+export function bindRover({ header, details, base }: Source): Rover {
+  const name = takeNamed(header)?.name ?? '';
+  const description = header.text()?.text ?? null;
+  header.finish();
+  return {
+    ...base,
+    kind: 'rover',
+    name,
+    description,
+    pole: details.one('pole', takePole, ['to']),
+    geoid: details.one('geoid', takeGeoid),
+    scale: details.one('scale', takeScale),
+    siteCalibration: details.one('site-calibration', takeNamed),
+    serial: details.one('serial', takeNamed),
+  };
+}
+
+/** A ratio such as 1.000134, or what it differs from one: `134 ppm`. */
+function takeScale(reader: LineReader): Maybe<Value> {
+  const sum = reader.sum();
+  if (!sum) {
+    missing(reader, 'a ratio (1.000134)');
+    return { hole: 'the scale is missing', place: reader.place };
+  }
+  if (!sum.terms[0]?.measure?.parts[0]?.unit) return bareNumber(reader, sum, 'scale');
+  const difference = quantity(reader, sum, 'ratio', 'scale');
+  if (isHole(difference) || difference.origin !== 'given') return difference;
+  return { ...difference, value: 1 + difference.value };
+}
+
+export function bindSurface({ header, details, base }: Source): LocalSurface {
+  const name = takeNamed(header)?.name ?? '';
+  const description = header.text()?.text ?? null;
+  header.finish();
+  const offset = details.one('offset', (line) => takeOffset(line, name), ['above', 'below']);
+  return { ...base, kind: 'surface', name, description, offset: offset?.value ?? null, against: offset?.against ?? null };
+}
+
+/** `2.00 m below orthometric`: a height above this surface plus −2.00 m is a height above that one. */
+function takeOffset(reader: LineReader, surface: string): { value: Maybe<Value>; against: Surface | null } {
+  const what = `offset of ${surface}`;
+  const value = takeQuantity(reader, 'length', what);
+  const side = reader.word('above', 'below');
+  const named = side ? takeNamed(reader) : null;
+  if (!side || !named) missing(reader, '`above` or `below` and the other surface (2.00 m below orthometric)');
+  const against: Surface | null =
+    named?.name === 'orthometric' || named?.name === 'ellipsoidal' ? named.name : named ? { above: named } : null;
+  if (isHole(value) || value.origin !== 'given' || side !== 'below') return { value, against };
+  return { value: given(what, -value.value, 'm', value.sigma, `${value.typed} below`, value.place), against };
+}

@@ -1,0 +1,65 @@
+/** From an entry of the tree to what it says; an entry that has not changed is not read again. */
+import type { Entry } from '../../grammar/tree.ts';
+import type { WordEntry } from '../../grammar/vocabulary.ts';
+import { bindCheck, bindEvent, bindPoint, bindPoints } from './bind-field.ts';
+import { bindAntenna, bindRover, bindSurface } from './bind-gear.ts';
+import { bindJob, bindUse } from './bind-job.ts';
+import { bindRadio, bindStream } from './bind-link.ts';
+import { bindMark } from './bind-mark.ts';
+import { bindCorrection, bindHazard, bindNote, bindReview } from './bind-record.ts';
+import { bindSetup } from './bind-setup.ts';
+import { detailsOf, headerOf, placeOf, type Details } from './details.ts';
+import type { Bound } from './entries.ts';
+import { readLine, type LineReader } from './line-reader.ts';
+import type { Remark } from './remark.ts';
+
+/** What every entry is read from: its header behind the first word, its details, and what it starts with. */
+export interface Source {
+  readonly header: LineReader;
+  readonly details: Details;
+  readonly base: { readonly entry: Entry; readonly place: ReturnType<typeof placeOf>; readonly remarks: Remark[] };
+}
+
+const readers: Readonly<Record<string, (source: Source) => Bound>> = {
+  job: bindJob,
+  use: bindUse,
+  mark: bindMark,
+  antenna: bindAntenna,
+  rover: bindRover,
+  surface: bindSurface,
+  setup: bindSetup,
+  radio: bindRadio,
+  stream: bindStream,
+  check: bindCheck,
+  event: bindEvent,
+  points: bindPoints,
+  point: bindPoint,
+  hazard: bindHazard,
+  note: bindNote,
+  correction: bindCorrection,
+  review: bindReview,
+};
+
+const known = new WeakMap<Entry, { readonly path: string; readonly bound: Bound }>();
+
+export function bind(path: string, entry: Entry): Bound {
+  const before = known.get(entry);
+  if (before?.path === path) return before.bound;
+  const bound = read(path, entry);
+  known.set(entry, { path, bound });
+  return bound;
+}
+
+function read(path: string, entry: Entry): Bound {
+  const remarks: Remark[] = entry.slips.map((slip) => ({
+    about: 'letters',
+    slip,
+    place: { path, entry, start: slip.start, end: slip.end },
+  }));
+  const spec: WordEntry | null = headerOf(path, entry, remarks);
+  const header = readLine(path, entry, entry.header, remarks);
+  const details = detailsOf(path, entry, spec, remarks);
+  const base = { entry, place: placeOf(path, entry, entry.header), remarks };
+  const reader = spec && readers[spec.word];
+  return reader ? reader({ header, details, base }) : { ...base, kind: 'unknown' };
+}

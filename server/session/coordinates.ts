@@ -1,0 +1,303 @@
+/** Reads positions and heights: grid, geographic or geocentric, in any order, with the surface that a height stands on. */
+import type { Item, Measure, Place, Sum } from '../../grammar/tree.ts';
+import { showAngle } from '../quantities/show.ts';
+import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
+import type { LineReader } from './line-reader.ts';
+import { quantity } from './quantities.ts';
+
+export interface Named {
+  readonly name: string;
+  readonly place: Place;
+}
+
+/** Coordinates as typed; metres or degrees, east and north positive, whatever letter was typed. */
+export type Position = { readonly place: Place; readonly system: Named | null } & (
+  | { readonly form: 'grid'; readonly east: Maybe<Value>; readonly north: Maybe<Value> }
+  | { readonly form: 'geographic'; readonly latitude: Maybe<Value>; readonly longitude: Maybe<Value> }
+  | { readonly form: 'geocentric'; readonly x: Maybe<Value>; readonly y: Maybe<Value>; readonly z: Maybe<Value> }
+);
+
+/** The surface of a height: the geoid or levelling datum, the ellipsoid, or a named local surface. */
+export type Surface = 'orthometric' | 'ellipsoidal' | { readonly above: Named };
+
+export interface Height {
+  readonly value: Maybe<Value>;
+  /** Null where none was typed. */
+  readonly surface: Surface | null;
+  /** The model by which the instrument itself converted, where one was typed. */
+  readonly geoid: Named | null;
+  readonly place: Place;
+}
+
+export interface PositionAndHeight {
+  readonly position: Position | null;
+  readonly height: Height | null;
+}
+
+/** Reads coordinates and a height in any order, as long as there are any. */
+export function takePositionAndHeight(reader: LineReader, about: string): PositionAndHeight {
+  const found: Coordinate[] = [];
+  let height: Height | null = null;
+  let system: Named | null = null;
+  for (;;) {
+    if (reader.word('height')) height = takeHeight(reader, `height of ${about}`);
+    else if (reader.peek()?.kind === 'word' && wordAt(reader) === 'in') {
+      reader.next();
+      system = reader.nameOrText() ?? null;
+    } else {
+      const coordinate = takeCoordinate(reader, about);
+      if (!coordinate) break;
+      found.push(coordinate);
+    }
+    if (reader.peek()?.kind === 'comma' && startsCoordinate(reader, 1)) reader.next();
+  }
+  return { position: assembled(reader, found, system, about), height };
+}
+
+/** Reads `6.284 m orthometric`; the word `height` has been taken. */
+export function takeHeight(reader: LineReader, name: string): Height {
+  const sum = reader.sum();
+  if (!sum) {
+    reader.remark({ about: 'missing-value', place: reader.place, word: 'height', expects: 'a height with its surface (6.284 m orthometric)' });
+    return { value: hole(`${name} is missing`, reader.place), surface: null, geoid: null, place: reader.place };
+  }
+  const value = quantity(reader, sum, 'length', name);
+  const start = reader.at(sum);
+  const surface = takeSurface(reader);
+  const geoid = reader.word('geoid') ? (reader.nameOrText() ?? null) : null;
+  const open = sum.terms[0]?.measure?.parts[0]?.numeral.open ?? false;
+  if (!surface && !open) {
+    const typed = reader.typed(sum);
+    reader.remark({ about: 'no-surface', place: start, typed, readings: [`${typed} orthometric`, `${typed} ellipsoidal`] });
+  }
+  return { value, surface, geoid, place: start };
+}
+
+function takeSurface(reader: LineReader): Surface | null {
+  const known = reader.word('orthometric', 'ellipsoidal');
+  if (known) return known;
+  if (!reader.word('above')) return null;
+  const above = reader.nameOrText();
+  if (!above) return null;
+  if (above.name === 'orthometric' || above.name === 'ellipsoidal') return above.name;
+  return { above };
+}
+
+interface Coordinate {
+  readonly axis: 'east' | 'north' | 'latitude' | 'longitude' | 'x' | 'y' | 'z';
+  readonly value: Maybe<Value>;
+  readonly place: Place;
+}
+
+function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
+  const first = reader.peek();
+  if (first?.kind === 'word' && /^[XYZ]$/.test(first.word)) return takeGeocentric(reader, first.word, about);
+  if (first?.kind !== 'sum') return null;
+  if (isPackedThreesome(reader)) return takePacked(reader, about);
+  reader.next();
+  if (isAngle(first)) return takeAngle(reader, first, about);
+  const numeral = first.terms[0]?.measure?.parts[0]?.numeral;
+  const letterAhead = reader.peek();
+  const bare = first.terms.length === 1 && !first.terms[0]?.measure?.sign && !first.terms[0]?.measure?.parts[0]?.unit;
+  const packed =
+    numeral && bare && letterAhead?.kind === 'word'
+      ? packedReadings(numeral.typed, letterAhead.word, letterAhead.start === numeral.end)
+      : [];
+  if (packed.length > 0) return packedCoordinate(reader, { start: first.start, end: letterAhead?.end ?? first.end }, packed, letterAhead?.kind === 'word' ? letterAhead.word : 'N', about);
+  const letter = takeLetter(reader);
+  const name = `${letterNames[letter?.letter ?? '?'] ?? 'coordinate'} of ${about}`;
+  const value = quantity(reader, first, 'length', name);
+  const place = reader.at({ start: first.start, end: letter?.end ?? first.end });
+  const late = letter ?? takeLetter(reader);
+  if (!late) {
+    if (!isHole(value)) remarkLetter(reader, place, reader.typed(first), ['E', 'N']);
+    return { axis: 'east', value: hole(`${name} has no letter (E or N)`, place), place };
+  }
+  const turned = late.letter === 'W' || late.letter === 'S';
+  return { axis: late.letter === 'E' || late.letter === 'W' ? 'east' : 'north', value: turned ? negated(value) : value, place };
+}
+
+function takeGeocentric(reader: LineReader, letter: string, about: string): Coordinate | null {
+  const word = reader.next();
+  const sum = reader.sum();
+  if (!word || !sum) return null;
+  const value = quantity(reader, sum, 'length', `${letter} of ${about}`);
+  return { axis: letter.toLowerCase() as 'x' | 'y' | 'z', value, place: reader.at({ start: word.start, end: sum.end }) };
+}
+
+const letterNames: Readonly<Record<string, string>> = { E: 'east', W: 'east', N: 'north', S: 'north' };
+
+function takeLetter(reader: LineReader): { letter: 'N' | 'S' | 'E' | 'W'; end: number } | null {
+  const end = reader.peek()?.end ?? 0;
+  const letter = reader.word('N', 'S', 'E', 'W');
+  return letter ? { letter, end } : null;
+}
+
+function takeAngle(reader: LineReader, sum: Sum, about: string): Coordinate {
+  const letter = takeLetter(reader);
+  const place = reader.at({ start: sum.start, end: letter?.end ?? sum.end });
+  const measure = sum.terms[0]?.measure;
+  const typed = reader.typed(place);
+  if (!letter || !measure) {
+    remarkLetter(reader, place, typed, ['N', 'S', 'E', 'W']);
+    return { axis: 'latitude', value: hole(`an angle of ${about} has no hemisphere`, place), place };
+  }
+  const axis = letter.letter === 'N' || letter.letter === 'S' ? 'latitude' : 'longitude';
+  const name = `${axis} of ${about}`;
+  return { axis, value: angleValue(reader, sum, measure, letter.letter, name, typed, place), place };
+}
+
+function angleValue(
+  reader: LineReader,
+  sum: Sum,
+  measure: Measure,
+  letter: 'N' | 'S' | 'E' | 'W',
+  name: string,
+  typed: string,
+  place: Place,
+): Maybe<Value> {
+  if (measure.sign) {
+    const opposite = { N: 'S', S: 'N', E: 'W', W: 'E' }[letter];
+    const bare = typed.replace(/^\S\s*/, '');
+    const readings = [bare, bare.slice(0, -1) + opposite];
+    reader.remark({ about: 'angle-sign', place, typed, readings });
+    return hole(`${name} has a sign and a hemisphere`, place);
+  }
+  const [degrees, minutes, seconds] = measure.parts.map((part) => part.numeral.value);
+  if (degrees === undefined || degrees === null || minutes === null || seconds === null) {
+    const open = measure.parts.some((part) => part.numeral.open);
+    if (open) reader.remark({ about: 'open-value', place, word: name });
+    return hole(open ? `${name} is still open (?)` : `${name} cannot be read as typed`, place);
+  }
+  const limit = letter === 'N' || letter === 'S' ? 90 : 180;
+  const size = degrees + (minutes ?? 0) / 60 + (seconds ?? 0) / 3600;
+  if ((minutes ?? 0) >= 60 || (seconds ?? 0) >= 60 || size > limit) {
+    const told = size > limit ? `${limit}°` : 'minutes and seconds below 60';
+    reader.remark({ about: 'angle-range', place, typed, limit: told });
+    return hole(`${name} is out of range`, place);
+  }
+  const spread = sum.terms[0]?.uncertainty;
+  const sigma = spread?.parts[0]?.unit?.unit === '"' ? (spread.parts[0].numeral.value ?? 0) / 3600 : null;
+  return given(name, letter === 'S' || letter === 'W' ? -size : size, '°', sigma, typed, place);
+}
+
+function remarkLetter(reader: LineReader, place: Place, typed: string, letters: readonly string[]): void {
+  reader.remark({ about: 'hemisphere', place, typed, readings: letters.map((letter) => `${typed} ${letter}`) });
+}
+
+/** Three numbers in a row and a letter: degrees, minutes and seconds without their marks. */
+function isPackedThreesome(reader: LineReader): boolean {
+  const bare = (item: Item | undefined) =>
+    item?.kind === 'sum' && item.terms.length === 1 && item.terms[0]?.measure?.parts.length === 1 && !item.terms[0].measure.parts[0]?.unit;
+  const letter = reader.peek(3);
+  return [0, 1, 2].every((ahead) => bare(reader.peek(ahead))) && letter?.kind === 'word' && /^[NSEW]$/.test(letter.word);
+}
+
+function takePacked(reader: LineReader, about: string): Coordinate {
+  const first = reader.next();
+  reader.next();
+  reader.next();
+  const letter = takeLetter(reader);
+  const span = { start: first?.start ?? 0, end: letter?.end ?? first?.end ?? 0 };
+  const numbers = reader.typed(span).slice(0, -1).trim().split(/\s+/).map(Number);
+  const reading = sexagesimal(numbers[0] ?? 0, numbers[1] ?? 0, numbers[2] ?? 0, letter?.letter ?? 'N', reader.typed(span).match(/\.(\d+)/)?.[1]?.length ?? 0);
+  return packedCoordinate(reader, span, reading ? [reading] : [], letter?.letter ?? 'N', about);
+}
+
+function packedCoordinate(reader: LineReader, span: { start: number; end: number }, readings: readonly string[], letter: string, about: string): Coordinate {
+  const place = reader.at(span);
+  if (reader.peek()?.kind === 'word' && reader.peek()?.end === span.end) reader.next();
+  reader.remark({ about: 'angle-packed', place, typed: reader.typed(span), readings });
+  const axis = letter === 'N' || letter === 'S' ? 'latitude' : 'longitude';
+  return { axis, value: hole(`${axis} of ${about} is packed and can be read in more than one way`, place), place };
+}
+
+/**
+ * Every plausible reading of `41-09-08.18`, `410908.18` or `41.090818` before a hemisphere letter.
+ * A long run of digits parted from its letter by a blank is a grid coordinate without a unit instead.
+ */
+export function packedReadings(typed: string, letter: string, adjoining: boolean): string[] {
+  if (!/^[NSEW]$/.test(letter)) return [];
+  const dashed = /^(\d{1,3})[-./](\d{1,2})[-./](\d{1,2}(?:\.\d+)?)$/.exec(typed);
+  const readings: (string | null)[] = [];
+  const limit = letter === 'N' || letter === 'S' ? 90 : 180;
+  if (dashed) readings.push(sexagesimal(Number(dashed[1]), Number(dashed[2]), Number(dashed[3]), letter, decimalsOf(dashed[3])));
+  const run = adjoining && /^(\d{5,7})(\.\d+)?$/.exec(typed);
+  if (run) {
+    const whole = run[1] ?? '';
+    const seconds = Number(whole.slice(-2) + (run[2] ?? ''));
+    readings.push(sexagesimal(Number(whole.slice(0, -4)), Number(whole.slice(-4, -2)), seconds, letter, decimalsOf(run[2])));
+  }
+  const minutesRun = adjoining && /^(\d{3,5})(\.\d+)$/.exec(typed);
+  if (minutesRun) {
+    const whole = minutesRun[1] ?? '';
+    const minutes = Number(whole.slice(-2) + (minutesRun[2] ?? ''));
+    if (minutes < 60 && Number(whole.slice(0, -2)) <= limit) readings.push(`${Number(whole.slice(0, -2))}°${whole.slice(-2)}${minutesRun[2] ?? ''}'${letter}`);
+  }
+  const decimal = /^(\d{1,3})\.(\d{4,})$/.exec(typed);
+  if (decimal && Number(typed) <= limit) {
+    readings.push(`${typed}°${letter}`);
+    const digits = decimal[2] ?? '';
+    const seconds = digits.slice(2, 4) + (digits.length > 4 ? `.${digits.slice(4)}` : '');
+    readings.push(sexagesimal(Number(decimal[1]), Number(digits.slice(0, 2)), Number(seconds), letter, Math.max(0, digits.length - 4)));
+  }
+  return readings.filter((reading): reading is string => reading !== null);
+}
+
+const decimalsOf = (digits: string | undefined) => digits?.split('.')[1]?.length ?? 0;
+
+function sexagesimal(degrees: number, minutes: number, seconds: number, letter: string, decimals: number): string | null {
+  const limit = letter === 'N' || letter === 'S' ? 90 : 180;
+  if (minutes >= 60 || seconds >= 60 || degrees + minutes / 60 > limit) return null;
+  const positive = letter === 'N' || letter === 'S' ? 'N' : 'E';
+  const size = degrees + minutes / 60 + seconds / 3600;
+  return showAngle(size, positive, decimals).replace(/[NE]$/, letter);
+}
+
+function assembled(reader: LineReader, found: readonly Coordinate[], system: Named | null, about: string): Position | null {
+  const [first] = found;
+  const last = found[found.length - 1];
+  if (!first || !last) return null;
+  const place = reader.at({ start: first.place.start, end: last.place.end });
+  const pick = (axis: Coordinate['axis'], name: string): Maybe<Value> => {
+    const matching = found.filter((coordinate) => coordinate.axis === axis);
+    const [one, second] = matching;
+    if (second) {
+      reader.remark({ about: 'leftover', place: second.place, typed: reader.typed(second.place), near: [] });
+      return hole(`${name} of ${about} is given twice`, second.place);
+    }
+    if (one) return one.value;
+    if (!found.some((coordinate) => isHole(coordinate.value)))
+      reader.remark({ about: 'missing-value', place, word: 'position', expects: `its ${name} as well` });
+    return hole(`${name} of ${about} is missing`, place);
+  };
+  const axes = new Set(found.map((coordinate) => coordinate.axis));
+  if (axes.has('x') || axes.has('y') || axes.has('z'))
+    return { form: 'geocentric', x: pick('x', 'X'), y: pick('y', 'Y'), z: pick('z', 'Z'), place, system };
+  if (axes.has('latitude') || axes.has('longitude'))
+    return { form: 'geographic', latitude: pick('latitude', 'latitude'), longitude: pick('longitude', 'longitude'), place, system };
+  return { form: 'grid', east: pick('east', 'east'), north: pick('north', 'north'), place, system };
+}
+
+function negated(value: Maybe<Value>): Maybe<Value> {
+  if (isHole(value) || value.origin !== 'given') return value;
+  return { ...value, value: -value.value };
+}
+
+const isAngle = (sum: Sum) => {
+  const unit = sum.terms[0]?.measure?.parts[0]?.unit?.unit;
+  return unit === '°' || unit === "'" || unit === 'gon';
+};
+
+const wordAt = (reader: LineReader, ahead = 0) => {
+  const item = reader.peek(ahead);
+  return item?.kind === 'word' ? item.word : undefined;
+};
+
+function startsCoordinate(reader: LineReader, ahead: number): boolean {
+  const item = reader.peek(ahead);
+  if (item?.kind === 'word') return /^([XYZ]|height|in)$/.test(item.word);
+  if (item?.kind !== 'sum') return false;
+  const behind = reader.peek(ahead + 1);
+  return isAngle(item) || (behind?.kind === 'word' && /^[NSEW]$/.test(behind.word)) || !!item.terms[0]?.measure?.parts[0]?.numeral.open || behind?.kind === 'sum';
+}

@@ -1,0 +1,86 @@
+/** Reads dates and times of day; a clock's offset and the day make them moments. */
+import type { Item, Place } from '../../grammar/tree.ts';
+import { hole, type Maybe } from '../quantities/value.ts';
+import type { LineReader } from './line-reader.ts';
+
+/** A time of day, with its date where one was typed. */
+export interface Moment {
+  /** Seconds since midnight of the clock, or of UTC. */
+  readonly seconds: number;
+  /** Days from 1970-01-01; null means the job's day. */
+  readonly day: number | null;
+  readonly utc: boolean;
+  readonly typed: string;
+  readonly place: Place;
+}
+
+/** The word before it (`at`, `until`) has been taken. */
+export function takeMoment(reader: LineReader, what: string): Maybe<Moment> {
+  const first = reader.peek();
+  const date = first?.kind === 'date' ? first : undefined;
+  if (date) reader.next();
+  const item = reader.peek();
+  if (item?.kind === 'time') {
+    reader.next();
+    const place = reader.at({ start: date?.start ?? item.start, end: item.end });
+    if (item.seconds === null || (date && date.day === null)) {
+      reader.remark({ about: 'time-impossible', place, typed: reader.typed(place) });
+      return hole(`no clock shows ${reader.typed(place)}`, place);
+    }
+    return { seconds: item.seconds, day: date?.day ?? null, utc: item.utc, typed: reader.typed(place), place };
+  }
+  if (isOpen(item)) {
+    reader.next();
+    reader.remark({ about: 'open-value', place: reader.at(item), word: what });
+    return hole(`${what} is still open (?)`, reader.at(item));
+  }
+  const place = item ? reader.at(item) : reader.place;
+  reader.remark({ about: 'missing-value', place, word: what, expects: 'a time (07:50)' });
+  if (item?.kind === 'sum' || item?.kind === 'junk') reader.next();
+  return hole(`${what} is missing`, place);
+}
+
+/** Days from 1970-01-01. Only `YYYY-MM-DD` can be read in one way. */
+export function takeDate(reader: LineReader, what: string): Maybe<{ readonly day: number; readonly typed: string; readonly place: Place }> {
+  const item = reader.peek();
+  const place = item ? reader.at(item) : reader.place;
+  if (item?.kind === 'date') {
+    reader.next();
+    if (item.day !== null) return { day: item.day, typed: item.typed, place };
+    reader.remark({ about: 'time-impossible', place, typed: item.typed });
+    return hole(`there is no ${item.typed}`, place);
+  }
+  if (isOpen(item)) {
+    reader.next();
+    reader.remark({ about: 'open-value', place, word: what });
+    return hole(`${what} is still open (?)`, place);
+  }
+  if (item?.kind === 'sum') {
+    reader.next();
+    const typed = reader.typed(item);
+    reader.remark({ about: 'date-format', place, typed, readings: dateReadings(typed) });
+    return hole(`${what} can be read in more than one way`, place);
+  }
+  reader.remark({ about: 'missing-value', place, word: what, expects: 'a date (2026-05-19)' });
+  return hole(`${what} is missing`, place);
+}
+
+/** Day first, month first, and year first, where the calendar allows it. */
+function dateReadings(typed: string): string[] {
+  const parts = typed.split(/[-./]/).map(Number);
+  const [first = 0, second = 0, third = 0] = parts;
+  if (parts.length !== 3 || parts.some((part) => !Number.isInteger(part))) return [];
+  const year = third < 100 ? 2000 + third : third;
+  const readings = [isoDate(year, second, first), isoDate(year, first, second), isoDate(first < 100 ? 2000 + first : first, second, third)];
+  return [...new Set(readings.filter((reading): reading is string => reading !== null))];
+}
+
+function isoDate(year: number, month: number, day: number): string | null {
+  if (year < 1980 || year > 2100 || month < 1 || month > 12 || day < 1) return null;
+  const date = new Date(Date.UTC(year, month - 1, day));
+  return date.getUTCMonth() === month - 1 ? date.toISOString().slice(0, 10) : null;
+}
+
+export function isOpen(item: Item | undefined): item is Item & { kind: 'sum' } {
+  return item?.kind === 'sum' && item.terms[0]?.measure?.parts[0]?.numeral.open === true;
+}

@@ -1,0 +1,159 @@
+/** Turns of phrase that several entries share: names after a word, accuracies, poles, observations. */
+import type { Sum } from '../../grammar/tree.ts';
+import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
+import { takePositionAndHeight, type Named } from './coordinates.ts';
+import type { Accuracy, Day, GeoidName, Limits, Observed, Pole, Quality, Quoted, Source, Stated } from './entries.ts';
+import type { LineReader } from './line-reader.ts';
+import { isOpen, takeDate, takeMoment } from './moments.ts';
+import { bareNumber, budget, quantity, takeQuantity } from './quantities.ts';
+
+export function takeQuoted(reader: LineReader): Quoted | null {
+  const text = reader.text();
+  if (text) return { text: text.text, place: reader.at(text) };
+  const item = reader.peek();
+  if (isOpen(item)) {
+    reader.next();
+    reader.remark({ about: 'open-value', place: reader.at(item), word: reader.line.word?.word ?? '' });
+    return null;
+  }
+  missing(reader, 'text in double quotes');
+  return null;
+}
+
+/** A name, quoted or not; `?` in its place is a hole that the writer knows of. */
+export function takeNamed(reader: LineReader): Named | null {
+  const named = reader.nameOrText();
+  if (named && named.name === '?') {
+    reader.remark({ about: 'open-value', place: named.place, word: reader.line.word?.word ?? '' });
+    return null;
+  }
+  if (!named) missing(reader, 'a name');
+  return named ?? null;
+}
+
+export function missing(reader: LineReader, expects: string): void {
+  reader.remark({ about: 'missing-value', place: reader.place, word: reader.line.word?.word ?? '', expects });
+}
+
+export function takeGeoid(reader: LineReader): GeoidName | null {
+  const text = reader.text();
+  if (text) return { name: text.text, file: true, place: reader.at(text) };
+  const named = takeNamed(reader);
+  return named ? { ...named, file: false } : null;
+}
+
+/** `8 mm horizontal, 12 mm vertical`, each with `95 %` where it is not a standard uncertainty. */
+export function takeAccuracy(reader: LineReader, name: string): Accuracy {
+  let horizontal: Stated | null = null;
+  let vertical: Stated | null = null;
+  for (let sum = reader.sum(); sum; sum = nextSum(reader)) {
+    const stated = budget(reader, sum, name);
+    const direction = reader.word('horizontal', 'vertical', 'up');
+    const confidence = takeConfidence(reader);
+    const place = reader.at({ start: sum.start, end: sum.end });
+    if (direction === 'horizontal') horizontal = { ...stated, confidence };
+    else if (direction) vertical = { ...stated, confidence };
+    else if (!isOpenSum(sum)) reader.remark({ about: 'missing-value', place, word: reader.line.word?.word ?? '', expects: '`horizontal` or `vertical` behind the length' });
+  }
+  return { horizontal, vertical, place: reader.place };
+}
+
+/** `95 %` behind a stated accuracy, as a fraction. */
+function takeConfidence(reader: LineReader): number | null {
+  const item = reader.peek();
+  if (item?.kind !== 'sum' || item.terms[0]?.measure?.parts[0]?.unit?.unit !== '%') return null;
+  reader.next();
+  const value = quantity(reader, item, 'ratio', 'confidence');
+  return isHole(value) ? null : value.value;
+}
+
+function nextSum(reader: LineReader): Sum | undefined {
+  if (reader.peek()?.kind === 'comma' && reader.peek(1)?.kind === 'sum') reader.next();
+  return reader.sum();
+}
+
+const isOpenSum = (sum: Sum) => sum.terms[0]?.measure?.parts[0]?.numeral.open === true;
+
+export function takePole(reader: LineReader): Pole {
+  const length = takeQuantity(reader, 'length', 'pole');
+  return { length, to: reader.word('to') ? takeNamed(reader) : null, place: reader.place };
+}
+
+export function takeSource(reader: LineReader): Source | null {
+  const text = takeQuoted(reader);
+  if (!text) return null;
+  const next = reader.peek();
+  const date: Maybe<Day> | null = next && next.kind !== 'comma' ? takeDate(reader, 'date of the source') : null;
+  return { text: text.text, date, place: text.place };
+}
+
+/** What the controller showed, or the recording that it is to be read from. */
+export function takeObserved(reader: LineReader, about: string): Observed {
+  if (reader.word('from')) {
+    const file = takeQuoted(reader);
+    const from = reader.word('between') ? takeMoment(reader, 'start') : null;
+    const to = from && reader.word('and') ? takeMoment(reader, 'end') : null;
+    return { position: null, height: null, recording: file ? { file, from, to } : null, place: reader.place };
+  }
+  const { position, height } = takePositionAndHeight(reader, about);
+  if (!position && !height) {
+    const item = reader.peek();
+    if (isOpen(item)) {
+      reader.next();
+      reader.remark({ about: 'open-value', place: reader.at(item), word: 'observed' });
+    } else missing(reader, 'coordinates (… m E, … m N, height … m orthometric)');
+  }
+  return { position, height, recording: null, place: reader.place };
+}
+
+const SOLUTIONS = ['fixed', 'float', 'autonomous', 'differential'] as const;
+
+/** `fixed, 60 epochs, pdop 1.5, 16 satellites`, in any order. */
+export function takeQuality(reader: LineReader): Quality {
+  let solution: Named | null = null;
+  let epochs: Maybe<Value> | null = null;
+  let pdop: Maybe<Value> | null = null;
+  let satellites: Maybe<Value> | null = null;
+  for (;;) {
+    const at = reader.peek();
+    const word = reader.word(...SOLUTIONS);
+    if (word && at) solution = { name: word, place: reader.at(at) };
+    else if (reader.word('pdop')) pdop = takeBare(reader, 'pdop');
+    else if (at?.kind === 'sum') {
+      const sum = reader.sum();
+      if (!sum) break;
+      const value = bareNumber(reader, sum, 'count');
+      const counted = reader.word('epochs', 'epoch', 'satellites', 'satellite');
+      if (counted?.startsWith('epoch')) epochs = value;
+      else if (counted) satellites = value;
+      else {
+        reader.remark({ about: 'missing-value', place: reader.at(at), word: 'quality', expects: 'what the number counts (epochs, satellites)' });
+      }
+    } else break;
+    reader.comma();
+  }
+  return { solution, epochs, pdop, satellites, place: reader.place };
+}
+
+export const takeLimits = (reader: LineReader): Limits => takeQuality(reader);
+
+function takeBare(reader: LineReader, name: string): Maybe<Value> {
+  const sum = reader.sum();
+  if (sum) return bareNumber(reader, sum, name);
+  missing(reader, `a number behind ${name}`);
+  return hole(`${name} is missing`, reader.place);
+}
+
+/** A decimal year, or a date. */
+export function takeEpoch(reader: LineReader): Maybe<Value> {
+  const item = reader.peek();
+  if (item?.kind === 'date') {
+    reader.next();
+    if (item.day === null) return hole(`there is no ${item.typed}`, reader.at(item));
+    const year = Number(item.typed.slice(0, 4));
+    const start = Date.UTC(year, 0, 1) / 86_400_000;
+    const length = Date.UTC(year + 1, 0, 1) / 86_400_000 - start;
+    return given('epoch', year + (item.day - start) / length, '', 0, item.typed, reader.at(item));
+  }
+  return takeBare(reader, 'epoch');
+}
