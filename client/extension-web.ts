@@ -1,16 +1,22 @@
 /** The extension for an editor in the browser: the shared client, talking to the server in a worker. */
 import { Uri, type ExtensionContext } from 'vscode';
-import { LanguageClient } from 'vscode-languageclient/browser';
+import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
 import { start, stop } from './start.ts';
 
-declare const Worker: new (script: string) => ConstructorParameters<typeof LanguageClient>[2];
+type WorkerPort = ConstructorParameters<typeof BrowserMessageReader>[0];
+declare const Worker: new (script: string) => WorkerPort & { terminate(): void };
 
 export async function activate(context: ExtensionContext): Promise<void> {
   const script = Uri.joinPath(context.extensionUri, 'dist', 'server-worker.js').toString(true);
-  await start(
-    context,
-    (options) => new LanguageClient('tribrach', 'Tribrach', async () => new Worker(script), options),
-  );
+  let worker: InstanceType<typeof Worker> | undefined;
+  // The transports are made here because an extension host wraps its workers, and the client then does not know them.
+  const connect = async () => {
+    worker?.terminate();
+    worker = new Worker(script);
+    return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
+  };
+  context.subscriptions.push({ dispose: () => worker?.terminate() });
+  await start(context, (options) => new LanguageClient('tribrach', 'Tribrach', connect, options));
 }
 
 export async function deactivate(): Promise<void> {

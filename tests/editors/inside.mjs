@@ -14,11 +14,10 @@ export async function buildInsideTests() {
   await writeFile(join(folder, 'package.json'), JSON.stringify(placeholder, null, 2));
   await build({
     bundle: true,
-    entryPoints: ['tests/editors/inside/run.ts'],
-    outfile: join(folder, 'tests.js'),
     format: 'cjs',
     external: ['vscode'],
-    target: 'es2022',
+    entryPoints: ['tests/editors/inside/run.ts'],
+    outfile: join(folder, 'tests.js'),
     logLevel: 'warning',
   });
   return { folder, tests: join(folder, 'tests.js') };

@@ -23,7 +23,7 @@ export async function lookAtPage(browser, name, address, expected, report) {
       } catch (error) {
         report(`failed ${step} is seen: ${error.message.split('\n', 1)[0]}`);
       } finally {
-        await page.screenshot({ path: join(screenshots, `${name}-${step}.png`) });
+        await picture(step);
       }
     }
   } finally {
@@ -52,10 +52,15 @@ export async function lookAtPage(browser, name, address, expected, report) {
     await page.keyboard.press('Control+.');
     const offer = page.locator('.action-widget .monaco-list-row', { hasText: expected.fix.offers }).first();
     await offer.waitFor();
-    await page.screenshot({ path: join(screenshots, `${name}-fix-offered.png`) });
+    await picture('fix-offered');
     await pick(offer);
     await lineWith(expected.fix.leaves.trim());
     await page.locator(`.squiggly-${expected.finding.severity}`).first().waitFor({ state: 'detached' });
+  }
+
+  async function picture(what) {
+    await page.waitForTimeout(500); // until what fades in stands still
+    await page.screenshot({ path: join(screenshots, `${name}-${what}.png`) });
   }
 
   /** By keyboard: the list of fixes lets no pointer through while it opens. */
