@@ -92,7 +92,16 @@ export interface DayOptions {
   readonly otherDatums?: readonly OtherDatum[];
   /** How many points are picked up between the checks. */
   readonly points?: number;
+  /** Which rounds of checks are made; by default all four. */
+  readonly rounds?: readonly Round[];
+  /** Whether a nail by the base, without coordinates, is observed before and after noon. */
+  readonly nail?: boolean;
+  /** How the base moves where that is planted. */
+  readonly movement?: Movement;
 }
+
+/** A round of checks: at the start, on both sides of the knock at noon, and at the end. */
+export type Round = 'OPEN' | 'BEFORE' | 'AFTER' | 'CLOSE';
 
 export interface SceneMark {
   readonly published: PublishedMark;
@@ -102,7 +111,9 @@ export interface SceneMark {
 /** One place that the rover stood on. */
 export interface Occupation {
   readonly name: string;
-  /** Undefined for a point that is picked up. */
+  /** A check mark, a nail without coordinates, or a point that is picked up. */
+  readonly on: 'mark' | 'nail' | 'point';
+  /** Undefined for everything but a check mark. */
   readonly mark: SceneMark | undefined;
   readonly truth: Geodetic;
   /** After midnight, local. */
@@ -149,6 +160,7 @@ export interface Day {
   readonly observations: readonly Observation[];
 }
 
+/** What an option decides is drawn from a stream of its own, so that days that differ by an option share all the rest. */
 export function drawScene(options: DayOptions): Scene {
   const random = seededRandom(options.seed);
   const noise = { ...USUAL_NOISE, ...options.noise };
@@ -160,19 +172,20 @@ export function drawScene(options: DayOptions): Scene {
     options.neighbouringGrids ??
     (options.grid === undefined ? [utm(((zone + 58) % 60) + 1, south), utm((zone % 60) + 1, south)] : []);
   const geoid = drawGeoid(random, baseTruth);
-  const form = options.form ?? (random.chance(0.5) ? 'grid' : 'geographic');
-  const keyedForm = options.keyedForm ?? (random.chance(0.5) ? 'grid' : 'geographic');
+  const form = options.form ?? (random.fork('form').chance(0.5) ? 'grid' : 'geographic');
+  const keyedForm = options.keyedForm ?? (random.fork('keyed form').chance(0.5) ? 'grid' : 'geographic');
   const publish = (name: string, description: string, truth: Geodetic): SceneMark => ({
     truth,
     published: published(name, description, truth, { form, grid, geoid, noise, random }),
   });
   const away = (metres: number): Geodetic => drawAround(baseTruth, metres, grid, random);
   const baseMark = publish('PM-14', 'brass bolt', baseTruth);
-  const first = options.distance ?? random.logUniform(100, 20_000);
-  const count = options.checkMarks ?? (random.chance(0.6) ? 2 : 1);
+  const first = options.distance ?? random.fork('first').logUniform(100, 20_000);
+  const second = options.distance ?? random.fork('second').logUniform(100, 20_000);
+  const count = options.checkMarks ?? (random.fork('count').chance(0.6) ? 2 : 1);
   const checkMarks = [
     publish('PM-09', 'bolt, check mark', away(first)),
-    publish('PM-22', 'pillar, second check mark', away(options.distance ?? random.logUniform(100, 20_000))),
+    publish('PM-22', 'pillar, second check mark', away(second)),
   ].slice(0, count);
   const yesterday = publish('PM-31', 'base of the day before', away(random.logUniform(20, 3000)));
   const setup = { from: 470, until: 940 };
@@ -196,15 +209,19 @@ export function drawScene(options: DayOptions): Scene {
     antennaReference: 'arp',
     antennaTypeKnown: true,
   };
-  const movement = drawMovement(random);
+  const movement = options.movement ?? drawMovement(random.fork('movement'));
   const situation: Situation = {
     mark: baseMark.published,
     otherMarks: checkMarks.map((mark) => mark.published),
     yesterday: { mark: yesterday.published, antennaHeight: toMillimetre(random.uniform(1, 1.9)) },
     antenna: baseAntenna,
+    chartBelow: toCentimetre(random.uniform(0.8, 4)),
     careful: { setting, readings, extension, rover },
     neighbouringGrids,
-    otherDatums: options.otherDatums ?? [OLD_EUROPE, frameOfAnotherRealisation(baseTruth, random)],
+    otherDatums: options.otherDatums ?? [
+      OLD_EUROPE,
+      frameOfAnotherRealisation(baseTruth, random.fork('frame')),
+    ],
     plate: drawPlate(random),
     movement,
     unlisted: drawVector(random, random.logUniform(0.03, 2)),
@@ -233,8 +250,15 @@ export function drawScene(options: DayOptions): Scene {
     roverPole: rover.pole,
     setup,
     disturbance: movement.minutes,
-    occupations: drawOccupations(checkMarks, movement.minutes, options.points ?? 4, away, random),
-    autonomous: standAlone(baseTruth, base, grid, secondsOf(date, clockOffset, setup.from), noise, random),
+    occupations: drawOccupations(checkMarks, movement.minutes, options, away, random),
+    autonomous: standAlone(
+      baseTruth,
+      base,
+      grid,
+      secondsOf(date, clockOffset, setup.from),
+      noise,
+      random.fork('autonomous'),
+    ),
     situation,
   };
 }
@@ -441,6 +465,10 @@ function carefulHeight(readings: readonly Reading[], antenna: Antenna, extension
   return start.reduce((sum, height) => sum + height, 0) / start.length;
 }
 
+function toCentimetre(metres: number): number {
+  return Math.round(metres * 100) / 100;
+}
+
 /** A knock of 20 mm to 0.5 m, mostly sideways, some time around noon. */
 function drawMovement(random: Random): Movement {
   const size = random.logUniform(0.02, 0.5);
@@ -482,33 +510,46 @@ function drawVector(random: Random, size: number): { east: number; north: number
   return { east: size * level * Math.sin(azimuth), north: size * level * Math.cos(azimuth), up: size * up };
 }
 
-/** Checks at the start, after noon and at the end, on each check mark in turn, and points between them. */
+/** Rounds of checks, on each check mark in turn, and points between them. */
 function drawOccupations(
   checkMarks: readonly SceneMark[],
   noon: number,
-  points: number,
+  options: DayOptions,
   away: (metres: number) => Geodetic,
   random: Random,
 ): readonly Occupation[] {
-  const rounds = [
+  const rounds: readonly { readonly name: Round; readonly minutes: number }[] = [
     { name: 'OPEN', minutes: 505 },
     { name: 'BEFORE', minutes: noon - 12 },
     { name: 'AFTER', minutes: noon + 12 },
     { name: 'CLOSE', minutes: 910 },
   ];
-  const checks = rounds.flatMap((round) =>
-    checkMarks.map((mark, index) => ({
+  const made = rounds.filter(({ name }) => options.rounds?.includes(name) ?? true);
+  const checks = made.flatMap((round) =>
+    checkMarks.map((mark, index): Occupation => ({
       name: index === 0 ? round.name : `${round.name}-${String(index + 1)}`,
+      on: 'mark',
       mark,
       truth: mark.truth,
       minutes: round.minutes + index * 6,
     })),
   );
-  const pickedUp = Array.from({ length: points }, (_, index) => ({
+  const pickedUp = Array.from({ length: options.points ?? 4 }, (_, index): Occupation => ({
     name: `P${String(index + 1)}`,
+    on: 'point',
     mark: undefined,
     truth: away(random.logUniform(50, 20_000)),
     minutes: 525 + random.below(370),
   }));
-  return [...checks, ...pickedUp].sort((first, second) => first.minutes - second.minutes);
+  const nail = away(12);
+  const nails = [-30, 4].map((offset, index): Occupation => ({
+    name: `NAIL-${index === 0 ? 'A' : 'B'}`,
+    on: 'nail',
+    mark: undefined,
+    truth: nail,
+    minutes: noon + offset,
+  }));
+  return [...checks, ...pickedUp, ...(options.nail === true ? nails : [])].sort(
+    (first, second) => first.minutes - second.minutes,
+  );
 }

@@ -42,6 +42,8 @@ export interface Situation {
   readonly otherMarks: readonly PublishedMark[];
   readonly yesterday: { readonly mark: PublishedMark; readonly antennaHeight: number };
   readonly antenna: Antenna;
+  /** How far the port's chart datum lies below the levelling datum, metres. */
+  readonly chartBelow: number;
   readonly careful: Noted;
   /** The receiver's grid one zone to the west and to the east, where the grid has zones. */
   readonly neighbouringGrids: readonly GridSystem[];
@@ -77,7 +79,17 @@ export function waysToSlip(situation: Situation): readonly Planted[] {
 
 /** The ways of one slip; none where the situation has no room for it. */
 export function waysOf(name: SlipName, situation: Situation): readonly Planted[] {
-  return WAYS[name](situation).map((way) => planted(name, way, situation));
+  const ways: readonly Way[] = WAYS[name](situation);
+  return ways
+    .filter((way) => changesSomething(way, situation.careful.setting))
+    .map((way) => planted(name, way, situation));
+}
+
+/** A keyed place that is off by a given vector, and nobody knows why. */
+export function plantVector(situation: Situation, unlisted: EastNorthUp): Planted {
+  const [only] = waysOf('unlisted', { ...situation, unlisted });
+  if (only === undefined) throw new Error('the unlisted slip has one way');
+  return only;
 }
 
 /** Nothing wrong. */
@@ -129,38 +141,42 @@ const WAYS = {
         ],
   'extension-inside-slant': (situation) => {
     if (!tapedToFoot(situation)) return [];
-    const { extension, readings } = situation.careful;
-    const lengthened = readings.map((reading) => ({ ...reading, length: reading.length + extension }));
-    return [heightOf('the extension added before the slope was taken off', lengthened, 0, situation)];
+    const { extension } = situation.careful;
+    const base = toldHeight(situation, (reading) =>
+      reduceReading({ ...reading, length: reading.length + extension }, situation.antenna, 0),
+    );
+    return [{ detail: 'the extension added before the slope was taken off', base }];
   },
   'slope-not-reduced': (situation) => {
     const { readings, extension, setting } = situation.careful;
-    const upright = readings.map((reading) => asVertical(reading, situation.antenna));
-    const way = heightOf('slant taken for vertical', upright, extension, situation);
-    return [
-      {
-        ...way,
-        wroteUnaware: { readings: upright, setting: { ...setting, ...way.base } },
-      },
-    ];
+    const base = toldHeight(situation, ({ length, to }) =>
+      to.kind === 'foot' ? length + extension : length - situation.antenna.rim.rise,
+    );
+    const upright = readings.map((reading) => ({ ...reading, to: UPRIGHT }));
+    const detail = 'slant taken for vertical';
+    return readings.some(({ to }) => to.kind === 'rim')
+      ? [{ detail, base }]
+      : [{ detail, base, wroteUnaware: { readings: upright, setting: { ...setting, ...base } } }];
   },
   'vertical-told-as-slant': (situation) => {
     const { readings, extension, setting } = situation.careful;
-    const offCentre = situation.antenna.rim.radius;
-    const foot = readings.filter((reading) => reading.to.kind === 'foot');
-    if (foot.length < readings.length) return [];
+    if (readings.some(({ to }) => to.kind === 'rim')) return [];
     const upright = readings.map((reading) => ({
       ...reading,
       length: toMillimetre(reduceReading(reading, situation.antenna, 0)),
-      to: { kind: 'foot' as const, offCentre: 0 },
+      to: UPRIGHT,
     }));
-    const told = upright.map((reading) => ({ ...reading, to: { kind: 'foot' as const, offCentre } }));
-    const way = heightOf('vertical reading reduced as a slant', told, extension, situation);
+    const slant = { kind: 'foot' as const, offCentre: situation.antenna.rim.radius };
+    const told = upright.map((reading) => ({ ...reading, to: slant }));
+    const base = toldHeight({ ...situation, careful: { ...situation.careful, readings: told } }, (reading) =>
+      reduceReading(reading, situation.antenna, extension),
+    );
     return [
       {
-        ...way,
+        detail: 'vertical reading reduced as a slant',
+        base,
         wroteTruly: { readings: upright },
-        wroteUnaware: { readings: told, setting: { ...setting, ...way.base } },
+        wroteUnaware: { readings: told, setting: { ...setting, ...base } },
       },
     ];
   },
@@ -191,6 +207,12 @@ const WAYS = {
   ],
   'orthometric-for-ellipsoidal': ({ mark }) => [
     { detail: 'orthometric height keyed as ellipsoidal', base: { height: mark.orthometric } },
+  ],
+  'chart-for-ellipsoidal': ({ mark, chartBelow }) => [
+    {
+      detail: 'chart height keyed as ellipsoidal',
+      base: { height: toMillimetre(mark.orthometric + chartBelow) },
+    },
   ],
   'separation-sign': ({ mark }) => [
     {
@@ -338,27 +360,25 @@ function planted(slip: SlipName, way: Way, { careful }: Situation): Planted {
   };
 }
 
+/** A slant read right over the mark is no slip when it is left unreduced. */
+function changesSomething({ base = {}, rover, moved }: Way, careful: BaseSetting): boolean {
+  const told = { ...careful, ...base };
+  return rover !== undefined || moved !== undefined || JSON.stringify(told) !== JSON.stringify(careful);
+}
+
 function tapedToFoot({ careful: { extension, readings } }: Situation): boolean {
   return extension > 0 && readings.every((reading) => reading.to.kind === 'foot');
 }
 
-/** The antenna height that the readings of the start give when treated like this. */
-function heightOf(
-  detail: string,
-  readings: readonly Reading[],
-  extension: number,
-  situation: Situation,
-): Way {
-  const start = readings.filter(({ minutes }) => minutes < (readings[0]?.minutes ?? 0) + 30);
-  const heights = start.map((reading) => reduceReading(reading, situation.antenna, extension));
-  const antennaHeight = toMillimetre(heights.reduce((sum, height) => sum + height, 0) / heights.length);
-  return { detail, base: { antennaHeight } };
-}
+const UPRIGHT = { kind: 'foot' as const, offCentre: 0 };
 
-/** A reading whose slope nobody takes off; at the rim the rise is still taken off, and so goes into the length. */
-function asVertical(reading: Reading, antenna: Antenna): Reading {
-  const rise = reading.to.kind === 'rim' ? antenna.rim.rise : 0;
-  return { ...reading, length: toMillimetre(reading.length - rise), to: { kind: 'foot', offCentre: 0 } };
+/** The antenna height that the readings of the start give when reduced like this. */
+function toldHeight(
+  { careful: { readings } }: Situation,
+  reduce: (reading: Reading) => number,
+): Pick<BaseSetting, 'antennaHeight'> {
+  const start = readings.filter(({ minutes }) => minutes < (readings[0]?.minutes ?? 0) + 30).map(reduce);
+  return { antennaHeight: toMillimetre(start.reduce((sum, height) => sum + height, 0) / start.length) };
 }
 
 function inGrid(setting: BaseSetting, way: (position: GridPosition) => Way): readonly Way[] {

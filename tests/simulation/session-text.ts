@@ -25,6 +25,10 @@ export function sessionText(day: Day, options: TextOptions = {}): string {
   const entries = [
     jobEntry(day, options),
     ...[...known, scene.situation.yesterday.mark].map((mark) => markEntry(mark, scene)),
+    [
+      'surface CHART "port chart datum"',
+      detail('offset', `${scene.situation.chartBelow.toFixed(2)} m below orthometric`),
+    ],
     antennaEntry(day),
     roverEntry(day, options),
     setupEntry(day, published.name),
@@ -35,6 +39,8 @@ export function sessionText(day: Day, options: TextOptions = {}): string {
 }
 
 type Entry = readonly string[];
+
+const NAIL = 'NAIL-1';
 
 function jobEntry({ scene }: Day, options: TextOptions): Entry {
   const { noise } = scene;
@@ -126,7 +132,7 @@ function readingText(reading: Reading): string {
 function happenings(day: Day, disturbance: boolean): readonly Entry[] {
   const { scene, observations } = day;
   const checks = observations
-    .filter(({ occupation }) => occupation.mark !== undefined)
+    .filter(({ occupation }) => occupation.on !== 'point')
     .map((check) => ({ minutes: check.occupation.minutes, entry: checkEntry(check, day) }));
   const knock = {
     minutes: scene.disturbance,
@@ -141,7 +147,7 @@ function checkEntry({ occupation, status, shown, solution }: Observation, { scen
   const told =
     noted.rover.pole === scene.roverPole ? [] : [detail('pole', `${metres(noted.rover.pole)} to arp`)];
   return [
-    `check ${occupation.name} on ${occupation.mark?.published.name ?? '?'} at ${clock(occupation.minutes)} by R1`,
+    `check ${occupation.name} on ${occupation.mark?.published.name ?? NAIL} at ${clock(occupation.minutes)} by R1`,
     ...told,
     detail('observed', shownText(shown, scene.form)),
     detail(
@@ -152,7 +158,7 @@ function checkEntry({ occupation, status, shown, solution }: Observation, { scen
 }
 
 function pointsEntry({ scene, observations }: Day): readonly Entry[] {
-  const points = observations.filter(({ occupation }) => occupation.mark === undefined);
+  const points = observations.filter(({ occupation }) => occupation.on === 'point');
   if (points.length === 0) return [];
   const columns =
     scene.form === 'grid'
@@ -175,7 +181,7 @@ export function pointsCsv({ scene, observations }: Day): string {
   const header =
     scene.form === 'grid' ? 'name,east,north,height,time' : 'name,latitude,longitude,height,time';
   const rows = observations
-    .filter(({ occupation }) => occupation.mark === undefined)
+    .filter(({ occupation }) => occupation.on === 'point')
     .map((point) => pointCells(point, scene.form).join(','));
   return `${[header, ...rows].join('\n')}\n`;
 }
