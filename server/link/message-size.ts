@@ -80,6 +80,20 @@ export function signalMessageNumber({ constellation, kind }: SignalMessage): num
   return 1070 + 10 * constellations.indexOf(constellation) + kind;
 }
 
+/** The most cells, satellites times signals, that one multiple signal message has room for. */
+export const mostSignalCells = 64;
+
+/** Payload of a multiple signal message: header and masks, then each satellite, then each cell that is filled. */
+export function signalMessageBits(
+  kind: SignalMessage['kind'],
+  satellites: number,
+  signals: number,
+  filledCells: number,
+): Bits {
+  const { satellite, cell } = signalMessageParts[kind];
+  return bits(169 + satellites * signals + satellites * satellite + filledCells * cell);
+}
+
 /** What a message is for, where this table knows it. */
 export function messagePurpose(number: number): MessagePurpose | undefined {
   return signalMessage(number) ? 'observations' : fixed[number]?.purpose;
@@ -91,6 +105,23 @@ export function messageTitle(number: number): string | undefined {
   return signal ? `${signal.constellation} observations, MSM${signal.kind}` : fixed[number]?.title;
 }
 
+/** The observation messages before the multiple signal ones: bits of the header and of each satellite. */
+export const legacyObservations: Readonly<
+  Record<
+    number,
+    { readonly constellation: 'GPS' | 'GLONASS'; readonly header: number; readonly satellite: number }
+  >
+> = {
+  1001: { constellation: 'GPS', header: 64, satellite: 58 },
+  1002: { constellation: 'GPS', header: 64, satellite: 74 },
+  1003: { constellation: 'GPS', header: 64, satellite: 101 },
+  1004: { constellation: 'GPS', header: 64, satellite: 125 },
+  1009: { constellation: 'GLONASS', header: 61, satellite: 64 },
+  1010: { constellation: 'GLONASS', header: 61, satellite: 79 },
+  1011: { constellation: 'GLONASS', header: 61, satellite: 107 },
+  1012: { constellation: 'GLONASS', header: 61, satellite: 130 },
+};
+
 const constellations: readonly Constellation[] = [
   'GPS',
   'GLONASS',
@@ -100,11 +131,9 @@ const constellations: readonly Constellation[] = [
   'BeiDou',
   'NavIC',
 ];
-const mostCells = 64;
 const mostLegacySatellites = 31;
 
-/** Bits of each satellite and of each cell (a signal of a satellite), by the kind of multiple signal message. */
-const signalMessageBits = {
+const signalMessageParts = {
   1: { satellite: 10, cell: 15 },
   2: { satellite: 10, cell: 27 },
   3: { satellite: 10, cell: 42 },
@@ -121,21 +150,22 @@ interface FixedMessage {
 }
 
 const always = (size: number) => () => [size];
-const legacy =
-  (constellation: Constellation, header: number, satellite: number) => (content: StreamContent) =>
-    shares(satellitesOf(content, constellation), mostLegacySatellites).map(
-      (count) => header + satellite * count,
-    );
 const characters = (length: number | undefined) => 8 * (length ?? 0);
+const legacyBits = (number: number) => (content: StreamContent) => {
+  const legacy = legacyObservations[number];
+  if (!legacy) return [];
+  const satellites = satellitesOf(content, legacy.constellation);
+  return shares(satellites, mostLegacySatellites).map((count) => legacy.header + legacy.satellite * count);
+};
 
 const fixed: Readonly<Record<number, FixedMessage>> = {
-  1001: { title: 'GPS L1 observations', purpose: 'observations', bits: legacy('GPS', 64, 58) },
-  1002: { title: 'GPS L1 observations, extended', purpose: 'observations', bits: legacy('GPS', 64, 74) },
-  1003: { title: 'GPS L1 and L2 observations', purpose: 'observations', bits: legacy('GPS', 64, 101) },
+  1001: { title: 'GPS L1 observations', purpose: 'observations', bits: legacyBits(1001) },
+  1002: { title: 'GPS L1 observations, extended', purpose: 'observations', bits: legacyBits(1002) },
+  1003: { title: 'GPS L1 and L2 observations', purpose: 'observations', bits: legacyBits(1003) },
   1004: {
     title: 'GPS L1 and L2 observations, extended',
     purpose: 'observations',
-    bits: legacy('GPS', 64, 125),
+    bits: legacyBits(1004),
   },
   1005: { title: 'station position (ARP)', purpose: 'position', bits: always(152) },
   1006: { title: 'station position (ARP) and antenna height', purpose: 'position', bits: always(168) },
@@ -149,21 +179,21 @@ const fixed: Readonly<Record<number, FixedMessage>> = {
     purpose: 'equipment',
     bits: (content) => [48 + characters(content.antennaDescriptor) + characters(content.antennaSerial)],
   },
-  1009: { title: 'GLONASS L1 observations', purpose: 'observations', bits: legacy('GLONASS', 61, 64) },
+  1009: { title: 'GLONASS L1 observations', purpose: 'observations', bits: legacyBits(1009) },
   1010: {
     title: 'GLONASS L1 observations, extended',
     purpose: 'observations',
-    bits: legacy('GLONASS', 61, 79),
+    bits: legacyBits(1010),
   },
   1011: {
     title: 'GLONASS L1 and L2 observations',
     purpose: 'observations',
-    bits: legacy('GLONASS', 61, 107),
+    bits: legacyBits(1011),
   },
   1012: {
     title: 'GLONASS L1 and L2 observations, extended',
     purpose: 'observations',
-    bits: legacy('GLONASS', 61, 130),
+    bits: legacyBits(1012),
   },
   1013: {
     title: 'system parameters',
@@ -198,9 +228,8 @@ function payloadBits(number: number, content: StreamContent): readonly number[] 
   if (!signal) return fixed[number]?.bits(content);
   const tracked = content.tracked.find((entry) => entry.constellation === signal.constellation);
   if (!tracked || tracked.satellites === 0 || tracked.signals === 0) return [];
-  const { satellite, cell } = signalMessageBits[signal.kind];
-  return shares(tracked.satellites, Math.floor(mostCells / tracked.signals)).map(
-    (count) => 169 + count * tracked.signals + count * satellite + count * tracked.signals * cell,
+  return shares(tracked.satellites, Math.floor(mostSignalCells / tracked.signals)).map((count) =>
+    signalMessageBits(signal.kind, count, tracked.signals, count * tracked.signals),
   );
 }
 
