@@ -1,5 +1,5 @@
 /** A session file as a table of entries: opened in one pass, and after an edit only the touched entries are read again. */
-import { BIDIRECTIONAL, BLANKS, INVISIBLE } from './characters.ts';
+import { hasUnseen, isBlank, isUnseen, wordEnd } from './characters.ts';
 import { readEntry } from './lowering.ts';
 import type { Entry, Place } from './tree.ts';
 import { detailWord, entryWord } from './vocabulary.ts';
@@ -34,7 +34,11 @@ export function editDocument(document: Document, start: number, end: number, ins
     path,
     text,
     entries: [...entries.slice(0, first), ...region.entries, ...entries.slice(last + 1)],
-    starts: [...starts.slice(0, first), ...region.starts, ...(shift === 0 ? after : after.map((at) => at + shift))],
+    starts: [
+      ...starts.slice(0, first),
+      ...region.starts,
+      ...(shift === 0 ? after : after.map((at) => at + shift)),
+    ],
   };
 }
 
@@ -62,7 +66,7 @@ export function startOf(document: Document, place: Place): number | null {
 }
 const positions = new WeakMap<readonly Entry[], Map<Entry, number>>();
 
-/** Offsets of all lines, to turn an offset into a line and a column; built on demand and kept with the text. */
+/** Where each line starts, to turn an offset into a line and a column. */
 export function lineStarts(text: string): number[] {
   const starts = [0];
   for (let at = 0; at < text.length; at++) {
@@ -72,29 +76,30 @@ export function lineStarts(text: string): number[] {
   return starts;
 }
 
+/** Reads a stretch of whole entries; known ones of the same text are taken over with their identity. */
 function readRegion(text: string, offset: number, headed: boolean, known: readonly Entry[]) {
   const opens = openings(text);
-  // The first chunk is what stands before the first entry; a region inside a file starts with an entry.
-  if (!headed && opens[0] !== 0) opens.unshift(0);
-  const preamble = !headed && !opensEntry(text, 0);
+  // What stands before a file's first entry is a chunk of its own; a region inside a file starts with an entry.
+  const hasPreamble = !headed && opens[0] !== 0;
+  if (hasPreamble) opens.unshift(0);
+  const kept = byText(known);
   const entries = opens.map((start, index) => {
     const chunk = text.slice(start, opens[index + 1] ?? text.length);
-    const isHeaded = !(index === 0 && preamble);
-    const opensFile = offset + start === 0;
-    const kept = opensFile ? undefined : known.find((entry) => entry.text === chunk);
-    return kept ?? readEntry(chunk, isHeaded, opensFile);
+    return kept.get(chunk)?.pop() ?? readEntry(chunk, !(hasPreamble && index === 0), offset + start === 0);
   });
-  return { entries: distinct(entries), starts: opens.map((start) => start + offset) };
+  return { entries, starts: opens.map((start) => start + offset) };
 }
 
-/** Two entries of the same text are two things; each needs its own identity. */
-function distinct(entries: readonly Entry[]): Entry[] {
-  const seen = new Set<Entry>();
-  return entries.map((entry) => {
-    const own = seen.has(entry) ? { ...entry } : entry;
-    seen.add(own);
-    return own;
-  });
+/** Entries by their text, the first of several last; a byte order mark means another thing elsewhere, so its entry is read anew. */
+function byText(known: readonly Entry[]): Map<string, Entry[]> {
+  const table = new Map<string, Entry[]>();
+  for (const entry of known.toReversed()) {
+    if (entry.text.startsWith('\ufeff')) continue;
+    const same = table.get(entry.text);
+    if (same) same.push(entry);
+    else table.set(entry.text, [entry]);
+  }
+  return table;
 }
 
 /** Offsets of the lines that open an entry. */
@@ -108,33 +113,31 @@ function openings(text: string): number[] {
   return opens;
 }
 
-const leading = new RegExp(`[${BLANKS}]*`, 'uy');
-const firstWord = /\p{L}[\p{L}\p{M}\p{Nd}_]*(?:-\p{L}[\p{L}\p{M}\p{Nd}_]*)*/uy;
-
 /** An entry word opens one wherever it stands in the line; anything but a detail or a comment does so in the first column. */
-function opensEntry(text: string, start: number): boolean {
-  const line = visibleStart(text, start);
-  leading.lastIndex = 0;
-  const indent = leading.exec(line)?.[0].length ?? 0;
-  const character = line[indent];
-  if (character === undefined || character === '#') return false;
-  firstWord.lastIndex = indent;
-  const word = firstWord.exec(line)?.[0];
-  if (word === undefined) return indent === 0;
-  if (entryWord(word)) return true;
-  return indent === 0 && !detailWord(word);
+export function opensEntry(text: string, start: number): boolean {
+  let at = start;
+  let indented = false;
+  for (; isBlank(text[at]) || isUnseen(text[at]); at++) indented ||= isBlank(text[at]);
+  const character = text[at];
+  if (character === undefined || character === '\n' || character === '\r' || character === '#') return false;
+  const word = firstWord(text, at);
+  if (word === '') return !indented;
+  return entryWord(word) !== undefined || (!indented && !detailWord(word));
 }
 
-/** Enough of a line to see its first word, without the characters that have no width. */
-function visibleStart(text: string, start: number): string {
-  const code = text.charCodeAt(start);
-  if (code > 32 && code < 128 && text.charCodeAt(start + 1) < 128) {
-    const end = start + 40;
-    const plain = text.slice(start, Math.min(end, nextLine(text, start)));
-    if (!INVISIBLE.test(plain) && !BIDIRECTIONAL.test(plain)) return plain.replace(/[\r\n]+$/, '');
+/** More than the longest word of the language. */
+const ENOUGH = 40;
+
+function firstWord(text: string, start: number): string {
+  let head = text.slice(start, start + ENOUGH);
+  if (hasUnseen(head)) {
+    head = '';
+    for (let at = start; at < text.length && head.length < ENOUGH; at++) {
+      if (text[at] === '\n' || text[at] === '\r') break;
+      if (!isUnseen(text[at])) head += text[at];
+    }
   }
-  const line = text.slice(start, nextLine(text, start)).replace(/[\r\n]+$/, '');
-  return [...line].filter((character) => !INVISIBLE.test(character) && !BIDIRECTIONAL.test(character)).join('');
+  return head.slice(0, wordEnd(head, 0));
 }
 
 function nextLine(text: string, start: number): number {

@@ -1,7 +1,8 @@
 /** From the parser's own tree to plain data; no other file sees the parser's tree. */
-import { tokenMatcher, type CstElement, type CstNode, type IToken } from 'chevrotain';
-import { BIDIRECTIONAL, INVISIBLE } from './characters.ts';
-import { adjoins, endOf, parseLine } from './parser.ts';
+import { tokenMatcher, type CstNode, type IToken } from 'chevrotain';
+import { isBidirectional, isBlank, plainHyphens } from './characters.ts';
+import { endOf, readNumeral } from './numerals.ts';
+import { parseLine } from './parser.ts';
 import * as token from './tokens.ts';
 import type {
   Entry,
@@ -22,6 +23,8 @@ import type {
   UnitMark,
   Word,
 } from './tree.ts';
+import { fullSpan, unseenRuns, visibleOf, type Visible } from './visible.ts';
+import { detailWord } from './vocabulary.ts';
 
 /**
  * Reads the text of one entry; never fails.
@@ -29,157 +32,164 @@ import type {
  * @param opensFile the text stands at the very start of a file, where a byte order mark is no slip
  */
 export function readEntry(text: string, headed: boolean, opensFile: boolean): Entry {
+  const visible = visibleOf(text);
   const slips: Slip[] = [];
-  const visible = withoutInvisible(text, opensFile, slips);
-  const lines = linesOf(token.tokenize(visible.text)).map((tokens) =>
-    lowerLine(tokens, visible.text, slips),
-  );
-  const filled = lines.filter((line) => line.word !== null || line.items.length > 0);
-  const header = headed ? filled[0] : undefined;
-  const tree: Entry = {
-    text,
-    header: header ?? { start: 0, end: 0, word: null, items: [], comment: null, indented: false },
-    details: header ? filled.slice(1) : filled,
-    slips,
-  };
-  return visible.origin ? movedBack(tree, visible.origin) : tree;
+  const lines: Line[] = [];
+  for (const tokens of linesOf(token.tokenize(visible.text))) {
+    const line = lowerLine(tokens, { text: visible.text, slips });
+    if (line.word !== null || line.items.length > 0) lines.push(line);
+  }
+  const header = (headed ? lines.shift() : undefined) ?? NO_HEADER;
+  const entry: Entry = { text, header, details: lines, slips };
+  return visible.origin ? inFullText(entry, visible, opensFile) : entry;
 }
 
-interface Visible {
+const NO_HEADER: Line = { start: 0, end: 0, word: null, items: [], comment: null, indented: false };
+
+/** The visible text that is read, and where slips are noted. */
+interface Reading {
   readonly text: string;
-  /** For each character (and the end) where it stood in the full text; null where nothing was taken out. */
-  readonly origin: readonly number[] | null;
+  readonly slips: Slip[];
 }
 
-function withoutInvisible(text: string, opensFile: boolean, slips: Slip[]): Visible {
-  if (!INVISIBLE.test(text) && !BIDIRECTIONAL.test(text)) return { text, origin: null };
-  let kept = '';
-  const origin: number[] = [];
-  for (let at = 0; at < text.length; at++) {
-    const character = text[at] ?? '';
-    const bidirectional = BIDIRECTIONAL.test(character);
-    if (!bidirectional && !INVISIBLE.test(character)) {
-      kept += character;
-      origin.push(at);
-      continue;
-    }
-    if (at === 0 && opensFile && character === '\ufeff') continue;
-    const slip = bidirectional ? 'bidirectional-control' : 'invisible-character';
-    // Places inside the entry are moved back to the full text together with the tree.
-    slips.push({ slip, typed: character, readings: [''], start: kept.length, end: kept.length });
-  }
-  origin.push(text.length);
-  return { text: kept, origin };
-}
-
-/** The same tree with every span counted in the text that still has its invisible characters. */
-function movedBack(tree: Entry, origin: readonly number[]): Entry {
-  const removed: number[] = [];
-  for (let at = 0, kept = 0; at < tree.text.length; at++) {
-    if (origin[kept] === at) kept++;
-    else removed.push(at);
-  }
-  const invisible = removed.filter((at) => at > 0 || tree.text[0] !== '\ufeff');
-  let next = 0;
-  const move = (value: unknown): unknown => {
+/** The same tree with every span counted in the text that still has its unseen characters, each run of them a slip. */
+function inFullText({ text, header, details, slips }: Entry, visible: Visible, opensFile: boolean): Entry {
+  const moved = (value: unknown): unknown => {
     if (typeof value !== 'object' || value === null) return value;
-    if (Array.isArray(value)) return value.map((element) => move(element));
-    const copy: Record<string, unknown> = {};
-    for (const [name, inner] of Object.entries(value)) copy[name] = move(inner);
-    if ('slip' in value && (value.slip === 'bidirectional-control' || value.slip === 'invisible-character')) {
-      const at = invisible[next++] ?? tree.text.length - 1;
-      return { ...copy, start: at, end: at + 1 };
-    }
-    if ('start' in value && 'end' in value) {
-      const { start, end } = value as Span;
-      copy.start = origin[start] ?? tree.text.length;
-      // Behind the last character, not before the next one: invisible ones between belong to neither.
-      copy.end = end > start ? (origin[end - 1] ?? tree.text.length - 1) + 1 : copy.start;
-    }
-    return copy;
+    if (Array.isArray(value)) return value.map(moved);
+    const copy = Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, moved(inner)]));
+    return 'start' in value && 'end' in value ? { ...copy, ...fullSpan(value as Span, visible) } : copy;
   };
-  const moved = move({ header: tree.header, details: tree.details, slips: tree.slips }) as Omit<Entry, 'text'>;
-  return { text: tree.text, ...moved };
+  return {
+    text,
+    header: moved(header) as Line,
+    details: moved(details) as Line[],
+    slips: [...unseenSlips(text, opensFile), ...(moved(slips) as Slip[])],
+  };
 }
 
+function unseenSlips(text: string, opensFile: boolean): Slip[] {
+  const from = opensFile && text.startsWith('\ufeff') ? 1 : 0;
+  return unseenRuns(text, from).map(({ start, end }) => {
+    const typed = text.slice(start, end);
+    const slip = isBidirectional(typed) ? 'bidirectional-control' : 'invisible-character';
+    return { slip, typed, readings: [''], start, end };
+  });
+}
+
+/** The tokens of each line that has any. */
 function linesOf(tokens: readonly IToken[]): IToken[][] {
-  const lines: IToken[][] = [[]];
+  const lines: IToken[][] = [];
+  let line: IToken[] = [];
   for (const next of tokens) {
-    if (tokenMatcher(next, token.LineEnd)) lines.push([]);
-    else lines[lines.length - 1]?.push(next);
+    if (!tokenMatcher(next, token.LineEnd)) line.push(next);
+    else if (line.length > 0) {
+      lines.push(line);
+      line = [];
+    }
   }
-  return lines.filter((line) => line.length > 0);
+  if (line.length > 0) lines.push(line);
+  return lines;
 }
 
-function lowerLine(tokens: IToken[], text: string, slips: Slip[]): Line {
+function lowerLine(tokens: IToken[], reading: Reading): Line {
   const last = tokens[tokens.length - 1];
-  const comment = last && tokenMatcher(last, token.Comment) ? last : undefined;
-  const spoken = comment ? tokens.slice(0, -1) : tokens;
-  const start = spoken[0]?.startOffset ?? comment?.startOffset ?? 0;
-  const final = spoken[spoken.length - 1];
-  const end = final ? endOf(final) : start;
-  const before = text[start - 1];
-  const node = spoken.length > 0 ? parseLine(spoken) : null;
-  const first = node && tokenAt(node, 'first');
-  const items = node ? lowerItems(node, spoken, slips) : spoken.map(junk);
+  const comment = last && tokenMatcher(last, token.Comment) ? tokens.pop() : undefined;
+  const opening = tokens[0] ?? comment;
+  const closing = tokens[tokens.length - 1];
+  const start = opening?.startOffset ?? 0;
+  const node = tokens.length > 0 ? parseLine(tokens) : null;
+  const first = node ? tokenAt(node, 'first') : undefined;
+  // The cells of a row are data of a file, where digits and commas follow other rules.
+  const isRow = first !== undefined && detailWord(first.image)?.word === 'row';
+  const inside: Reading = isRow ? { text: reading.text, slips: [] } : reading;
+  const items = node ? lowerItems(node, inside) : tokens.map(junk);
+  if (isRow) reading.slips.push(...inside.slips.filter((slip) => slip.slip === 'unclosed-text'));
+  const before = start === 0 ? '\n' : reading.text[start - 1];
   return {
     start,
-    end,
-    word: first ? word(first) : null,
+    end: closing ? endOf(closing) : start,
+    word: first ? word(first, reading) : null,
     items,
     comment: comment ? span(comment) : null,
-    indented: before !== undefined && before !== '\n' && before !== '\r',
+    indented: before !== '\n' && before !== '\r',
   };
 }
 
-function lowerItems(line: CstNode, tokens: readonly IToken[], slips: Slip[]): Item[] {
+function lowerItems(line: CstNode, reading: Reading): Item[] {
   const items: Item[] = [];
-  for (const node of nodesAt(line, 'item')) {
-    if (node.name === 'name') items.push(lowerName(node));
-    else items.push(...lowerItem(node, tokens, slips));
+  for (const node of nodesAt(line, 'item')) lowerItem(node, items, reading);
+  return items;
+}
+
+function lowerItem(node: CstNode, items: Item[], reading: Reading): void {
+  if (node.name === 'name') {
+    items.push(lowerName(node));
+    return;
   }
-  return joinGrouped(items, slips);
+  const [child] = Object.values(node.children)[0] ?? [];
+  if (!child) return;
+  if (!('children' in child)) items.push(lowerToken(child, reading));
+  else if (child.name === 'sum') items.push(lowerSum(child, reading));
+  else {
+    const first = tokenAt(child, 'Word');
+    const name = nodeAt(child, 'name');
+    if (first) items.push(word(first, reading));
+    if (name) items.push(lowerName(name));
+  }
 }
 
-function lowerItem(node: CstNode, tokens: readonly IToken[], slips: Slip[]): Item[] {
-  const sum = nodesAt(node, 'sum')[0];
-  if (sum) return [lowerSum(sum, tokens, slips)];
-  const phrase = nodesAt(node, 'phrase')[0];
-  if (phrase) return lowerPhrase(phrase);
-  const only = onlyToken(node);
-  if (!only) return [];
-  if (tokenMatcher(only, token.Text)) return [lowerText(only, slips)];
-  if (tokenMatcher(only, token.Comma)) return [{ kind: 'comma', ...span(only) }];
-  if (tokenMatcher(only, token.Slash)) return [{ kind: 'slash', ...span(only) }];
-  if (tokenMatcher(only, token.Time)) return [lowerTime(only)];
-  if (tokenMatcher(only, token.IsoDate)) return [lowerDate(only)];
-  return [junk(only)];
-}
-
-function lowerPhrase(node: CstNode): Item[] {
-  const first = tokenAt(node, 'Word');
-  const name = nodesAt(node, 'name')[0];
-  return [...(first ? [word(first)] : []), ...(name ? [lowerName(name)] : [])];
+function lowerToken(typed: IToken, reading: Reading): Item {
+  switch (typed.tokenType) {
+    case token.Text:
+      return lowerText(typed, reading);
+    case token.Comma:
+      return { kind: 'comma', ...span(typed) };
+    case token.Slash:
+      return { kind: 'slash', ...span(typed) };
+    case token.Time:
+      return lowerTime(typed);
+    case token.IsoDate:
+      return lowerDate(typed);
+    default:
+      return junk(typed);
+  }
 }
 
 function lowerName(node: CstNode): Name {
   const parts = tokensAt(node, 'NamePart');
   const start = parts[0]?.startOffset ?? 0;
   const last = parts[parts.length - 1];
-  return { kind: 'name', name: parts.map((part) => part.image).join(''), start, end: last ? endOf(last) : start };
+  return {
+    kind: 'name',
+    name: parts.map((part) => part.image).join(''),
+    start,
+    end: last ? endOf(last) : start,
+  };
 }
 
 /** Curly quotes are read as straight ones; a text that its line does not close is taken to the line's end. */
-function lowerText(typed: IToken, slips: Slip[]): Text {
+function lowerText(typed: IToken, reading: Reading): Text {
   const { image } = typed;
-  const straight = image.startsWith('"');
-  const inner = image.slice(1).replaceAll('""', '\u0000');
-  const closed = straight ? inner.endsWith('"') : image.length > 1 && /["\u201c-\u201f]$/.test(inner);
-  if (!closed) slips.push({ slip: 'unclosed-text', typed: image, readings: [`${image.trimEnd()}"`], ...span(typed) });
-  const body = (closed ? inner.slice(0, -1) : inner).replaceAll('\u0000', straight ? '"' : '""');
-  return { kind: 'text', text: body, ...span(typed) };
+  const { closed } = token.textEnd(image, 0);
+  if (!closed)
+    reading.slips.push({ slip: 'unclosed-text', typed: image, readings: closings(image), ...span(typed) });
+  const inner = image.slice(1, closed ? -1 : undefined);
+  return { kind: 'text', text: inner.replaceAll('""', '"'), ...span(typed) };
 }
 
+/** The text closed before what looks like a comment, or at the line's end. */
+function closings(image: string): string[] {
+  const atEnd = `${image.trimEnd()}"`;
+  for (let at = image.indexOf('#'); at > 0; at = image.indexOf('#', at + 1)) {
+    if (!isBlank(image[at - 1])) continue;
+    const body = image.slice(0, at).trimEnd();
+    return [`${body}"${image.slice(body.length)}`, atEnd];
+  }
+  return [atEnd];
+}
+
+/** Fractions of a second may follow; no clock shows 24:00. */
 function lowerTime(typed: IToken): Time {
   const [hours = 0, minutes = 0, seconds = 0] = typed.image.replace('Z', '').split(':').map(Number);
   const shown = hours < 24 && minutes < 60 && seconds < 60;
@@ -203,184 +213,97 @@ export function dayOf(iso: string): number | null {
   return new Date(milliseconds).toISOString().slice(0, 10) === iso ? milliseconds / 86_400_000 : null;
 }
 
-function lowerSum(node: CstNode, tokens: readonly IToken[], slips: Slip[]): Sum {
+function lowerSum(node: CstNode, reading: Reading): Sum {
   const terms: Term[] = [];
-  const first = nodesAt(node, 'term')[0];
-  const firstUnsigned = first && nodesAt(first, 'unsigned')[0];
+  const first = nodeAt(node, 'term');
+  const firstUnsigned = first && nodeAt(first, 'unsigned');
   // The sign of a first term is part of its number; between terms it adds or subtracts.
-  if (first && firstUnsigned)
-    terms.push(lowerTerm(firstUnsigned, 1, nodesAt(first, 'sign')[0], tokens, slips));
+  if (first && firstUnsigned) terms.push(lowerTerm(firstUnsigned, 1, nodeAt(first, 'sign'), reading));
   const signs = nodesAt(node, 'sign');
   nodesAt(node, 'unsigned').forEach((unsigned, index) => {
     const sign = signs[index];
-    terms.push(lowerTerm(unsigned, sign && isMinus(sign, slips) ? -1 : 1, undefined, tokens, slips));
+    terms.push(lowerTerm(unsigned, sign && isMinus(sign, reading) ? -1 : 1, undefined, reading));
   });
   return { kind: 'sum', terms, start: terms[0]?.start ?? 0, end: terms[terms.length - 1]?.end ?? 0 };
 }
 
-function lowerTerm(
-  node: CstNode,
-  sign: 1 | -1,
-  own: CstNode | undefined,
-  tokens: readonly IToken[],
-  slips: Slip[],
-): Term {
-  const measureNode = nodesAt(node, 'measure')[0];
-  const uncertaintyNode = nodesAt(node, 'uncertainty')[0];
+function lowerTerm(node: CstNode, sign: 1 | -1, own: CstNode | undefined, reading: Reading): Term {
+  const measureNode = nodeAt(node, 'measure');
+  const uncertaintyNode = nodeAt(node, 'uncertainty');
   const label = tokenAt(node, 'Text');
-  const spread = tokenAt(node, 'PlusMinus');
-  const ownSign = own ? (isMinus(own, slips) ? '-' : '+') : null;
-  const measure = measureNode ? lowerMeasure(measureNode, ownSign, own, tokens, slips) : null;
-  const uncertainty = uncertaintyNode ? lowerMeasure(uncertaintyNode, null, undefined, tokens, slips) : null;
-  const text = label ? lowerText(label, slips) : null;
-  const start = measure?.start ?? spread?.startOffset ?? 0;
+  const measure = measureNode ? lowerMeasure(measureNode, own, reading) : null;
+  const uncertainty = uncertaintyNode ? lowerMeasure(uncertaintyNode, undefined, reading) : null;
+  const text = label ? lowerText(label, reading) : null;
+  const start = measure?.start ?? tokenAt(node, 'PlusMinus')?.startOffset ?? 0;
   const end = text?.end ?? uncertainty?.end ?? measure?.end ?? start;
   return { sign, measure, uncertainty, label: text, start, end };
 }
 
-function isMinus(node: CstNode, slips: Slip[]): boolean {
+function isMinus(node: CstNode, reading: Reading): boolean {
   const minus = tokenAt(node, 'Minus');
-  if (minus && minus.image !== '-')
-    slips.push({ slip: 'look-alike', typed: minus.image, readings: ['-'], ...span(minus) });
+  if (minus && minus.image !== '-') reading.slips.push(lookAlike(minus, '-'));
   return minus !== undefined;
 }
 
-function lowerMeasure(
-  node: CstNode,
-  sign: '+' | '-' | null,
-  signNode: CstNode | undefined,
-  tokens: readonly IToken[],
-  slips: Slip[],
-): Measure {
-  const parts = nodesAt(node, 'part').map((part) => lowerPart(part, tokens, slips));
-  const signToken = signNode && onlyToken(signNode);
-  const start = signToken?.startOffset ?? parts[0]?.start ?? 0;
-  return { sign, parts, start, end: parts[parts.length - 1]?.end ?? start };
+function lowerMeasure(node: CstNode, sign: CstNode | undefined, reading: Reading): Measure {
+  const parts = nodesAt(node, 'part').map((part) => lowerPart(part, reading));
+  const first = sign ? (tokenAt(sign, 'Minus') ?? tokenAt(sign, 'Plus')) : undefined;
+  const start = first?.startOffset ?? parts[0]?.start ?? 0;
+  const end = parts[parts.length - 1]?.end ?? start;
+  return { sign: sign ? (isMinus(sign, reading) ? '-' : '+') : null, parts, start, end };
 }
 
-function lowerPart(node: CstNode, tokens: readonly IToken[], slips: Slip[]): Part {
-  const typed = tokenAt(node, 'numeral');
-  const unitToken = tokenAt(node, 'unit');
+function lowerPart(node: CstNode, reading: Reading): Part {
+  const numeral = lowerNumeral(tokensAt(node, 'numeral'), reading);
+  const typed = tokenAt(node, 'unit');
+  if (!typed) return { numeral, unit: null, start: numeral.start, end: numeral.end };
   const celsius = tokenAt(node, 'celsius');
-  const numeral: Numeral = typed
-    ? lowerNumeral(typed, tokens, slips)
-    : { typed: '', value: null, open: false, start: 0, end: 0 };
-  const unit: UnitMark | null = unitToken
-    ? { unit: celsius ? '°C' : unitOf(unitToken), start: unitToken.startOffset, end: endOf(celsius ?? unitToken) }
-    : null;
-  return { numeral, unit, start: numeral.start, end: unit?.end ?? numeral.end };
+  const end = endOf(celsius ?? typed);
+  const unit: UnitMark = { unit: celsius ? '°C' : unitOf(typed), start: typed.startOffset, end };
+  return { numeral, unit, start: numeral.start, end };
 }
 
 function unitOf(typed: IToken): string {
-  if (tokenMatcher(typed, token.DegreeMark)) return '°';
-  if (tokenMatcher(typed, token.MinuteMark)) return "'";
-  if (tokenMatcher(typed, token.SecondsMark)) return '"';
-  return typed.image;
-}
-
-function lowerNumeral(typed: IToken, tokens: readonly IToken[], slips: Slip[]): Numeral {
-  const { image } = typed;
-  const hole = (open: boolean): Numeral => ({ typed: image, value: null, open, ...span(typed) });
-  if (tokenMatcher(typed, token.Question)) return hole(true);
-  if (tokenMatcher(typed, token.Packed)) return hole(false);
-  if (tokenMatcher(typed, token.CommaNumber)) {
-    slips.push(commaSlip(typed));
-    return hole(false);
+  switch (typed.tokenType) {
+    case token.DegreeMark:
+      return '°';
+    case token.MinuteMark:
+      return "'";
+    case token.SecondsMark:
+      return '"';
+    default:
+      return typed.image;
   }
-  if (image.startsWith('.') || image.endsWith('.')) {
-    const readings = [image.startsWith('.') ? `0${image}` : image.slice(0, -1)];
-    slips.push({ slip: 'bare-point', typed: image, readings, ...span(typed) });
-    return hole(false);
-  }
-  const exponent = exponentBehind(typed, tokens);
-  if (exponent) {
-    slips.push({ slip: 'exponent', typed: image + exponent.typed, readings: [], start: typed.startOffset, end: exponent.end });
-    return hole(false);
-  }
-  return { typed: image, value: Number(image), open: false, ...span(typed) };
 }
 
-/** `1,284` may be 1.284 or 1284 or two numbers; `1,234.5` and `1,234,567` can only be grouped digits. */
-function commaSlip(typed: IToken): Slip {
-  const { image } = typed;
-  const groups = image.split(',');
-  const whole = groups[0] ?? '';
-  const grouped = groups.slice(1).every((group) => /^\d{3}(\.\d+)?$/.test(group)) && /^\d{1,3}$/.test(whole);
-  const decimal = groups.length === 2 && /^\d+$/.test(groups[1] ?? '');
-  const readings = [
-    ...(decimal ? [`${whole.replaceAll('.', '')}.${groups[1]}`] : []),
-    ...(grouped ? [image.replaceAll(',', '')] : []),
-    ...(decimal && /^\d+$/.test(whole) ? [`${whole}, ${groups[1]}`] : []),
-  ];
-  return { slip: decimal ? 'decimal-comma' : 'grouped-digits', typed: image, readings, ...span(typed) };
+function lowerNumeral(tokens: readonly IToken[], reading: Reading): Numeral {
+  const first = tokens[0];
+  const last = tokens[tokens.length - 1];
+  const place = { start: first?.startOffset ?? 0, end: last ? endOf(last) : 0 };
+  const typed = reading.text.slice(place.start, place.end);
+  const { value, slip } = readNumeral(typed);
+  if (slip) reading.slips.push({ ...slip, typed, ...place });
+  return { typed, value, open: typed === '?', ...place };
 }
 
-function exponentBehind(typed: IToken, tokens: readonly IToken[]): { typed: string; end: number } | null {
-  const at = tokens.indexOf(typed);
-  const letter = tokens[at + 1];
-  if (!letter || !adjoins(typed, letter) || !/^[eE]\d*$/.test(letter.image)) return null;
-  if (letter.image.length > 1) return { typed: letter.image, end: endOf(letter) };
-  const sign = tokens[at + 2];
-  const power = tokens[at + 3];
-  const signed =
-    sign && power && adjoins(letter, sign) && adjoins(sign, power) && /^[-+]$/.test(sign.image) && /^\d+$/.test(power.image);
-  return signed ? { typed: letter.image + sign.image + power.image, end: endOf(power) } : null;
+/** Words whose hyphens a word processor has changed are read as if it had not. */
+function word(typed: IToken, reading: Reading): Word {
+  const plain = plainHyphens(typed.image);
+  if (plain !== typed.image) reading.slips.push(lookAlike(typed, plain));
+  return { kind: 'word', word: plain, ...span(typed) };
 }
 
-/** `1 234.5 m` looks like one number to the writer and like two to anyone else: one hole, and a slip. */
-function joinGrouped(items: readonly Item[], slips: Slip[]): Item[] {
-  const joined: Item[] = [];
-  for (const item of items) {
-    const before = joined[joined.length - 1];
-    const merged = before?.kind === 'sum' && item.kind === 'sum' ? grouped(before, item, slips) : null;
-    if (merged) joined[joined.length - 1] = merged;
-    else joined.push(item);
-  }
-  return joined;
-}
-
-function grouped(before: Sum, item: Sum, slips: Slip[]): Sum | null {
-  const head = before.terms[before.terms.length - 1]?.measure;
-  const headPart = head?.parts[0];
-  const tail = item.terms[0]?.measure;
-  const tailPart = tail?.parts[0];
-  if (!head || !headPart || head.parts.length > 1 || headPart.unit || !tail || !tailPart || tail.sign) return null;
-  if (!/^\d{1,3}( \d{3})*$/.test(headPart.numeral.typed) || !/^\d{3}(\.\d+)?$/.test(tailPart.numeral.typed)) return null;
-  const typed = `${headPart.numeral.typed} ${tailPart.numeral.typed}`;
-  const span = { start: headPart.start, end: tailPart.numeral.end };
-  const already = slips.findIndex((slip) => slip.slip === 'grouped-digits' && slip.start === span.start);
-  if (already >= 0) slips.splice(already, 1);
-  slips.push({ slip: 'grouped-digits', typed, readings: [typed.replaceAll(' ', '')], ...span });
-  const numeral: Numeral = { typed, value: null, open: false, ...span };
-  const part: Part = { numeral, unit: tailPart.unit, start: span.start, end: tailPart.end };
-  const measure: Measure = { sign: head.sign, parts: [part], start: head.start, end: part.end };
-  const first = before.terms[0];
-  const term: Term = {
-    sign: before.terms[before.terms.length - 1]?.sign ?? 1,
-    measure,
-    uncertainty: item.terms[0]?.uncertainty ?? null,
-    label: item.terms[0]?.label ?? null,
-    start: measure.start,
-    end: item.terms[0]?.end ?? part.end,
-  };
-  const terms = [...before.terms.slice(0, -1), term, ...item.terms.slice(1)];
-  return { kind: 'sum', terms, start: first?.start ?? term.start, end: item.end };
-}
-
+const lookAlike = (typed: IToken, meant: string): Slip => ({
+  slip: 'look-alike',
+  typed: typed.image,
+  readings: [meant],
+  ...span(typed),
+});
 const junk = (typed: IToken): Junk => ({ kind: 'junk', text: typed.image, ...span(typed) });
-const word = (typed: IToken): Word => ({ kind: 'word', word: typed.image, ...span(typed) });
 const span = (typed: IToken): Span => ({ start: typed.startOffset, end: endOf(typed) });
 
-const isNode = (element: CstElement): element is CstNode => 'children' in element;
-const nodesAt = (node: CstNode, key: string): CstNode[] => (node.children[key] ?? []).filter(isNode);
-const tokensAt = (node: CstNode, key: string): IToken[] =>
-  (node.children[key] ?? []).filter((element): element is IToken => !isNode(element));
-const tokenAt = (node: CstNode, key: string): IToken | undefined => tokensAt(node, key)[0];
-
-function onlyToken(node: CstNode): IToken | undefined {
-  for (const key in node.children) {
-    const element = node.children[key]?.[0];
-    if (element && !isNode(element)) return element;
-  }
-  return undefined;
-}
+// The parser files tokens and nodes under keys of their own; none holds both.
+const nodesAt = (node: CstNode, key: string) => (node.children[key] ?? []) as CstNode[];
+const tokensAt = (node: CstNode, key: string) => (node.children[key] ?? []) as IToken[];
+const nodeAt = (node: CstNode, key: string) => node.children[key]?.[0] as CstNode | undefined;
+const tokenAt = (node: CstNode, key: string) => node.children[key]?.[0] as IToken | undefined;

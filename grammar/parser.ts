@@ -1,10 +1,10 @@
 /** The shape of a line: a first word, what it is about, and items; any line at all has this shape. */
 import { CstParser, tokenMatcher, type CstNode, type IToken } from 'chevrotain';
+import { isQuote } from './characters.ts';
+import { adjoins, numeralLength } from './numerals.ts';
 import * as token from './tokens.ts';
 import { isUnit } from './units.ts';
-import { detailWord, entryWord, NAME_FOLLOWS } from './vocabulary.ts';
-
-const numerals = [token.Number, token.CommaNumber, token.Packed, token.Question];
+import { detailWord, entryWord, nameFollows } from './vocabulary.ts';
 
 class LineParser extends CstParser {
   constructor() {
@@ -33,7 +33,7 @@ class LineParser extends CstParser {
         { ALT: () => this.CONSUME(token.Slash) },
         { ALT: () => this.CONSUME(token.Time) },
         { ALT: () => this.CONSUME(token.IsoDate) },
-        { GATE: () => this.atMeasure(1), ALT: () => this.SUBRULE(this.sum) },
+        { GATE: () => this.atMeasure(), ALT: () => this.SUBRULE(this.sum) },
         { ALT: () => this.SUBRULE(this.phrase) },
         { ALT: () => this.CONSUME(token.Anything) },
       ],
@@ -44,7 +44,7 @@ class LineParser extends CstParser {
   phrase = this.RULE('phrase', () => {
     const word = this.CONSUME(token.Word);
     this.OPTION({
-      GATE: () => this.ACTION(() => NAME_FOLLOWS.has(word.image.toLowerCase())) && this.atName(),
+      GATE: () => this.ACTION(() => nameFollows(word.image)) && this.atName(),
       DEF: () => this.SUBRULE(this.name),
     });
   });
@@ -53,7 +53,7 @@ class LineParser extends CstParser {
   name = this.RULE('name', () => {
     this.CONSUME(token.NamePart);
     this.MANY({
-      GATE: () => adjoins(this.LA(0), this.LA(1)) && this.LA(1).image !== '"',
+      GATE: () => adjoins(this.LA(0), this.LA(1)) && this.atName(),
       DEF: () => this.CONSUME1(token.NamePart),
     });
   });
@@ -109,39 +109,50 @@ class LineParser extends CstParser {
   });
 
   part = this.RULE('part', () => {
+    let left = this.ACTION(() => numeralLength(this.look, 1));
     this.OR([
       { ALT: () => this.CONSUME(token.Number, { LABEL: 'numeral' }) },
-      { ALT: () => this.CONSUME(token.CommaNumber, { LABEL: 'numeral' }) },
       { ALT: () => this.CONSUME(token.Packed, { LABEL: 'numeral' }) },
       { ALT: () => this.CONSUME(token.Question, { LABEL: 'numeral' }) },
     ]);
-    this.OPTION(() =>
-      this.OR1([
-        {
-          ALT: () => {
-            this.CONSUME(token.DegreeMark, { LABEL: 'unit' });
-            this.OPTION1({
-              GATE: () => adjoins(this.LA(0), this.LA(1)) && this.LA(1).image === 'C',
-              DEF: () => this.CONSUME(token.Word, { LABEL: 'celsius' }),
-            });
-          },
-        },
-        { ALT: () => this.CONSUME(token.MinuteMark, { LABEL: 'unit' }) },
-        { ALT: () => this.CONSUME(token.SecondsMark, { LABEL: 'unit' }) },
-        { ALT: () => this.CONSUME(token.Percent, { LABEL: 'unit' }) },
-        { GATE: () => isUnit(this.LA(1).image), ALT: () => this.CONSUME1(token.Word, { LABEL: 'unit' }) },
-      ]),
-    );
+    this.MANY({
+      GATE: () => left > 1,
+      DEF: () => {
+        left--;
+        this.CONSUME(token.Anything, { LABEL: 'numeral' });
+      },
+    });
+    this.OPTION({
+      GATE: () => this.atUnit(),
+      DEF: () => {
+        this.OR1([
+          { ALT: () => this.CONSUME(token.DegreeMark, { LABEL: 'unit' }) },
+          { ALT: () => this.CONSUME(token.MinuteMark, { LABEL: 'unit' }) },
+          { ALT: () => this.CONSUME(token.SecondsMark, { LABEL: 'unit' }) },
+          { ALT: () => this.CONSUME(token.Percent, { LABEL: 'unit' }) },
+          { ALT: () => this.CONSUME(token.Word, { LABEL: 'unit' }) },
+        ]);
+        this.OPTION1({
+          GATE: () =>
+            tokenMatcher(this.LA(0), token.DegreeMark) &&
+            this.LA(1).image === 'C' &&
+            adjoins(this.LA(0), this.LA(1)),
+          DEF: () => this.CONSUME1(token.Word, { LABEL: 'celsius' }),
+        });
+      },
+    });
   });
 
   private atName(): boolean {
-    return tokenMatcher(this.LA(1), token.NamePart) && this.LA(1).image !== '"';
+    return tokenMatcher(this.LA(1), token.NamePart) && !isQuote(this.LA(1).image);
   }
 
-  private atMeasure(ahead: number): boolean {
-    const signs = this.isSign(ahead) ? 1 : 0;
-    const spread = tokenMatcher(this.LA(ahead + signs), token.PlusMinus) ? 1 : 0;
-    return this.isNumeral(ahead + signs + spread);
+  private readonly look = (ahead: number) => this.LA(ahead);
+
+  /** A sign belongs to a number; before a lone `±` it belongs to nothing. */
+  private atMeasure(): boolean {
+    const isPrefix = this.isSign(1) || tokenMatcher(this.LA(1), token.PlusMinus);
+    return this.isNumeral(isPrefix ? 2 : 1);
   }
 
   private isSign(ahead: number): boolean {
@@ -154,16 +165,25 @@ class LineParser extends CstParser {
     return numerals.some((type) => tokenMatcher(next, type));
   }
 
+  /** `in EPSG:4258` names a system, whatever stands before it. */
+  private atUnit(): boolean {
+    const next = this.LA(1);
+    if (!tokenMatcher(next, token.Word)) return true;
+    return isUnit(next.image) && !(next.image === 'in' && this.LA(3).image === ':');
+  }
+
   /** Inches behind feet, minutes behind degrees, seconds behind minutes; a further number stands on its own. */
   private continuesMeasure(): boolean {
     if (!this.isNumeral(1)) return false;
     const before = this.LA(0);
-    const unit = this.LA(2);
+    const unit = this.LA(1 + numeralLength(this.look, 1));
     if (before.image === 'ft') return unit.image === 'in';
     if (tokenMatcher(before, token.DegreeMark)) return tokenMatcher(unit, token.MinuteMark);
     return tokenMatcher(before, token.MinuteMark) && tokenMatcher(unit, token.SecondsMark);
   }
 }
+
+const numerals = [token.Number, token.Packed, token.Question];
 
 const parser = new LineParser();
 
@@ -173,14 +193,6 @@ export function parseLine(tokens: IToken[]): CstNode | null {
   const tree = parser.line();
   return parser.errors.length === 0 ? tree : null;
 }
-
-/** The next token starts where this one ends. */
-export function adjoins(before: IToken, next: IToken): boolean {
-  return endOf(before) === next.startOffset;
-}
-
-/** The offset behind a token's last character. */
-export const endOf = (typed: IToken) => typed.startOffset + typed.image.length;
 
 function takesName(first: IToken | undefined): boolean {
   if (!first) return false;

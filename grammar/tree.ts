@@ -86,7 +86,10 @@ export interface Part extends Span {
   readonly numeral: Numeral;
   readonly unit: UnitMark | null;
 }
-/** Digits as typed beside their value, which is null for `?` and for what cannot be read in one way only. */
+/**
+ * Digits as typed beside their value, which is null for `?`, for what can be read in more than one way, and for what
+ * is no number. Such a hole has a slip of the same span, unless it is open or packed: `41-09-08.18`, `19.5.2026`.
+ */
 export interface Numeral extends Span {
   readonly typed: string;
   readonly value: number | null;
@@ -107,7 +110,9 @@ export interface Slip extends Span {
     | 'decimal-comma'
     | 'grouped-digits'
     | 'exponent'
-    | 'bare-point';
+    | 'bare-point'
+    | 'broken-number'
+    | 'too-large';
   readonly typed: string;
   /** What the writer may have meant; each is a whole replacement of the span. */
   readonly readings: readonly string[];

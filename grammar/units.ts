@@ -1,7 +1,8 @@
 /** The units that may be typed, with what each measures and how many of the basic unit it makes. */
 
 /** What a unit measures; the basic units are m, °, Hz, bit/s, W, s, ratio and °C. */
-export type Dimension = 'length' | 'angle' | 'frequency' | 'bit-rate' | 'power' | 'time' | 'ratio' | 'temperature';
+export type Dimension =
+  'length' | 'angle' | 'frequency' | 'bit-rate' | 'power' | 'time' | 'ratio' | 'temperature';
 
 export interface UnitSpec {
   readonly unit: string;
