@@ -2,8 +2,9 @@
 local expected = vim.fn.json_decode(vim.fn.readfile(vim.env.TRIBRACH_EXPECTED))
 local patience = 15000
 
+-- The line break in front keeps a report apart from what Neovim itself has said.
 local function say(line)
-  io.stdout:write(line .. '\n')
+  io.stdout:write('\n' .. line .. '\n')
 end
 
 local function check(name, test)
@@ -103,6 +104,7 @@ check('a mark is renamed everywhere', function()
 end)
 
 check('the server ends when it is told to', function()
+  assert(client.initialized, 'it never started')
   client.stop()
   eventually('the end', function() return client.is_stopped() end)
 end)
