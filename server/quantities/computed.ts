@@ -61,6 +61,27 @@ export function computeAll<In extends Inputs>(
   });
 }
 
+/** A result whose uncertainty has no meaning or no use: a scale factor, a convergence, a count. */
+export function computePlain(
+  name: string,
+  unit: Unit,
+  formula: Formula,
+  inputs: Inputs,
+  value: number,
+): Computed {
+  return {
+    origin: 'computed',
+    name,
+    value,
+    unit,
+    sigma: null,
+    formula,
+    inputs,
+    contributions: new Map(),
+    unknown: [],
+  };
+}
+
 /** The given and assumed numbers that a value rests on, each once, in the order of first use. */
 export function leavesOf(value: Value): Leaf[] {
   const found = new Set<Leaf>();
@@ -89,7 +110,8 @@ export function contributionsOf(value: Value): ReadonlyMap<Leaf, number> {
   return value.sigma === null ? new Map() : new Map([[value, value.sigma]]);
 }
 
-const hasUnknown = (value: Value) => (value.origin === 'computed' ? value.unknown.length > 0 : value.sigma === null);
+const hasUnknown = (value: Value) =>
+  value.origin === 'computed' ? value.unknown.length > 0 : value.sigma === null;
 
 /** Small enough for the curvature, large enough for the digits of a coordinate of ten million metres. */
 function stepFor(input: Value): number {
@@ -109,4 +131,5 @@ function addContributions(
     contributions?.set(leaf, (contributions.get(leaf) ?? 0) + partial * part);
 }
 
-const rootSumOfSquares = (parts: readonly number[]) => Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));
+const rootSumOfSquares = (parts: readonly number[]) =>
+  Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));

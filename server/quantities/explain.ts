@@ -11,7 +11,8 @@ export type TellPlace = (leaf: Leaf) => string;
  * An evaluable formula's second line holds the numbers put in, with digits enough to redo the result by hand.
  */
 export function explain(value: Value, tellPlace: TellPlace): string[] {
-  if (value.origin === 'given') return [`${value.name} = ${showValue(value)}: given as ${value.typed}, ${tellPlace(value)}`];
+  if (value.origin === 'given')
+    return [`${value.name} = ${showValue(value)}: given as ${value.typed}, ${tellPlace(value)}`];
   if (value.origin === 'assumed') return [`${value.name} = ${showValue(value)}: assumed, ${value.because}`];
   const { formula, inputs } = value;
   const putIn = formula.evaluable ? [`  = ${substituted(formula.expression, inputs)}`] : [];
@@ -22,7 +23,9 @@ export function explain(value: Value, tellPlace: TellPlace): string[] {
     ...Object.entries(inputs).map(([symbol, input]) => `  ${symbol}: ${told(input, tellPlace)}`),
     ...shares(value),
     ...(value.unknown.length > 0
-      ? [`  uncertainty unknown: nobody has said how good ${value.unknown.map((leaf) => leaf.name).join(' and ')} is`]
+      ? [
+          `  uncertainty unknown: nobody has said how good ${value.unknown.map((leaf) => leaf.name).join(' and ')} is`,
+        ]
       : []),
     `  source: ${formula.source}`,
   ];
@@ -41,8 +44,11 @@ export function explainAll(value: Value, tellPlace: TellPlace): string[] {
 
 function told(input: Value, tellPlace: TellPlace): string {
   const shown = `${input.name} = ${fullDigits(input)}`;
-  const spread = input.sigma === null ? '' : input.sigma === 0 ? '' : ` ± ${showSigma(input.sigma, input.unit)}`;
-  if (input.origin === 'given') return `${shown}${spread}, given as ${input.typed}, ${tellPlace(input)}`;
+  const spread =
+    input.sigma === null ? '' : input.sigma === 0 ? '' : ` ± ${showSigma(input.sigma, input.unit)}`;
+  const spreadFrom = input.origin === 'given' && input.spread ? ` (${input.spread})` : '';
+  if (input.origin === 'given')
+    return `${shown}${spread}${spreadFrom}, given as ${input.typed}, ${tellPlace(input)}`;
   if (input.origin === 'assumed') return `${shown}${spread}, assumed: ${input.because}`;
   return `${shown}${spread}, computed`;
 }
@@ -60,7 +66,9 @@ function substituted(expression: string, inputs: Readonly<Record<string, Value>>
 /** One or two digits more than the uncertainty earns, so that a result can be computed again from what is printed. */
 function fullDigits(input: Value, unit = true): string {
   const decimals = input.unit === '°' ? 10 : input.unit === '' ? 10 : 5;
-  const text = showNumber(input.value, decimals).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+  const text = showNumber(input.value, decimals)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
   if (!unit || input.unit === '') return text;
   return input.unit === '°' ? `${text}°` : `${text} ${input.unit}`;
 }
@@ -81,5 +89,7 @@ function shares(value: Value): string[] {
     .filter(({ share }) => share >= 0.01)
     .sort((one, other) => other.share - one.share);
   if (parts.length === 0) return [];
-  return [`  uncertainty from ${parts.map(({ leaf, share }) => `${leaf.name} ${Math.round(share * 100)} %`).join(', ')}`];
+  return [
+    `  uncertainty from ${parts.map(({ leaf, share }) => `${leaf.name} ${Math.round(share * 100)} %`).join(', ')}`,
+  ];
 }

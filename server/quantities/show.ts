@@ -55,4 +55,5 @@ export function showAngle(angle: number, positive: 'N' | 'E', decimals = 5): str
   return text + (angle < 0 && ticks > 0 ? negative : positive);
 }
 
-const withUnit = (number: string, unit: Unit) => (unit === '' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`);
+const withUnit = (number: string, unit: Unit) =>
+  unit === '' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;

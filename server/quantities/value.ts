@@ -17,6 +17,8 @@ export interface Given extends Common {
   readonly name: string;
   readonly typed: string;
   readonly place: Place;
+  /** Where the standard uncertainty comes from when it was not typed beside the number. */
+  readonly spread?: string;
 }
 
 /** A number that nobody typed and that a result rests on all the same. */
@@ -66,10 +68,28 @@ export function isHole(thing: unknown): thing is Hole {
   return typeof thing === 'object' && thing !== null && 'hole' in thing;
 }
 
-export function given(name: string, value: number, unit: Unit, sigma: number | null, typed: string, place: Place): Given {
+export function given(
+  name: string,
+  value: number,
+  unit: Unit,
+  sigma: number | null,
+  typed: string,
+  place: Place,
+): Given {
   return { origin: 'given', name, value, unit, sigma, typed, place };
 }
 
-export function assumed(name: string, value: number, unit: Unit, sigma: number | null, because: string): Assumed {
+/** The same number with a standard uncertainty that was said elsewhere or is assumed; one typed beside it stays. */
+export function withSpread(value: Given, sigma: number, spread: string): Given {
+  return value.sigma === null ? { ...value, sigma, spread } : value;
+}
+
+export function assumed(
+  name: string,
+  value: number,
+  unit: Unit,
+  sigma: number | null,
+  because: string,
+): Assumed {
   return { origin: 'assumed', name, value, unit, sigma, because };
 }

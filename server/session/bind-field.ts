@@ -6,7 +6,15 @@ import type { Named } from './coordinates.ts';
 import type { Check, Column, Event, Point, Points, Row } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
 import { takeMoment, type Moment } from './moments.ts';
-import { missing, takeAccuracy, takeNamed, takeObserved, takePole, takeQuality, takeQuoted } from './phrases.ts';
+import {
+  missing,
+  takeAccuracy,
+  takeNamed,
+  takeObserved,
+  takePole,
+  takeQuality,
+  takeQuoted,
+} from './phrases.ts';
 
 interface Occupation {
   on: Named | null;
@@ -56,8 +64,24 @@ function occupied(details: Source['details'], name: string) {
   details.all('remark', takeQuoted);
   return {
     pole: details.one('pole', takePole, ['to']),
-    observed: details.one('observed', (line) => takeObserved(line, name), ['height', 'in', 'orthometric', 'ellipsoidal', 'above', 'between', 'and']),
-    quality: details.one('quality', takeQuality, ['fixed', 'float', 'autonomous', 'differential', 'epochs', 'pdop', 'satellites']),
+    observed: details.one('observed', (line) => takeObserved(line, name), [
+      'height',
+      'in',
+      'orthometric',
+      'ellipsoidal',
+      'above',
+      'between',
+      'and',
+    ]),
+    quality: details.one('quality', takeQuality, [
+      'fixed',
+      'float',
+      'autonomous',
+      'differential',
+      'epochs',
+      'pdop',
+      'satellites',
+    ]),
     spread: details.one('spread', (line) => takeAccuracy(line, 'spread'), ['horizontal', 'vertical']),
   };
 }
@@ -74,7 +98,13 @@ export function bindEvent({ header, base }: Source): Event {
   const text = header.text()?.text ?? null;
   header.finish(['at', 'on']);
   if (what && !EVENT_KINDS.includes(what.name))
-    header.remark({ about: 'value-range', place: what.place, word: 'event', typed: what.name, allowed: EVENT_KINDS.join(', ') });
+    header.remark({
+      about: 'value-range',
+      place: what.place,
+      word: 'event',
+      typed: what.name,
+      allowed: EVENT_KINDS.join(', '),
+    });
   return { ...base, kind: 'event', what: what?.name ?? '', at, on, text };
 }
 
@@ -121,12 +151,16 @@ function takeColumns(reader: LineReader): { columns: Column[]; place: Column['pl
     columns.push({ means, qualifiers, header, place: reader.at({ start: first.start, end }) });
     if (!reader.comma()) break;
   }
-  if (columns.length === 0) missing(reader, 'what the columns mean (name, east m, north m, height m orthometric)');
+  if (columns.length === 0)
+    missing(reader, 'what the columns mean (name, east m, north m, height m orthometric)');
   return { columns, place: reader.place };
 }
 
 function takeRow(reader: LineReader): Row {
-  const cells = cellsOf(reader.entry, reader.line).map((cell) => ({ text: cell.text, place: reader.at(cell) }));
+  const cells = cellsOf(reader.entry, reader.line).map((cell) => ({
+    text: cell.text,
+    place: reader.at(cell),
+  }));
   while (reader.next());
   return { cells, place: reader.place };
 }

@@ -16,7 +16,10 @@ export function bindAntenna({ header, details, base }: Source): Antenna {
     kind: 'antenna',
     name,
     description,
-    phaseCentre: details.one('phase-centre', (line) => takeAboveArp(line, `phase centre of ${name}`), ['above', 'below']),
+    phaseCentre: details.one('phase-centre', (line) => takeAboveArp(line, `phase centre of ${name}`), [
+      'above',
+      'below',
+    ]),
     calibration: details.one('calibration', (line) => {
       const file = takeQuoted(line);
       const type = line.text();
@@ -39,7 +42,9 @@ function takeAboveArp(reader: LineReader, what: string): Maybe<Value> {
   const side = reader.word('above', 'below');
   if (side) takeNamed(reader);
   if (isHole(value) || side !== 'below') return value;
-  return value.origin === 'given' ? given(what, -value.value, 'm', value.sigma, `${value.typed} below`, value.place) : value;
+  return value.origin === 'given'
+    ? given(what, -value.value, 'm', value.sigma, `${value.typed} below`, value.place)
+    : value;
 }
 
 function takeTapePoint(reader: LineReader, antenna: string): TapePoint {
@@ -48,7 +53,8 @@ function takeTapePoint(reader: LineReader, antenna: string): TapePoint {
   let above: Maybe<Value> | null = null;
   for (;;) {
     if (reader.word('radius')) radius = takeQuantity(reader, 'length', `radius of ${name}`);
-    else if (reader.peek()?.kind === 'sum') above = takeAboveArp(reader, `${name} of ${antenna} above the ARP`);
+    else if (reader.peek()?.kind === 'sum')
+      above = takeAboveArp(reader, `${name} of ${antenna} above the ARP`);
     else break;
     reader.comma();
   }
@@ -93,7 +99,14 @@ export function bindSurface({ header, details, base }: Source): LocalSurface {
   const description = header.text()?.text ?? null;
   header.finish();
   const offset = details.one('offset', (line) => takeOffset(line, name), ['above', 'below']);
-  return { ...base, kind: 'surface', name, description, offset: offset?.value ?? null, against: offset?.against ?? null };
+  return {
+    ...base,
+    kind: 'surface',
+    name,
+    description,
+    offset: offset?.value ?? null,
+    against: offset?.against ?? null,
+  };
 }
 
 /** `2.00 m below orthometric`: a height above this surface plus −2.00 m is a height above that one. */
@@ -104,7 +117,11 @@ function takeOffset(reader: LineReader, surface: string): { value: Maybe<Value>;
   const named = side ? takeNamed(reader) : null;
   if (!side || !named) missing(reader, '`above` or `below` and the other surface (2.00 m below orthometric)');
   const against: Surface | null =
-    named?.name === 'orthometric' || named?.name === 'ellipsoidal' ? named.name : named ? { above: named } : null;
+    named?.name === 'orthometric' || named?.name === 'ellipsoidal'
+      ? named.name
+      : named
+        ? { above: named }
+        : null;
   if (isHole(value) || value.origin !== 'given' || side !== 'below') return { value, against };
   return { value: given(what, -value.value, 'm', value.sigma, `${value.typed} below`, value.place), against };
 }

@@ -23,7 +23,10 @@ export function bindJob({ header, details, base }: Source): Job {
     vertical: details.one('vertical', takeQuoted),
     geoid: details.one('geoid', takeGeoid),
     confidence: details.one('confidence', (line) => takeQuantity(line, 'ratio', 'confidence')),
-    tolerance: details.one('tolerance', (line) => takeAccuracy(line, 'tolerance'), ['horizontal', 'vertical']),
+    tolerance: details.one('tolerance', (line) => takeAccuracy(line, 'tolerance'), [
+      'horizontal',
+      'vertical',
+    ]),
     limits: details.one('limits', takeLimits),
   };
 }
@@ -42,7 +45,13 @@ function takeClock(reader: LineReader): Maybe<ClockOffset> {
   const hours = Number(match?.[2] ?? 0);
   const minutes = Number(match?.[3] ?? 0);
   if (!match || hours > 14 || minutes > 59) {
-    reader.remark({ about: 'value-range', place: named.place, word: 'clock', typed: named.name, allowed: 'UTC, or UTC with an offset such as UTC+01:00' });
+    reader.remark({
+      about: 'value-range',
+      place: named.place,
+      word: 'clock',
+      typed: named.name,
+      allowed: 'UTC, or UTC with an offset such as UTC+01:00',
+    });
     return hole('the clock cannot be read', named.place);
   }
   const size = hours * 3600 + minutes * 60;

@@ -44,10 +44,21 @@ export function bindStream({ header, details, base }: Source): Stream {
 function takeMessage(reader: LineReader): StreamMessage {
   const number = takeNamed(reader) ?? { name: '', place: reader.place };
   if (number.name !== '' && !/^\d{4}$/.test(number.name))
-    reader.remark({ about: 'value-range', place: number.place, word: 'message', typed: number.name, allowed: 'a message number of four digits (1077)' });
-  if (reader.word('every')) return { number, every: takeQuantity(reader, 'time', `interval of ${number.name}`), place: reader.place };
+    reader.remark({
+      about: 'value-range',
+      place: number.place,
+      word: 'message',
+      typed: number.name,
+      allowed: 'a message number of four digits (1077)',
+    });
+  if (reader.word('every'))
+    return { number, every: takeQuantity(reader, 'time', `interval of ${number.name}`), place: reader.place };
   missing(reader, 'how often it is sent (every 1 s)');
-  return { number, every: hole(`the interval of ${number.name} is missing`, reader.place), place: reader.place };
+  return {
+    number,
+    every: hole(`the interval of ${number.name} is missing`, reader.place),
+    place: reader.place,
+  };
 }
 
 /** `GPS 10, GLONASS 7, 2 signals`. */

@@ -22,17 +22,31 @@ export function bindMark({ header, details, base }: Source): Mark {
     kind: 'mark',
     name,
     description,
-    position: details.one('position', (line) => {
-      const { position, height } = takePositionAndHeight(line, name);
-      if (height) line.remark({ about: 'leftover', place: height.place, typed: 'height', near: [] });
-      if (!position) takeOpen(line);
-      return position;
-    }, ['in']),
-    height: details.one('height', (line) => takeHeight(line, `height of ${name}`), ['orthometric', 'ellipsoidal', 'above']),
+    position: details.one(
+      'position',
+      (line) => {
+        const { position, height } = takePositionAndHeight(line, name);
+        if (height) line.remark({ about: 'leftover', place: height.place, typed: 'height', near: [] });
+        if (!position) takeOpen(line);
+        return position;
+      },
+      ['in'],
+    ),
+    height: details.one('height', (line) => takeHeight(line, `height of ${name}`), [
+      'orthometric',
+      'ellipsoidal',
+      'above',
+    ]),
     separation: separation?.value ?? null,
     separationPlace: separation?.place ?? null,
-    uncertainty: details.one('uncertainty', (line) => takeAccuracy(line, `uncertainty of ${name}`), ['horizontal', 'vertical']),
-    relative: details.one('relative', (line) => takeAccuracy(line, `relative uncertainty of ${name}`), ['horizontal', 'vertical']),
+    uncertainty: details.one('uncertainty', (line) => takeAccuracy(line, `uncertainty of ${name}`), [
+      'horizontal',
+      'vertical',
+    ]),
+    relative: details.one('relative', (line) => takeAccuracy(line, `relative uncertainty of ${name}`), [
+      'horizontal',
+      'vertical',
+    ]),
     epoch: details.one('epoch', takeEpoch),
     source: details.one('source', takeSource),
     found: details.one('found', takeNamed),

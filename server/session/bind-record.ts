@@ -29,7 +29,15 @@ export function bindCorrection({ header, details, base }: Source): Correction {
     else if (!header.comma()) break;
   }
   header.finish(['on', 'at']);
-  return { ...base, kind: 'correction', text, on, at, by: details.one('by', takeNamed), because: details.one('because', takeQuoted) };
+  return {
+    ...base,
+    kind: 'correction',
+    text,
+    on,
+    at,
+    by: details.one('by', takeNamed),
+    because: details.one('because', takeQuoted),
+  };
 }
 
 export function bindReview({ header, base }: Source): Review {

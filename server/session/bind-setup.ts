@@ -33,7 +33,10 @@ export function bindSetup({ header, details, base }: Source): Setup {
     at,
     until,
     measured: details.all('measured', takeMeasured, ['to', 'off', 'at', 'by', 'vertical', 'slant']),
-    extensions: details.all('extension', (line) => ({ length: takeQuantity(line, 'length', 'extension'), place: line.place })),
+    extensions: details.all('extension', (line) => ({
+      length: takeQuantity(line, 'length', 'extension'),
+      place: line.place,
+    })),
     plummet: details.one('plummet', (line) => {
       const sum = line.sum();
       if (sum) return bareSpread(line, sum, 'length', 'plummet');
@@ -42,7 +45,10 @@ export function bindSetup({ header, details, base }: Source): Setup {
     }),
     bubble: details.one('bubble', takeBubble),
     temperature: details.one('temperature', (line) => takeQuantity(line, 'temperature', 'temperature')),
-    autonomous: details.one('autonomous', (line) => ({ ...takePositionAndHeight(line, 'the autonomous position'), place: line.place })),
+    autonomous: details.one('autonomous', (line) => ({
+      ...takePositionAndHeight(line, 'the autonomous position'),
+      place: line.place,
+    })),
     keyed: details.all('keyed', takeKeyed, ['position', 'height', 'antenna-height', 'antenna-type', 'at']),
     captured: details.one('captured', takeQuoted),
     rawLog: details.one('raw-log', takeQuoted),
@@ -65,7 +71,8 @@ function takeMeasured(reader: LineReader): Measured {
     else if (reader.word('by')) by = takeNamed(reader);
     else if (reader.peek()?.kind === 'sum') {
       offCentre = takeQuantity(reader, 'length', 'distance off centre');
-      if (!reader.word('off') || !reader.word('centre', 'center')) missing(reader, '`off centre` behind the distance');
+      if (!reader.word('off') || !reader.word('centre', 'center'))
+        missing(reader, '`off centre` behind the distance');
     } else if (!reader.comma()) break;
   }
   if (!to) missing(reader, 'what the tape was held to (to foot, to arp, to a tape point)');

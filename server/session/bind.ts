@@ -17,7 +17,11 @@ import type { Remark } from './remark.ts';
 export interface Source {
   readonly header: LineReader;
   readonly details: Details;
-  readonly base: { readonly entry: Entry; readonly place: ReturnType<typeof placeOf>; readonly remarks: Remark[] };
+  readonly base: {
+    readonly entry: Entry;
+    readonly place: ReturnType<typeof placeOf>;
+    readonly remarks: Remark[];
+  };
 }
 
 const readers: Readonly<Record<string, (source: Source) => Bound>> = {

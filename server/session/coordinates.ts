@@ -14,7 +14,12 @@ export interface Named {
 export type Position = { readonly place: Place; readonly system: Named | null } & (
   | { readonly form: 'grid'; readonly east: Maybe<Value>; readonly north: Maybe<Value> }
   | { readonly form: 'geographic'; readonly latitude: Maybe<Value>; readonly longitude: Maybe<Value> }
-  | { readonly form: 'geocentric'; readonly x: Maybe<Value>; readonly y: Maybe<Value>; readonly z: Maybe<Value> }
+  | {
+      readonly form: 'geocentric';
+      readonly x: Maybe<Value>;
+      readonly y: Maybe<Value>;
+      readonly z: Maybe<Value>;
+    }
 );
 
 /** The surface of a height: the geoid or levelling datum, the ellipsoid, or a named local surface. */
@@ -58,8 +63,18 @@ export function takePositionAndHeight(reader: LineReader, about: string): Positi
 export function takeHeight(reader: LineReader, name: string): Height {
   const sum = reader.sum();
   if (!sum) {
-    reader.remark({ about: 'missing-value', place: reader.place, word: 'height', expects: 'a height with its surface (6.284 m orthometric)' });
-    return { value: hole(`${name} is missing`, reader.place), surface: null, geoid: null, place: reader.place };
+    reader.remark({
+      about: 'missing-value',
+      place: reader.place,
+      word: 'height',
+      expects: 'a height with its surface (6.284 m orthometric)',
+    });
+    return {
+      value: hole(`${name} is missing`, reader.place),
+      surface: null,
+      geoid: null,
+      place: reader.place,
+    };
   }
   const value = quantity(reader, sum, 'length', name);
   const start = reader.at(sum);
@@ -68,7 +83,12 @@ export function takeHeight(reader: LineReader, name: string): Height {
   const open = sum.terms[0]?.measure?.parts[0]?.numeral.open ?? false;
   if (!surface && !open) {
     const typed = reader.typed(sum);
-    reader.remark({ about: 'no-surface', place: start, typed, readings: [`${typed} orthometric`, `${typed} ellipsoidal`] });
+    reader.remark({
+      about: 'no-surface',
+      place: start,
+      typed,
+      readings: [`${typed} orthometric`, `${typed} ellipsoidal`],
+    });
   }
   return { value, surface, geoid, place: start };
 }
@@ -98,12 +118,20 @@ function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
   if (isAngle(first)) return takeAngle(reader, first, about);
   const numeral = first.terms[0]?.measure?.parts[0]?.numeral;
   const letterAhead = reader.peek();
-  const bare = first.terms.length === 1 && !first.terms[0]?.measure?.sign && !first.terms[0]?.measure?.parts[0]?.unit;
+  const bare =
+    first.terms.length === 1 && !first.terms[0]?.measure?.sign && !first.terms[0]?.measure?.parts[0]?.unit;
   const packed =
     numeral && bare && letterAhead?.kind === 'word'
       ? packedReadings(numeral.typed, letterAhead.word, letterAhead.start === numeral.end)
       : [];
-  if (packed.length > 0) return packedCoordinate(reader, { start: first.start, end: letterAhead?.end ?? first.end }, packed, letterAhead?.kind === 'word' ? letterAhead.word : 'N', about);
+  if (packed.length > 0)
+    return packedCoordinate(
+      reader,
+      { start: first.start, end: letterAhead?.end ?? first.end },
+      packed,
+      letterAhead?.kind === 'word' ? letterAhead.word : 'N',
+      about,
+    );
   const letter = takeLetter(reader);
   const name = `${letterNames[letter?.letter ?? '?'] ?? 'coordinate'} of ${about}`;
   const value = quantity(reader, first, 'length', name);
@@ -114,7 +142,11 @@ function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
     return { axis: 'east', value: hole(`${name} has no letter (E or N)`, place), place };
   }
   const turned = late.letter === 'W' || late.letter === 'S';
-  return { axis: late.letter === 'E' || late.letter === 'W' ? 'east' : 'north', value: turned ? negated(value) : value, place };
+  return {
+    axis: late.letter === 'E' || late.letter === 'W' ? 'east' : 'north',
+    value: turned ? negated(value) : value,
+    place,
+  };
 }
 
 function takeGeocentric(reader: LineReader, letter: string, about: string): Coordinate | null {
@@ -122,7 +154,11 @@ function takeGeocentric(reader: LineReader, letter: string, about: string): Coor
   const sum = reader.sum();
   if (!word || !sum) return null;
   const value = quantity(reader, sum, 'length', `${letter} of ${about}`);
-  return { axis: letter.toLowerCase() as 'x' | 'y' | 'z', value, place: reader.at({ start: word.start, end: sum.end }) };
+  return {
+    axis: letter.toLowerCase() as 'x' | 'y' | 'z',
+    value,
+    place: reader.at({ start: word.start, end: sum.end }),
+  };
 }
 
 const letterNames: Readonly<Record<string, string>> = { E: 'east', W: 'east', N: 'north', S: 'north' };
@@ -182,15 +218,27 @@ function angleValue(
 }
 
 function remarkLetter(reader: LineReader, place: Place, typed: string, letters: readonly string[]): void {
-  reader.remark({ about: 'hemisphere', place, typed, readings: letters.map((letter) => `${typed} ${letter}`) });
+  reader.remark({
+    about: 'hemisphere',
+    place,
+    typed,
+    readings: letters.map((letter) => `${typed} ${letter}`),
+  });
 }
 
 /** Three numbers in a row and a letter: degrees, minutes and seconds without their marks. */
 function isPackedThreesome(reader: LineReader): boolean {
   const bare = (item: Item | undefined) =>
-    item?.kind === 'sum' && item.terms.length === 1 && item.terms[0]?.measure?.parts.length === 1 && !item.terms[0].measure.parts[0]?.unit;
+    item?.kind === 'sum' &&
+    item.terms.length === 1 &&
+    item.terms[0]?.measure?.parts.length === 1 &&
+    !item.terms[0].measure.parts[0]?.unit;
   const letter = reader.peek(3);
-  return [0, 1, 2].every((ahead) => bare(reader.peek(ahead))) && letter?.kind === 'word' && /^[NSEW]$/.test(letter.word);
+  return (
+    [0, 1, 2].every((ahead) => bare(reader.peek(ahead))) &&
+    letter?.kind === 'word' &&
+    /^[NSEW]$/.test(letter.word)
+  );
 }
 
 function takePacked(reader: LineReader, about: string): Coordinate {
@@ -200,16 +248,32 @@ function takePacked(reader: LineReader, about: string): Coordinate {
   const letter = takeLetter(reader);
   const span = { start: first?.start ?? 0, end: letter?.end ?? first?.end ?? 0 };
   const numbers = reader.typed(span).slice(0, -1).trim().split(/\s+/).map(Number);
-  const reading = sexagesimal(numbers[0] ?? 0, numbers[1] ?? 0, numbers[2] ?? 0, letter?.letter ?? 'N', reader.typed(span).match(/\.(\d+)/)?.[1]?.length ?? 0);
+  const reading = sexagesimal(
+    numbers[0] ?? 0,
+    numbers[1] ?? 0,
+    numbers[2] ?? 0,
+    letter?.letter ?? 'N',
+    reader.typed(span).match(/\.(\d+)/)?.[1]?.length ?? 0,
+  );
   return packedCoordinate(reader, span, reading ? [reading] : [], letter?.letter ?? 'N', about);
 }
 
-function packedCoordinate(reader: LineReader, span: { start: number; end: number }, readings: readonly string[], letter: string, about: string): Coordinate {
+function packedCoordinate(
+  reader: LineReader,
+  span: { start: number; end: number },
+  readings: readonly string[],
+  letter: string,
+  about: string,
+): Coordinate {
   const place = reader.at(span);
   if (reader.peek()?.kind === 'word' && reader.peek()?.end === span.end) reader.next();
   reader.remark({ about: 'angle-packed', place, typed: reader.typed(span), readings });
   const axis = letter === 'N' || letter === 'S' ? 'latitude' : 'longitude';
-  return { axis, value: hole(`${axis} of ${about} is packed and can be read in more than one way`, place), place };
+  return {
+    axis,
+    value: hole(`${axis} of ${about} is packed and can be read in more than one way`, place),
+    place,
+  };
 }
 
 /**
@@ -221,32 +285,58 @@ export function packedReadings(typed: string, letter: string, adjoining: boolean
   const dashed = /^(\d{1,3})[-./](\d{1,2})[-./](\d{1,2}(?:\.\d+)?)$/.exec(typed);
   const readings: (string | null)[] = [];
   const limit = letter === 'N' || letter === 'S' ? 90 : 180;
-  if (dashed) readings.push(sexagesimal(Number(dashed[1]), Number(dashed[2]), Number(dashed[3]), letter, decimalsOf(dashed[3])));
+  if (dashed)
+    readings.push(
+      sexagesimal(Number(dashed[1]), Number(dashed[2]), Number(dashed[3]), letter, decimalsOf(dashed[3])),
+    );
   const run = adjoining && /^(\d{5,7})(\.\d+)?$/.exec(typed);
   if (run) {
     const whole = run[1] ?? '';
     const seconds = Number(whole.slice(-2) + (run[2] ?? ''));
-    readings.push(sexagesimal(Number(whole.slice(0, -4)), Number(whole.slice(-4, -2)), seconds, letter, decimalsOf(run[2])));
+    readings.push(
+      sexagesimal(
+        Number(whole.slice(0, -4)),
+        Number(whole.slice(-4, -2)),
+        seconds,
+        letter,
+        decimalsOf(run[2]),
+      ),
+    );
   }
   const minutesRun = adjoining && /^(\d{3,5})(\.\d+)$/.exec(typed);
   if (minutesRun) {
     const whole = minutesRun[1] ?? '';
     const minutes = Number(whole.slice(-2) + (minutesRun[2] ?? ''));
-    if (minutes < 60 && Number(whole.slice(0, -2)) <= limit) readings.push(`${Number(whole.slice(0, -2))}°${whole.slice(-2)}${minutesRun[2] ?? ''}'${letter}`);
+    if (minutes < 60 && Number(whole.slice(0, -2)) <= limit)
+      readings.push(`${Number(whole.slice(0, -2))}°${whole.slice(-2)}${minutesRun[2] ?? ''}'${letter}`);
   }
   const decimal = /^(\d{1,3})\.(\d{4,})$/.exec(typed);
   if (decimal && Number(typed) <= limit) {
     readings.push(`${typed}°${letter}`);
     const digits = decimal[2] ?? '';
     const seconds = digits.slice(2, 4) + (digits.length > 4 ? `.${digits.slice(4)}` : '');
-    readings.push(sexagesimal(Number(decimal[1]), Number(digits.slice(0, 2)), Number(seconds), letter, Math.max(0, digits.length - 4)));
+    readings.push(
+      sexagesimal(
+        Number(decimal[1]),
+        Number(digits.slice(0, 2)),
+        Number(seconds),
+        letter,
+        Math.max(0, digits.length - 4),
+      ),
+    );
   }
   return readings.filter((reading): reading is string => reading !== null);
 }
 
 const decimalsOf = (digits: string | undefined) => digits?.split('.')[1]?.length ?? 0;
 
-function sexagesimal(degrees: number, minutes: number, seconds: number, letter: string, decimals: number): string | null {
+function sexagesimal(
+  degrees: number,
+  minutes: number,
+  seconds: number,
+  letter: string,
+  decimals: number,
+): string | null {
   const limit = letter === 'N' || letter === 'S' ? 90 : 180;
   if (minutes >= 60 || seconds >= 60 || degrees + minutes / 60 > limit) return null;
   const positive = letter === 'N' || letter === 'S' ? 'N' : 'E';
@@ -254,7 +344,12 @@ function sexagesimal(degrees: number, minutes: number, seconds: number, letter: 
   return showAngle(size, positive, decimals).replace(/[NE]$/, letter);
 }
 
-function assembled(reader: LineReader, found: readonly Coordinate[], system: Named | null, about: string): Position | null {
+function assembled(
+  reader: LineReader,
+  found: readonly Coordinate[],
+  system: Named | null,
+  about: string,
+): Position | null {
   const [first] = found;
   const last = found[found.length - 1];
   if (!first || !last) return null;
@@ -275,7 +370,13 @@ function assembled(reader: LineReader, found: readonly Coordinate[], system: Nam
   if (axes.has('x') || axes.has('y') || axes.has('z'))
     return { form: 'geocentric', x: pick('x', 'X'), y: pick('y', 'Y'), z: pick('z', 'Z'), place, system };
   if (axes.has('latitude') || axes.has('longitude'))
-    return { form: 'geographic', latitude: pick('latitude', 'latitude'), longitude: pick('longitude', 'longitude'), place, system };
+    return {
+      form: 'geographic',
+      latitude: pick('latitude', 'latitude'),
+      longitude: pick('longitude', 'longitude'),
+      place,
+      system,
+    };
   return { form: 'grid', east: pick('east', 'east'), north: pick('north', 'north'), place, system };
 }
 
@@ -299,5 +400,10 @@ function startsCoordinate(reader: LineReader, ahead: number): boolean {
   if (item?.kind === 'word') return /^([XYZ]|height|in)$/.test(item.word);
   if (item?.kind !== 'sum') return false;
   const behind = reader.peek(ahead + 1);
-  return isAngle(item) || (behind?.kind === 'word' && /^[NSEW]$/.test(behind.word)) || !!item.terms[0]?.measure?.parts[0]?.numeral.open || behind?.kind === 'sum';
+  return (
+    isAngle(item) ||
+    (behind?.kind === 'word' && /^[NSEW]$/.test(behind.word)) ||
+    !!item.terms[0]?.measure?.parts[0]?.numeral.open ||
+    behind?.kind === 'sum'
+  );
 }

@@ -32,7 +32,13 @@ export function detailsOf(path: string, entry: Entry, spec: WordEntry | null, re
       if (!first) return null;
       const same = lines.every((line) => saidOf(entry, line) === saidOf(entry, first));
       for (const line of lines.slice(1))
-        remarks.push({ about: 'repeated', place: placeOf(path, entry, line), word, first: placeOf(path, entry, first), same });
+        remarks.push({
+          about: 'repeated',
+          place: placeOf(path, entry, line),
+          word,
+          first: placeOf(path, entry, first),
+          same,
+        });
       return same ? read(first, how, words) : null;
     },
     all: (word, how, words = []) => (byWord.get(word) ?? []).map((line) => read(line, how, words)),
@@ -40,7 +46,13 @@ export function detailsOf(path: string, entry: Entry, spec: WordEntry | null, re
 }
 
 /** The word that a line counts for, or null where it belongs elsewhere or nowhere. */
-function placed(path: string, entry: Entry, line: Line, spec: WordEntry | null, remarks: Remark[]): string | null {
+function placed(
+  path: string,
+  entry: Entry,
+  line: Line,
+  spec: WordEntry | null,
+  remarks: Remark[],
+): string | null {
   const place = placeOf(path, entry, line);
   const typed = line.word?.word ?? '';
   const known = detailWord(typed);
@@ -48,7 +60,13 @@ function placed(path: string, entry: Entry, line: Line, spec: WordEntry | null, 
   if (!known) {
     if (spec === null && entry.header.word) return null;
     const near = nearest(typed, spec ? spec.details : DETAILS.map(({ word }) => word));
-    remarks.push({ about: 'unknown-word', place: wordPlace, typed: typed || entry.text.slice(line.start, line.end), near, opens: false });
+    remarks.push({
+      about: 'unknown-word',
+      place: wordPlace,
+      typed: typed || entry.text.slice(line.start, line.end),
+      near,
+      opens: false,
+    });
     return null;
   }
   if (!line.indented) remarks.push({ about: 'indent', place: wordPlace, word: known.word, opens: false });
@@ -56,7 +74,13 @@ function placed(path: string, entry: Entry, line: Line, spec: WordEntry | null, 
   if (spec === null && entry.header.word) return null;
   if (spec?.details.includes(known.word)) return known.word;
   const belongs = ENTRIES.filter((other) => other.details.includes(known.word)).map(({ word }) => word);
-  remarks.push({ about: 'misplaced-detail', place: wordPlace, word: known.word, entry: spec?.word ?? '', belongs });
+  remarks.push({
+    about: 'misplaced-detail',
+    place: wordPlace,
+    word: known.word,
+    entry: spec?.word ?? '',
+    belongs,
+  });
   return null;
 }
 
@@ -65,14 +89,23 @@ export function headerOf(path: string, entry: Entry, remarks: Remark[]): WordEnt
   const { header } = entry;
   if (!header.word) {
     if (header.items.length > 0)
-      remarks.push({ about: 'unknown-word', place: placeOf(path, entry, header), typed: entry.text.slice(header.start, header.end), near: [], opens: true });
+      remarks.push({
+        about: 'unknown-word',
+        place: placeOf(path, entry, header),
+        typed: entry.text.slice(header.start, header.end),
+        near: [],
+        opens: true,
+      });
     return null;
   }
   const { word } = header.word;
   const place = { path, entry, start: header.word.start, end: header.word.end };
   const spec = entryWord(word);
   if (!spec) {
-    const near = nearest(word, ENTRIES.map((known) => known.word));
+    const near = nearest(
+      word,
+      ENTRIES.map((known) => known.word),
+    );
     remarks.push({ about: 'unknown-word', place, typed: word, near, opens: true });
     return null;
   }
@@ -81,6 +114,11 @@ export function headerOf(path: string, entry: Entry, remarks: Remark[]): WordEnt
   return spec;
 }
 
-export const placeOf = (path: string, entry: Entry, line: Line): Place => ({ path, entry, start: line.start, end: line.end });
+export const placeOf = (path: string, entry: Entry, line: Line): Place => ({
+  path,
+  entry,
+  start: line.start,
+  end: line.end,
+});
 
 const saidOf = (entry: Entry, line: Line) => entry.text.slice(line.start, line.end).replace(/\s+/g, ' ');

@@ -149,7 +149,11 @@ export interface Setup extends Base {
   /** Degrees of tilt for one division. */
   readonly bubble: Maybe<Value> | null;
   readonly temperature: Maybe<Value> | null;
-  readonly autonomous: { readonly position: Position | null; readonly height: Height | null; readonly place: Place } | null;
+  readonly autonomous: {
+    readonly position: Position | null;
+    readonly height: Height | null;
+    readonly place: Place;
+  } | null;
   readonly keyed: readonly Keyed[];
   readonly captured: Quoted | null;
   readonly rawLog: Quoted | null;
@@ -173,7 +177,12 @@ export interface Extension {
 export interface Keyed {
   readonly position: Position | null;
   readonly height: Height | null;
-  readonly antennaHeight: { readonly value: Maybe<Value>; readonly to: Named | null; readonly manner: 'vertical' | 'slant' | null; readonly place: Place } | null;
+  readonly antennaHeight: {
+    readonly value: Maybe<Value>;
+    readonly to: Named | null;
+    readonly manner: 'vertical' | 'slant' | null;
+    readonly place: Place;
+  } | null;
   readonly antennaType: Named | null;
   readonly at: Maybe<Moment> | null;
   readonly place: Place;

@@ -27,7 +27,13 @@ export function takeMoment(reader: LineReader, what: string): Maybe<Moment> {
       reader.remark({ about: 'time-impossible', place, typed: reader.typed(place) });
       return hole(`no clock shows ${reader.typed(place)}`, place);
     }
-    return { seconds: item.seconds, day: date?.day ?? null, utc: item.utc, typed: reader.typed(place), place };
+    return {
+      seconds: item.seconds,
+      day: date?.day ?? null,
+      utc: item.utc,
+      typed: reader.typed(place),
+      place,
+    };
   }
   if (isOpen(item)) {
     reader.next();
@@ -41,7 +47,10 @@ export function takeMoment(reader: LineReader, what: string): Maybe<Moment> {
 }
 
 /** Days from 1970-01-01. Only `YYYY-MM-DD` can be read in one way. */
-export function takeDate(reader: LineReader, what: string): Maybe<{ readonly day: number; readonly typed: string; readonly place: Place }> {
+export function takeDate(
+  reader: LineReader,
+  what: string,
+): Maybe<{ readonly day: number; readonly typed: string; readonly place: Place }> {
   const item = reader.peek();
   const place = item ? reader.at(item) : reader.place;
   if (item?.kind === 'date') {
@@ -71,7 +80,11 @@ function dateReadings(typed: string): string[] {
   const [first = 0, second = 0, third = 0] = parts;
   if (parts.length !== 3 || parts.some((part) => !Number.isInteger(part))) return [];
   const year = third < 100 ? 2000 + third : third;
-  const readings = [isoDate(year, second, first), isoDate(year, first, second), isoDate(first < 100 ? 2000 + first : first, second, third)];
+  const readings = [
+    isoDate(year, second, first),
+    isoDate(year, first, second),
+    isoDate(first < 100 ? 2000 + first : first, second, third),
+  ];
   return [...new Set(readings.filter((reading): reading is string => reading !== null))];
 }
 

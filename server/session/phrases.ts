@@ -2,7 +2,18 @@
 import type { Sum } from '../../grammar/tree.ts';
 import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import { takePositionAndHeight, type Named } from './coordinates.ts';
-import type { Accuracy, Day, GeoidName, Limits, Observed, Pole, Quality, Quoted, Source, Stated } from './entries.ts';
+import type {
+  Accuracy,
+  Day,
+  GeoidName,
+  Limits,
+  Observed,
+  Pole,
+  Quality,
+  Quoted,
+  Source,
+  Stated,
+} from './entries.ts';
 import type { LineReader } from './line-reader.ts';
 import { isOpen, takeDate, takeMoment } from './moments.ts';
 import { bareNumber, budget, quantity, takeQuantity } from './quantities.ts';
@@ -53,7 +64,13 @@ export function takeAccuracy(reader: LineReader, name: string): Accuracy {
     const place = reader.at({ start: sum.start, end: sum.end });
     if (direction === 'horizontal') horizontal = { ...stated, confidence };
     else if (direction) vertical = { ...stated, confidence };
-    else if (!isOpenSum(sum)) reader.remark({ about: 'missing-value', place, word: reader.line.word?.word ?? '', expects: '`horizontal` or `vertical` behind the length' });
+    else if (!isOpenSum(sum))
+      reader.remark({
+        about: 'missing-value',
+        place,
+        word: reader.line.word?.word ?? '',
+        expects: '`horizontal` or `vertical` behind the length',
+      });
   }
   return { horizontal, vertical, place: reader.place };
 }
@@ -83,7 +100,8 @@ export function takeSource(reader: LineReader): Source | null {
   const text = takeQuoted(reader);
   if (!text) return null;
   const next = reader.peek();
-  const date: Maybe<Day> | null = next && next.kind !== 'comma' ? takeDate(reader, 'date of the source') : null;
+  const date: Maybe<Day> | null =
+    next && next.kind !== 'comma' ? takeDate(reader, 'date of the source') : null;
   return { text: text.text, date, place: text.place };
 }
 
@@ -127,7 +145,12 @@ export function takeQuality(reader: LineReader): Quality {
       if (counted?.startsWith('epoch')) epochs = value;
       else if (counted) satellites = value;
       else {
-        reader.remark({ about: 'missing-value', place: reader.at(at), word: 'quality', expects: 'what the number counts (epochs, satellites)' });
+        reader.remark({
+          about: 'missing-value',
+          place: reader.at(at),
+          word: 'quality',
+          expects: 'what the number counts (epochs, satellites)',
+        });
       }
     } else break;
     reader.comma();

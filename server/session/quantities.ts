@@ -35,7 +35,9 @@ export function quantity(reader: LineReader, sum: Sum, wanted: Dimension, name: 
   if (values.length === 1 && only && sum.terms[0]?.sign === 1) return only;
   const signs = sum.terms.map((term) => term.sign);
   const symbols = values.map((_, index) => `t${index + 1}`);
-  const expression = symbols.map((symbol, index) => (index === 0 ? '' : signs[index] === 1 ? ' + ' : ' − ') + symbol).join('');
+  const expression = symbols
+    .map((symbol, index) => (index === 0 ? '' : signs[index] === 1 ? ' + ' : ' − ') + symbol)
+    .join('');
   const formula = { symbol: 'sum', expression, evaluable: true, source: 'the sum as typed' };
   const inputs = Object.fromEntries(symbols.map((symbol, index) => [symbol, values[index] as Value]));
   return compute(name, basicUnit[wanted], formula, inputs, (numbers) =>
@@ -61,7 +63,14 @@ export function bareNumber(reader: LineReader, sum: Sum, name: string): Maybe<Va
   if (part.numeral.value === null) return openOrSpoilt(reader, part, name);
   if (part.unit) {
     const typed = reader.typed(part);
-    reader.remark({ about: 'unit-wrong', place, typed, measures: 'a plain number', wanted: 'no unit', readings: [part.numeral.typed] });
+    reader.remark({
+      about: 'unit-wrong',
+      place,
+      typed,
+      measures: 'a plain number',
+      wanted: 'no unit',
+      readings: [part.numeral.typed],
+    });
     return hole(`${name} is a plain number, without a unit`, place);
   }
   return given(name, signed(measure) * part.numeral.value, '', null, reader.typed(measure), place);
@@ -69,13 +78,18 @@ export function bareNumber(reader: LineReader, sum: Sum, name: string): Maybe<Va
 
 /** A constant part and parts in a million: `35 mm + 1 ppm`. */
 export function budget(reader: LineReader, sum: Sum, name: string): Budget {
-  const isRatio = (term: Term) => term.measure?.parts[0]?.unit && unitNamed(term.measure.parts[0].unit.unit)?.measures === 'ratio';
+  const isRatio = (term: Term) =>
+    term.measure?.parts[0]?.unit && unitNamed(term.measure.parts[0].unit.unit)?.measures === 'ratio';
   const ratio = sum.terms.filter(isRatio);
   const rest = sum.terms.filter((term) => !isRatio(term));
   const place = reader.at(sum);
   return {
-    constant: rest.length > 0 ? quantity(reader, { ...sum, terms: rest }, 'length', name) : given(name, 0, 'm', null, '0', place),
-    perDistance: ratio.length > 0 ? quantity(reader, { ...sum, terms: ratio }, 'ratio', `${name} for each metre`) : null,
+    constant:
+      rest.length > 0
+        ? quantity(reader, { ...sum, terms: rest }, 'length', name)
+        : given(name, 0, 'm', null, '0', place),
+    perDistance:
+      ratio.length > 0 ? quantity(reader, { ...sum, terms: ratio }, 'ratio', `${name} for each metre`) : null,
     place,
   };
 }
@@ -91,7 +105,9 @@ export function bareSpread(reader: LineReader, sum: Sum, wanted: Dimension, name
 function termValue(reader: LineReader, term: Term, wanted: Dimension, name: string): Maybe<Value> {
   if (!term.measure) return leftover(reader, term, name);
   const label = term.label ? `${name} (${term.label.text})` : name;
-  const spread = term.uncertainty ? measureValue(reader, term.uncertainty, wanted, `uncertainty of ${name}`, null) : null;
+  const spread = term.uncertainty
+    ? measureValue(reader, term.uncertainty, wanted, `uncertainty of ${name}`, null)
+    : null;
   if (isHole(spread)) return spread;
   return measureValue(reader, term.measure, wanted, label, spread ? Math.abs(spread.value) : null);
 }
@@ -109,10 +125,23 @@ function measureValue(
     if (isHole(value)) return value;
     total += value;
   }
-  return given(name, signed(measure) * total, basicUnit[wanted], sigma, reader.typed(measure), reader.at(measure));
+  return given(
+    name,
+    signed(measure) * total,
+    basicUnit[wanted],
+    sigma,
+    reader.typed(measure),
+    reader.at(measure),
+  );
 }
 
-function partValue(reader: LineReader, measure: Measure, part: Part, wanted: Dimension, name: string): Maybe<number> {
+function partValue(
+  reader: LineReader,
+  measure: Measure,
+  part: Part,
+  wanted: Dimension,
+  name: string,
+): Maybe<number> {
   if (part.numeral.value === null) return openOrSpoilt(reader, part, name);
   if (!part.unit) return unitMissing(reader, measure, part, wanted, name);
   const spec = unitNamed(part.unit.unit);
@@ -144,14 +173,34 @@ function unitMissing(reader: LineReader, measure: Measure, part: Part, wanted: D
   }
   const units = UNITS.filter((unit) => unit.measures === wanted && unit.factor !== null);
   const readings = units.map((unit) => `${part.numeral.typed} ${unit.unit}`);
-  reader.remark({ about: 'unit-missing', place: reader.at(measure), typed: reader.typed(measure), measures: name, readings: readings.map((reading) => signedText(measure) + reading) });
+  reader.remark({
+    about: 'unit-missing',
+    place: reader.at(measure),
+    typed: reader.typed(measure),
+    measures: name,
+    readings: readings.map((reading) => signedText(measure) + reading),
+  });
   return hole(`${name} has no unit`, place);
 }
 
-function unitWrong(reader: LineReader, measure: Measure, part: Part, spec: UnitSpec | undefined, wanted: Dimension, name: string) {
+function unitWrong(
+  reader: LineReader,
+  measure: Measure,
+  part: Part,
+  spec: UnitSpec | undefined,
+  wanted: Dimension,
+  name: string,
+) {
   const place = reader.at(measure);
   const typed = reader.typed(measure);
-  reader.remark({ about: 'unit-wrong', place, typed, measures: spec?.measures ?? part.unit?.unit ?? '', wanted: expectations[wanted], readings: feetReading(measure, wanted) });
+  reader.remark({
+    about: 'unit-wrong',
+    place,
+    typed,
+    measures: spec?.measures ?? part.unit?.unit ?? '',
+    wanted: expectations[wanted],
+    readings: feetReading(measure, wanted),
+  });
   return hole(`${name} is not ${expectations[wanted]}`, place);
 }
 
@@ -179,7 +228,9 @@ const wordsForUnits: Readonly<Record<string, readonly string[]>> = {
 function unitsMeant(typed: string, wanted: Dimension): string[] {
   const lower = typed.toLowerCase();
   const fitting = UNITS.filter((unit) => unit.measures === wanted).map((unit) => unit.unit);
-  const exact = fitting.filter((unit) => unit.toLowerCase() === lower || wordsForUnits[unit]?.includes(lower));
+  const exact = fitting.filter(
+    (unit) => unit.toLowerCase() === lower || wordsForUnits[unit]?.includes(lower),
+  );
   if (exact.length > 0) return exact;
   const known = [...(wordsForUnits.usft ?? []), ...Object.values(wordsForUnits).flat()];
   const near = nearest(lower, known)[0];
@@ -189,7 +240,7 @@ function unitsMeant(typed: string, wanted: Dimension): string[] {
 
 const expectations: Readonly<Record<Dimension, string>> = {
   length: 'a length (1.284 m, 250 mm, 4.21 ft)',
-  angle: "an angle (41°09'08.2\")",
+  angle: 'an angle (41°09\'08.2")',
   frequency: 'a frequency (461.0375 MHz)',
   'bit-rate': 'a bit rate (9.6 kbps)',
   power: 'a power (500 mW)',

@@ -135,7 +135,8 @@ class Gathering {
       names.set(thing.name, thing);
       return;
     }
-    if (first.entry !== thing.entry && first.place.path !== thing.place.path && sameText(first, thing)) return;
+    if (first.entry !== thing.entry && first.place.path !== thing.place.path && sameText(first, thing))
+      return;
     const place = usedAt ?? thing.place;
     this.remarks.push({ about: 'duplicate-name', place, kind, name: thing.name, first: first.place });
   }
@@ -194,7 +195,13 @@ function unknownNames(session: Omit<Session, 'remarks'>): Remark[] {
   const remarks: Remark[] = [];
   const look = (kind: NamedKind, names: ReadonlyMap<string, unknown>, named: Named | null) => {
     if (!named || names.has(named.name)) return;
-    remarks.push({ about: 'unknown-name', place: named.place, kind, name: named.name, near: nearest(named.name, names.keys()) });
+    remarks.push({
+      about: 'unknown-name',
+      place: named.place,
+      kind,
+      name: named.name,
+      near: nearest(named.name, names.keys()),
+    });
   };
   for (const setup of session.setups.values()) {
     look('mark', session.marks, setup.on);

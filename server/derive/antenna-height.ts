@@ -1,0 +1,349 @@
+/** The height of the antenna reference point above the mark, from what the tape said. */
+import { compute } from '../quantities/computed.ts';
+import {
+  assumed,
+  hole,
+  isHole,
+  withSpread,
+  type Given,
+  type Hole,
+  type Maybe,
+  type Value,
+} from '../quantities/value.ts';
+import type { Antenna, Extension, Measured, Setup } from '../session/entries.ts';
+
+/** Defaults of the tape, all common practice; each shows in every story that it enters. */
+export const READING_SIGMA = 0.001;
+export const COMMON_SIGMA = 0.0005;
+export const EXTENSION_SIGMA = 0.0002;
+export const FIXED_HEIGHT_SIGMA = 0.0005;
+
+export interface Reading {
+  readonly measured: Measured;
+  /** ARP above the mark as this reading has it. */
+  readonly arp: Maybe<Value>;
+  /** The taped length, as read. */
+  readonly length: Maybe<Value>;
+  /** What the slope makes the tape read too long; null where it is held straight down or nothing can be said. */
+  readonly slope: Value | null;
+  /** Seconds since 1970-01-01 UTC. */
+  readonly instant: number | null;
+}
+
+export interface AntennaHeight {
+  readonly readings: readonly Reading[];
+  /** Readings of one time, in order of time; a later group is compared with the first, never averaged with it. */
+  readonly groups: readonly ReadingGroup[];
+  readonly arp: Maybe<Value>;
+  readonly phaseCentre: Maybe<Value>;
+  readonly extension: Value | null;
+}
+export interface ReadingGroup {
+  readonly readings: readonly Reading[];
+  readonly arp: Value;
+}
+
+/** Readings further apart than this, or with an event between them, are of different times. */
+const ONE_TIME = 30 * 60;
+
+/**
+ * @param instants of the readings, in their order; @param events instants between which readings are of one time
+ */
+export function antennaHeight(
+  setup: Setup,
+  antenna: Antenna | null,
+  instants: readonly (number | null)[],
+  events: readonly number[],
+): AntennaHeight {
+  const extensions = setup.extensions.map((extension, index) =>
+    extensionLength(extension, index, setup.extensions.length),
+  );
+  const readings = setup.measured.map((measured, index) =>
+    readingOf(measured, index, setup, antenna, extensions, instants[index] ?? null),
+  );
+  const usable = readings.filter((reading) => !isHole(reading.arp));
+  const common = assumed(
+    `error that all readings at ${setup.name} share`,
+    0,
+    'm',
+    COMMON_SIGMA,
+    'the readings share a tape and a person (common practice)',
+  );
+  const groups = grouped(usable, events).map((group) => ({
+    readings: group,
+    arp: weighed(group, common, setup.name),
+  }));
+  const arp =
+    groups[0]?.arp ??
+    fixedHeight(setup, antenna, extensions) ??
+    firstHole(readings) ??
+    hole(`nothing was taped at ${setup.name}`, setup.place);
+  return {
+    readings,
+    groups,
+    arp,
+    phaseCentre: phaseCentreOf(arp, antenna, setup),
+    extension: extensionSum(extensions, setup.name),
+  };
+}
+
+function extensionLength(extension: Extension, index: number, count: number): Maybe<Value> {
+  if (isHole(extension.length)) return extension.length;
+  const length =
+    extension.length.origin === 'given'
+      ? withSpread(extension.length, EXTENSION_SIGMA, 'assumed 0.2 mm for an extension (common practice)')
+      : extension.length;
+  return count > 1 && length.origin === 'given' ? { ...length, name: `extension ${index + 1}` } : length;
+}
+
+function extensionSum(extensions: readonly Maybe<Value>[], setup: string): Value | null {
+  const values = extensions.filter((extension): extension is Value => !isHole(extension));
+  if (values.length === 0 || values.length < extensions.length) return null;
+  const [only] = values;
+  if (values.length === 1 && only) return only;
+  const inputs = Object.fromEntries(values.map((value, index) => [`e${index + 1}`, value]));
+  const expression = Object.keys(inputs).join(' + ');
+  return compute(
+    `extensions at ${setup}`,
+    'm',
+    { symbol: 'e', expression, evaluable: true, source: TRADE },
+    inputs,
+    (numbers) => Object.values(numbers).reduce((sum, length) => sum + length, 0),
+  );
+}
+
+function readingOf(
+  measured: Measured,
+  index: number,
+  setup: Setup,
+  antenna: Antenna | null,
+  extensions: readonly Maybe<Value>[],
+  instant: number | null,
+): Reading {
+  const name = `ARP height at ${setup.name} by reading ${index + 1}`;
+  const length = named(measured.length, `reading ${index + 1}`);
+  const reduced = reduction(measured, antenna, extensions);
+  if (isHole(length) || isHole(reduced)) {
+    return { measured, arp: isHole(length) ? length : (reduced as Hole), length, slope: null, instant };
+  }
+  const { radius, rise, expression } = reduced;
+  if (radius && length.value <= radius.value) {
+    const arp = hole(
+      `the tape (${length.value} m) is not longer than its distance from the plumb line (${radius.value} m)`,
+      measured.place,
+    );
+    return { measured, arp, length, slope: null, instant };
+  }
+  const slanted = radius ? '√(s² − r²)' : 's';
+  const formula = {
+    symbol: 'H_ARP',
+    expression: slanted + expression,
+    evaluable: true,
+    source: radius ? SLANT_SOURCE : TRADE,
+  };
+  const inputs = { s: length, ...(radius ? { r: radius } : {}), ...rise };
+  const arp = compute(name, 'm', formula, inputs, (numbers: Readonly<Record<string, number>>) => {
+    const s = numbers['s'] ?? NaN;
+    const r = numbers['r'] ?? 0;
+    return Math.sqrt(s * s - r * r) + riseOf(numbers);
+  });
+  return { measured, arp, length, slope: radius ? slopeOf(length, radius, index) : null, instant };
+}
+
+/** Everything but s and r is added, the height of a tape point above the ARP taken off. */
+function riseOf(numbers: Readonly<Record<string, number>>): number {
+  let rise = 0;
+  for (const [symbol, length] of Object.entries(numbers)) {
+    if (symbol === 'v') rise -= length;
+    else if (symbol !== 's' && symbol !== 'r') rise += length;
+  }
+  return rise;
+}
+
+const slopeOf = (s: Value, r: Value, index: number): Value =>
+  compute(
+    `slope of reading ${index + 1}`,
+    'm',
+    { symbol: 'Δ', expression: 's − √(s² − r²)', evaluable: true, source: SLANT_SOURCE },
+    { s, r },
+    (v) => v.s - Math.sqrt(v.s * v.s - v.r * v.r),
+  );
+
+interface Reduction {
+  readonly radius: Value | null;
+  readonly rise: Readonly<Record<string, Value>>;
+  readonly expression: string;
+}
+
+/** From the taped point to the ARP: the extensions above a foot, less the height of a tape point on the antenna, plus a hook's constant. */
+function reduction(
+  measured: Measured,
+  antenna: Antenna | null,
+  extensions: readonly Maybe<Value>[],
+): Maybe<Reduction> {
+  const to = measured.to?.name;
+  if (measured.offCentre && isHole(measured.offCentre)) return measured.offCentre;
+  const offCentre = measured.offCentre ? exact(measured.offCentre) : null;
+  const radius = measured.manner === 'vertical' ? null : offCentre;
+  if (to === undefined) return hole('the reading does not say what the tape was held to', measured.place);
+  if (to === 'arp') return { radius, rise: {}, expression: '' };
+  if (to === 'foot') {
+    const missing = extensions.find(isHole);
+    if (missing) return missing;
+    const symbols = extensions.map((_, index) => (extensions.length > 1 ? `e${index + 1}` : 'e'));
+    const rise = Object.fromEntries(symbols.map((symbol, index) => [symbol, extensions[index] as Value]));
+    return { radius, rise, expression: symbols.map((symbol) => ` + ${symbol}`).join('') };
+  }
+  if (to === 'hook') {
+    const hook = antenna?.hook;
+    if (!hook)
+      return hole(
+        `${antenna ? `antenna ${antenna.name}` : 'the antenna'} has no hook constant`,
+        measured.place,
+      );
+    return isHole(hook) ? hook : { radius, rise: { c: exact(hook) }, expression: ' + c' };
+  }
+  const point = antenna?.tapePoints.find((candidate) => candidate.name === to);
+  if (!point)
+    return hole(
+      `${antenna ? `antenna ${antenna.name}` : 'the antenna'} has no tape point ${to}`,
+      measured.to?.place ?? measured.place,
+    );
+  if (isHole(point.radius)) return point.radius;
+  if (isHole(point.above)) return point.above;
+  const own = measured.manner === 'vertical' ? null : (offCentre ?? exact(point.radius));
+  return { radius: own, rise: { v: exact(point.above) }, expression: ' − v' };
+}
+
+/** Dimensions of gear are taken as exact where nothing is said of them: they matter by some hundredths of a millimetre. */
+const exact = (value: Value): Value =>
+  value.origin === 'given' ? withSpread(value, 0, 'taken as exact') : value;
+
+function named(length: Maybe<Value>, name: string): Maybe<Value> {
+  if (isHole(length)) return length;
+  if (length.origin !== 'given') return length;
+  return {
+    ...withSpread(length, READING_SIGMA, 'assumed 1 mm for a tape reading (common practice)'),
+    name,
+  } satisfies Given;
+}
+
+/** Readings in order of time; an event between two of them, or half an hour, starts a new group. */
+function grouped(readings: readonly Reading[], events: readonly number[]): Reading[][] {
+  const ordered = [...readings].sort(
+    (one, other) => (one.instant ?? -Infinity) - (other.instant ?? -Infinity),
+  );
+  const groups: Reading[][] = [];
+  for (const reading of ordered) {
+    const group = groups[groups.length - 1];
+    const first = group?.[0];
+    const last = group?.[group.length - 1];
+    if (group && first && last && ofOneTime(first, last, reading, events)) group.push(reading);
+    else groups.push([reading]);
+  }
+  return groups;
+}
+
+function ofOneTime(first: Reading, last: Reading, next: Reading, events: readonly number[]): boolean {
+  if (last.instant === null || next.instant === null) return true;
+  const start = last.instant;
+  const end = next.instant;
+  if (events.some((event) => event > start && event <= end)) return false;
+  return end - (first.instant ?? end) <= ONE_TIME;
+}
+
+/** The weighed mean of readings of one time: u² = u_read²/n + u_common² where they are equally good. */
+function weighed(group: readonly Reading[], common: Value, setup: string): Value {
+  const values = group.map((reading) => reading.arp as Value);
+  const weights = values.map((value) => 1 / Math.max(value.sigma ?? READING_SIGMA, 1e-5) ** 2);
+  const equal = weights.every((weight) => Math.abs(weight / (weights[0] ?? 1) - 1) < 0.01);
+  const shares = weights.map((weight) => (equal ? 1 : weight / Math.min(...weights)));
+  const total = shares.reduce((sum, share) => sum + share, 0);
+  const inputs = Object.fromEntries(values.map((value, index) => [`h${index + 1}`, value]));
+  const terms = Object.keys(inputs).map((symbol, index) =>
+    equal ? symbol : `${(shares[index] ?? 1).toFixed(6)} · ${symbol}`,
+  );
+  const mean =
+    values.length === 1 ? 'h1' : `(${terms.join(' + ')}) / ${equal ? values.length : total.toFixed(6)}`;
+  const formula = {
+    symbol: 'H_ARP',
+    expression: `${mean} + c`,
+    evaluable: true,
+    source: 'mean of the readings of one time, weighed by their uncertainties (JCGM 100:2008)',
+  };
+  return compute(
+    `ARP height at ${setup}`,
+    'm',
+    formula,
+    { ...inputs, c: common },
+    (numbers: Readonly<Record<string, number>>) => {
+      const sum = values.reduce(
+        (partial, _, index) => partial + (shares[index] ?? 1) * (numbers[`h${index + 1}`] ?? NaN),
+        0,
+      );
+      return sum / total + (numbers['c'] ?? 0);
+    },
+  );
+}
+
+/** A tripod of fixed height needs no tape; extensions stand on top of it. */
+function fixedHeight(
+  setup: Setup,
+  antenna: Antenna | null,
+  extensions: readonly Maybe<Value>[],
+): Maybe<Value> | null {
+  const height = antenna?.fixedHeight;
+  if (!height) return null;
+  if (isHole(height)) return height;
+  const missing = extensions.find(isHole);
+  if (missing) return missing;
+  const fixed =
+    height.origin === 'given'
+      ? withSpread(height, FIXED_HEIGHT_SIGMA, 'assumed 0.5 mm for a fixed-height tripod (common practice)')
+      : height;
+  const symbols = extensions.map((_, index) => `e${index + 1}`);
+  const inputs = {
+    f: fixed,
+    ...Object.fromEntries(symbols.map((symbol, index) => [symbol, extensions[index] as Value])),
+  };
+  const formula = {
+    symbol: 'H_ARP',
+    expression: ['f', ...symbols].join(' + '),
+    evaluable: true,
+    source: TRADE,
+  };
+  return compute(`ARP height at ${setup.name}`, 'm', formula, inputs, (numbers) =>
+    Object.values(numbers).reduce((sum, part) => sum + part, 0),
+  );
+}
+
+const firstHole = (readings: readonly Reading[]): Hole | undefined =>
+  readings.map((reading) => reading.arp).find(isHole);
+
+function phaseCentreOf(arp: Maybe<Value>, antenna: Antenna | null, setup: Setup): Maybe<Value> {
+  if (isHole(arp)) return arp;
+  const offset = antenna?.phaseCentre;
+  if (!offset)
+    return hole(
+      `${antenna ? `antenna ${antenna.name}` : `the antenna at ${setup.name}`} has no phase centre described`,
+      antenna?.place ?? setup.place,
+    );
+  if (isHole(offset)) return offset;
+  const formula = {
+    symbol: 'H_PC',
+    expression: 'H_ARP + o',
+    evaluable: true,
+    source: 'mean phase centre = ARP + offset (IGS ANTEX 1.4)',
+  };
+  return compute(
+    `phase centre height at ${setup.name}`,
+    'm',
+    formula,
+    { H_ARP: arp, o: exact(offset) },
+    (numbers) => numbers.H_ARP + numbers.o,
+  );
+}
+
+const TRADE = 'the parts of the setup added up (common practice)';
+const SLANT_SOURCE =
+  'right triangle of slant, radius and plumb line (geodetic facility technical note on slant heights)';

@@ -1,0 +1,187 @@
+/** Everything that follows from a session: marks, setups and checks with their values, computed once for the same entries. */
+import { isRefusal } from '../quantities/refusal.ts';
+import { hole, isHole, type Hole, type Maybe } from '../quantities/value.ts';
+import type { Antenna, Check, GeoidName, Job, LocalSurface, Mark, Rover, Setup } from '../session/entries.ts';
+import { resolvePath, type Files } from '../session/files.ts';
+import { instantOf, type Session } from '../session/session.ts';
+import { checkValues, type CheckValues } from './check.ts';
+import { frameOf, type Frame } from './frame.ts';
+import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
+import { geoidFromFile } from './geoid-file.ts';
+import { markValues, type MarkValues } from './mark.ts';
+import { interned, NOTHING, remembered, type Nothing } from './remembered.ts';
+import { setupValues, type SetupSurroundings, type SetupValues } from './setup.ts';
+
+export interface Derivation {
+  readonly frame: Frame;
+  readonly geoid: Maybe<GeoidModel>;
+  readonly marks: ReadonlyMap<string, MarkValues>;
+  readonly setups: ReadonlyMap<string, SetupValues>;
+  /** In the order of the text. */
+  readonly checks: readonly CheckValues[];
+}
+
+export function deriveSession(session: Session, files: Files): Derivation {
+  const frame = frameOf(session.job ?? NOTHING);
+  const geoids = geoidsOf(session, files);
+  const geoid = session.job?.geoid
+    ? geoids(session.job.geoid.name, session.job.geoid.file)
+    : hole('the job names no geoid model', session.job?.place ?? null);
+  const surfaces = surfacesOf(interned([...session.surfaces.values()]));
+  const model = isHole(geoid) ? NOTHING : geoid;
+  const marks = new Map<string, MarkValues>();
+  for (const mark of session.marks.values()) {
+    const own = frameOf(session.jobs.get(mark.place.path) ?? NOTHING);
+    marks.set(mark.name, markOf(mark, own, frame, model, surfaces));
+  }
+  const surroundings = surroundingsOf(frame, surfaces, modelsByName(session, geoids));
+  const setups = new Map<string, SetupValues>();
+  for (const setup of session.setups.values()) {
+    const mark = setup.on ? marks.get(setup.on.name) : undefined;
+    const antenna = setup.with ? session.antennas.get(setup.with.name) : undefined;
+    setups.set(
+      setup.name,
+      setupOf(setup, mark ?? NOTHING, antenna ?? NOTHING, eventsOn(setup, session), surroundings),
+    );
+  }
+  const active = [...setups.values()];
+  const checks = session.checks.map((check) => {
+    const mark = check.on ? marks.get(check.on.name) : undefined;
+    const rover = check.by ? session.rovers.get(check.by.name) : undefined;
+    const setup = setupFor(check, setups, active, session.job);
+    return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces);
+  });
+  return { frame, geoid, marks, setups, checks };
+}
+
+const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>
+  thing === NOTHING ? null : (thing as Thing);
+
+const markOf = remembered(
+  (mark: Mark, own: Frame, job: Frame, geoid: GeoidModel | Nothing, surfaces: Surfaces) =>
+    markValues(mark, own, job, orNull<GeoidModel>(geoid), surfaces),
+);
+const setupOf = remembered(
+  (
+    setup: Setup,
+    mark: MarkValues | Nothing,
+    antenna: Antenna | Nothing,
+    events: EventInstants,
+    surroundings: SetupSurroundings,
+  ) => setupValues(setup, orNull<MarkValues>(mark), orNull<Antenna>(antenna), events.instants, surroundings),
+);
+const checkOf = remembered(
+  (
+    check: Check,
+    mark: MarkValues | Nothing,
+    setup: SetupValues | Nothing,
+    rover: Rover | Nothing,
+    frame: Frame,
+    surfaces: Surfaces,
+  ) =>
+    checkValues(
+      check,
+      orNull<MarkValues>(mark),
+      orNull<SetupValues>(setup),
+      orNull<Rover>(rover),
+      frame,
+      surfaces,
+    ),
+);
+
+type Surfaces = ReadonlyMap<string, LocalSurface>;
+const surfacesOf = remembered(
+  (surfaces: readonly LocalSurface[]): Surfaces =>
+    new Map(surfaces.map((surface) => [surface.name, surface])),
+);
+
+interface EventInstants {
+  readonly instants: readonly number[];
+}
+const instantsOf = remembered((events: Session['events'], job: Job | Nothing): EventInstants => ({
+  instants: events
+    .map((event) => instantOf(event.at, orNull<Job>(job)))
+    .filter((instant) => instant !== null)
+    .sort((one, other) => one - other),
+}));
+
+/** Events that name no setup happened to all of them. */
+function eventsOn(setup: Setup, session: Session): EventInstants {
+  const events = session.events.filter((event) => event.on === null || event.on.name === setup.name);
+  return instantsOf(interned(events), session.job ?? NOTHING);
+}
+
+/** The base of a check: the one it names, else the one that stood at its time, else the only one. */
+export function setupFor(
+  check: Pick<Check, 'from' | 'at'>,
+  setups: ReadonlyMap<string, SetupValues>,
+  inOrder: readonly SetupValues[],
+  job: Job | null,
+): SetupValues | null {
+  if (check.from) return setups.get(check.from.name) ?? null;
+  if (inOrder.length === 1) return inOrder[0] ?? null;
+  const instant = instantOf(check.at, job);
+  if (instant === null) return null;
+  let found: SetupValues | null = null;
+  for (const setup of inOrder) {
+    if (setup.from !== null && setup.from > instant) continue;
+    if (setup.until !== null && setup.until < instant) continue;
+    if (!found || (setup.from ?? -Infinity) >= (found.from ?? -Infinity)) found = setup;
+  }
+  return found;
+}
+
+type Geoids = (name: string, file: boolean) => Maybe<GeoidModel>;
+
+/** Models by name; a grid file is looked for beside the session. */
+function geoidsOf(session: Session, files: Files): Geoids {
+  return (name, file) => {
+    const asked: Pick<GeoidName, 'name' | 'file'> = { name, file };
+    if (isBuiltIn(asked as GeoidName)) return EGM96;
+    if (!file)
+      return hole(
+        `the geoid model ${name} is not known; name a grid file in double quotes, or EGM96`,
+        session.job?.geoid?.place ?? null,
+      );
+    const bytes = files.bytes(resolvePath(session.document.path, name));
+    if (isRefusal(bytes))
+      return hole(
+        `the geoid grid ${name} cannot be read: ${bytes.refused}`,
+        session.job?.geoid?.place ?? null,
+      );
+    return geoidFromFile(bytes, { name });
+  };
+}
+
+/** Models that keyed heights name, resolved once so that the answer can be remembered. */
+function modelsByName(session: Session, geoids: Geoids): readonly NamedModel[] {
+  const names = new Map<string, Maybe<GeoidModel>>();
+  for (const setup of session.setups.values())
+    for (const { height } of setup.keyed)
+      if (height?.geoid)
+        names.set(height.geoid.name, geoids(height.geoid.name, height.geoid.name.includes('.')));
+  return interned([...names].map(([name, model]) => namedModel(model, nameToken(name))));
+}
+interface NamedModel {
+  readonly name: string;
+  readonly model: Maybe<GeoidModel>;
+}
+const tokens = new Map<string, { readonly name: string }>();
+function nameToken(name: string): { readonly name: string } {
+  const token = tokens.get(name) ?? { name };
+  tokens.set(name, token);
+  return token;
+}
+const namedModel = remembered((model: GeoidModel | Hole, token: { readonly name: string }): NamedModel => ({
+  name: token.name,
+  model,
+}));
+
+const surroundingsOf = remembered(
+  (frame: Frame, surfaces: Surfaces, models: readonly NamedModel[]): SetupSurroundings => ({
+    frame,
+    surfaces,
+    geoid: (name) =>
+      models.find((model) => model.name === name)?.model ?? hole(`the geoid model ${name} is not known`),
+  }),
+);

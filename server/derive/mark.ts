@@ -1,0 +1,245 @@
+/** A mark in all its forms: grid, geographic, geocentric, and its height on each surface. */
+import { elevationFactor, gridScaleAt } from '../geodesy/scale.ts';
+import type { Datum } from '../geodesy/system.ts';
+import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
+import { computePlain } from '../quantities/computed.ts';
+import { isRefusal } from '../quantities/refusal.ts';
+import { hole, isHole, withSpread, type Maybe, type Value } from '../quantities/value.ts';
+import type { Accuracy, LocalSurface, Mark } from '../session/entries.ts';
+import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
+import { sameDatum, type Frame } from './frame.ts';
+import { separationFrom, type GeoidModel } from './geoid.ts';
+import {
+  ellipsoidalFrom,
+  orthometricFrom,
+  placedHeight,
+  separationBetween,
+  type PlacedHeight,
+} from './heights.ts';
+import { locate, spreadOver, toGeocentric, toGrid, type AxisSpread, type Located } from './locate.ts';
+
+export interface MarkValues {
+  readonly mark: Mark;
+  readonly located: Maybe<Located>;
+  readonly latitude: Maybe<Value>;
+  readonly longitude: Maybe<Value>;
+  readonly ellipsoidalHeight: Maybe<Value>;
+  readonly orthometricHeight: Maybe<Value>;
+  /** As published, else as the two heights say, else from the job's geoid model. */
+  readonly separation: Maybe<Value>;
+  /** N by the job's geoid model, whatever was published. */
+  readonly modelSeparation: Maybe<Value>;
+  /** The separation came from a coarse model, so that what is keyed from it is good for nothing but finding blunders. */
+  readonly restsOnCoarseModel: boolean;
+  readonly east: Maybe<Value>;
+  readonly north: Maybe<Value>;
+  readonly x: Maybe<Value>;
+  readonly y: Maybe<Value>;
+  readonly z: Maybe<Value>;
+  readonly convergence: Maybe<Value>;
+  readonly pointScale: Maybe<Value>;
+  readonly combinedScale: Maybe<Value>;
+  /** Standard uncertainties: each horizontal axis, and up; null where none was stated. */
+  readonly sigmaHorizontal: number | null;
+  readonly sigmaVertical: number | null;
+}
+
+/**
+ * @param own the frame of the file that the mark stands in; `job` the frame of the session that uses it
+ */
+export function markValues(
+  mark: Mark,
+  own: Frame,
+  job: Frame,
+  geoid: GeoidModel | null,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+): MarkValues {
+  const { name } = mark;
+  const sigmaHorizontal = standardUncertainty(mark.uncertainty, 'horizontal');
+  const sigmaVertical = standardUncertainty(mark.uncertainty, 'vertical');
+  const located = mark.position
+    ? locate(mark.position, own, name, horizontalSpread(mark, sigmaHorizontal, sigmaVertical))
+    : noPosition(mark);
+  const heights = heightsOf(mark, located, geoid, surfaces, sigmaVertical);
+  const grid = isHole(located) ? located : gridOf(located, job, name);
+  const geocentric = isHole(located)
+    ? located
+    : isHole(heights.ellipsoidal)
+      ? heights.ellipsoidal
+      : toGeocentric(located, heights.ellipsoidal, name);
+  const scale = isHole(located) ? hole(located.hole) : scaleOf(located, job, heights.ellipsoidal, name);
+  return {
+    mark,
+    located,
+    latitude: isHole(located) ? located : located.latitude,
+    longitude: isHole(located) ? located : located.longitude,
+    ellipsoidalHeight: heights.ellipsoidal,
+    orthometricHeight: heights.orthometric,
+    separation: heights.separation,
+    modelSeparation: heights.modelSeparation,
+    restsOnCoarseModel: heights.coarse,
+    east: isHole(grid) ? grid : grid.east,
+    north: isHole(grid) ? grid : grid.north,
+    x: isHole(geocentric) ? geocentric : geocentric.x,
+    y: isHole(geocentric) ? geocentric : geocentric.y,
+    z: isHole(geocentric) ? geocentric : geocentric.z,
+    convergence: isHole(scale) ? scale : scale.convergence,
+    pointScale: isHole(scale) ? scale : scale.point,
+    combinedScale: isHole(scale) ? scale : scale.combined,
+    sigmaHorizontal,
+    sigmaVertical,
+  };
+}
+
+/** A stated accuracy as a standard uncertainty: of each axis horizontally (a radius is divided by its factor), and up. */
+export function standardUncertainty(
+  accuracy: Accuracy | null,
+  direction: 'horizontal' | 'vertical',
+): number | null {
+  const stated = accuracy?.[direction];
+  if (!stated || isHole(stated.constant)) return null;
+  const size = Math.abs(stated.constant.value);
+  if (stated.confidence === null) return size;
+  return (
+    size /
+    (direction === 'horizontal' ? circularRadius(stated.confidence) : normalHalfWidth(stated.confidence))
+  );
+}
+
+const noPosition = (mark: Mark) => hole(`${mark.name} has no coordinates`, mark.place);
+
+function horizontalSpread(mark: Mark, horizontal: number | null, vertical: number | null): AxisSpread | null {
+  if (horizontal === null) return null;
+  const geocentric = mark.position?.form === 'geocentric';
+  const sigma = geocentric ? Math.max(horizontal, vertical ?? 0) : horizontal;
+  return {
+    sigma,
+    because: geocentric ? 'the larger of the stated uncertainties of the mark' : 'as stated for the mark',
+  };
+}
+
+interface Heights {
+  readonly ellipsoidal: Maybe<Value>;
+  readonly orthometric: Maybe<Value>;
+  readonly separation: Maybe<Value>;
+  readonly modelSeparation: Maybe<Value>;
+  readonly coarse: boolean;
+}
+
+function heightsOf(
+  mark: Mark,
+  located: Maybe<Located>,
+  geoid: GeoidModel | null,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+  sigma: number | null,
+): Heights {
+  const { name } = mark;
+  const modelSeparation = isHole(located)
+    ? located
+    : geoid
+      ? separationFrom(geoid, located, name)
+      : hole('the job names no geoid model');
+  const published =
+    mark.separation && !isHole(mark.separation) ? publishedSeparation(mark.separation, sigma) : null;
+  const spread = sigma === null ? null : { sigma, because: 'as stated for the mark' };
+  const typed = mark.height ? spreadHeight(placedHeight(mark.height, surfaces, name), spread) : null;
+  const brought = !isHole(located) && located.height ? located.height : null;
+  if (brought && typed && !isHole(typed) && typed.surface === 'orthometric') {
+    const separation = published ?? separationBetween(brought, typed.value, name);
+    return { ellipsoidal: brought, orthometric: typed.value, separation, modelSeparation, coarse: false };
+  }
+  const height: Maybe<PlacedHeight> =
+    typed && !(isHole(typed) && brought)
+      ? typed
+      : brought
+        ? { value: brought, surface: 'ellipsoidal' }
+        : hole(`${name} has no height`, mark.place);
+  const separation = published ?? modelSeparation;
+  const coarse = !published && !isHole(modelSeparation) && (geoid?.coarse ?? false);
+  if (isHole(height))
+    return { ellipsoidal: height, orthometric: height, separation, modelSeparation, coarse: false };
+  if (height.surface === 'ellipsoidal') {
+    const orthometric = isHole(separation) ? separation : orthometricFrom(height.value, separation, name);
+    return { ellipsoidal: height.value, orthometric, separation, modelSeparation, coarse: false };
+  }
+  const ellipsoidal = isHole(separation)
+    ? hole(
+        `${name} has no separation and the job no geoid model, so its ellipsoidal height is not known`,
+        mark.height?.place ?? mark.place,
+      )
+    : ellipsoidalFrom(height.value, separation, name);
+  return { ellipsoidal, orthometric: height.value, separation, modelSeparation, coarse };
+}
+
+/** The vertical uncertainty of a mark is that of its published heights, so the separation beside them adds nothing of its own. */
+function publishedSeparation(separation: Value, sigma: number | null): Value {
+  if (separation.origin !== 'given' || sigma === null) return separation;
+  return withSpread(separation, 0, 'covered by the vertical uncertainty of the mark');
+}
+
+const spreadHeight = (height: Maybe<PlacedHeight>, spread: AxisSpread | null): Maybe<PlacedHeight> =>
+  isHole(height) ? height : { ...height, value: spreadOver(height.value, spread) };
+
+function gridOf(located: Located, job: Frame, name: string) {
+  const wanted = isHole(job.grid) && located.system.kind === 'projected' ? located.system : job.grid;
+  if (isHole(wanted)) return wanted;
+  if (!sameDatum(located.system.datum, wanted.datum))
+    return otherDatum(name, located.system.datum, wanted.datum);
+  return toGrid(located, wanted, name);
+}
+
+const otherDatum = (name: string, own: Datum, wanted: Datum) =>
+  hole(`${name} is in ${own.name} and the job in ${wanted.name}; no transformation between them is named`);
+
+function scaleOf(located: Located, job: Frame, height: Maybe<Value>, name: string) {
+  const system = isHole(job.grid) && located.system.kind === 'projected' ? located.system : job.grid;
+  if (isHole(system)) return system;
+  if (!sameDatum(located.system.datum, system.datum))
+    return otherDatum(name, located.system.datum, system.datum);
+  const at = {
+    latitude: asLatitude(located.latitude.value),
+    longitude: asLongitude(located.longitude.value),
+  };
+  const scale = gridScaleAt(system, at);
+  if (isRefusal(scale)) return hole(scale.refused);
+  const inputs = { φ: located.latitude, λ: located.longitude };
+  const source = `EPSG registry, ${system.name}; distortion of the projection itself (Snyder 1987, chapter 4)`;
+  const formula = (symbol: string, expression: string) => ({ symbol, expression, evaluable: false, source });
+  const point = computePlain(
+    `point scale factor at ${name}`,
+    '',
+    formula('k', `grid distance / ellipsoidal distance at (φ, λ) in ${system.code ?? system.name}`),
+    inputs,
+    scale.point,
+  );
+  const convergence = computePlain(
+    `convergence at ${name}`,
+    '°',
+    formula('γ', `azimuth − grid bearing at (φ, λ) in ${system.code ?? system.name}`),
+    inputs,
+    scale.convergence,
+  );
+  if (isHole(height)) return { point, convergence, combined: height };
+  const { ellipsoid } = located.system.datum;
+  const factor = elevationFactor(ellipsoid, at, ellipsoidalHeight(height.value));
+  const elevation = computePlain(
+    `elevation factor at ${name}`,
+    '',
+    {
+      symbol: 'k_h',
+      expression: 'R / (R + h), R = √(MN)',
+      evaluable: false,
+      source: 'ICSM GDA2020 Technical Manual',
+    },
+    { ...inputs, h: height },
+    factor,
+  );
+  const combined = computePlain(
+    `combined scale factor at ${name}`,
+    '',
+    { symbol: 'k_c', expression: 'k · k_h', evaluable: true, source: 'ICSM GDA2020 Technical Manual' },
+    { k: point, k_h: elevation },
+    point.value * factor,
+  );
+  return { point, convergence, combined };
+}

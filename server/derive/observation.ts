@@ -1,0 +1,189 @@
+/** An observed ground point against a known mark: east, north and up, and the grid differences beside them. */
+import { geocentricOf } from '../geodesy/geocentric.ts';
+import { topocentricBetween } from '../geodesy/topocentric.ts';
+import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
+import { compute, computeAll } from '../quantities/computed.ts';
+import { hole, isHole, withSpread, type Maybe, type Value } from '../quantities/value.ts';
+import type { LocalSurface, Observed } from '../session/entries.ts';
+import { sameDatum, type Frame } from './frame.ts';
+import { placedHeight, type PlacedHeight } from './heights.ts';
+import { locate, toGrid, type Located } from './locate.ts';
+import type { MarkValues } from './mark.ts';
+
+/** Where the controller showed a ground point. */
+export interface ObservedValues {
+  readonly located: Maybe<Located>;
+  readonly height: Maybe<PlacedHeight>;
+  readonly east: Maybe<Value>;
+  readonly north: Maybe<Value>;
+}
+
+export function observedValues(
+  observed: Observed | null,
+  frame: Frame,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+  about: string,
+): ObservedValues {
+  const none = hole(`nothing was observed at ${about}`, observed?.place ?? null);
+  if (!observed) return { located: none, height: none, east: none, north: none };
+  const located = observed.position
+    ? locate(observed.position, frame, about, {
+        sigma: 0,
+        because: 'as shown; its uncertainty is that of the receivers',
+      })
+    : none;
+  const height: Maybe<PlacedHeight> = observed.height
+    ? shown(placedHeight(observed.height, surfaces, about))
+    : !isHole(located) && located.height
+      ? { value: located.height, surface: 'ellipsoidal' }
+      : hole(`no height was observed at ${about}`, observed.place);
+  const grid = isHole(located) ? located : isHole(frame.grid) ? frame.grid : gridOf(located, frame, about);
+  return { located, height, east: isHole(grid) ? grid : grid.east, north: isHole(grid) ? grid : grid.north };
+}
+
+function gridOf(located: Located, frame: Frame, about: string) {
+  if (isHole(frame.grid)) return frame.grid;
+  if (!sameDatum(located.system.datum, frame.grid.datum))
+    return hole(
+      `${about} was observed in ${located.system.datum.name}, and the job is in ${frame.grid.datum.name}`,
+    );
+  return toGrid(located, frame.grid, about);
+}
+
+const shown = (height: Maybe<PlacedHeight>): Maybe<PlacedHeight> =>
+  isHole(height) || height.value.origin !== 'given'
+    ? height
+    : { ...height, value: withSpread(height.value, 0, 'as shown; its uncertainty is that of the receivers') };
+
+export interface Residual {
+  readonly east: Maybe<Value>;
+  readonly north: Maybe<Value>;
+  readonly up: Maybe<Value>;
+  readonly horizontal: Maybe<Value>;
+  readonly gridEast: Maybe<Value>;
+  readonly gridNorth: Maybe<Value>;
+}
+
+/** Observed minus known; an orthometric height is compared as orthometric. */
+export function residualOf(observed: ObservedValues, mark: MarkValues, about: string): Residual {
+  const { located } = observed;
+  const known = mark.located;
+  const up = upOf(observed.height, mark, about);
+  const gap = isHole(known) ? known : isHole(located) ? located : null;
+  if (gap || isHole(known) || isHole(located)) {
+    const none = gap ?? hole('there is nothing to compare');
+    return { east: none, north: none, up, horizontal: none, gridEast: none, gridNorth: none };
+  }
+  if (!sameDatum(known.system.datum, located.system.datum)) {
+    const none = hole(
+      `${about} was observed in ${located.system.datum.name}, and the mark is in ${known.system.datum.name}`,
+    );
+    return { east: none, north: none, up, horizontal: none, gridEast: none, gridNorth: none };
+  }
+  const { east, north } = horizontalOf(located, known, mark, up, about);
+  const horizontal = compute(
+    `horizontal residual of ${about}`,
+    'm',
+    { symbol: 'd', expression: '√(e² + n²)', evaluable: true, source: TRADE },
+    { e: east, n: north },
+    (v) => Math.hypot(v.e, v.n),
+  );
+  return {
+    east,
+    north,
+    up,
+    horizontal,
+    gridEast: gridDifference('east', observed.east, mark.east, about),
+    gridNorth: gridDifference('north', observed.north, mark.north, about),
+  };
+}
+
+function upOf(height: Maybe<PlacedHeight>, mark: MarkValues, about: string): Maybe<Value> {
+  if (isHole(height)) return height;
+  const orthometric = height.surface === 'orthometric';
+  const known = orthometric ? mark.orthometricHeight : mark.ellipsoidalHeight;
+  if (isHole(known)) return known;
+  const symbol = orthometric ? 'H' : 'h';
+  const formula = { symbol: 'u', expression: `${symbol}_o − ${symbol}_k`, evaluable: true, source: TRADE };
+  const inputs = { [`${symbol}_o`]: height.value, [`${symbol}_k`]: known };
+  return compute(
+    `up residual of ${about}`,
+    'm',
+    formula,
+    inputs,
+    (numbers) => (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN),
+  );
+}
+
+/** Both points at the height of the mark and of the observation, so that the vector is the true one in space. */
+function horizontalOf(
+  located: Located,
+  known: Located,
+  mark: MarkValues,
+  up: Maybe<Value>,
+  about: string,
+): { east: Value; north: Value } {
+  const level = isHole(mark.ellipsoidalHeight)
+    ? isHole(mark.orthometricHeight)
+      ? 0
+      : mark.orthometricHeight.value
+    : mark.ellipsoidalHeight.value;
+  const rise = isHole(up) ? 0 : up.value;
+  const { ellipsoid } = known.system.datum;
+  const formula = (symbol: string) => ({
+    symbol,
+    expression: 'topocentric difference, observed (φ_o, λ_o) minus known (φ, λ), at the height of the mark',
+    evaluable: false,
+    source: 'IOGP 373-07-2, geocentric/topocentric conversion (EPSG method 9836)',
+  });
+  const [east, north] = computeAll(
+    [
+      { name: `east residual of ${about}`, unit: 'm', formula: formula('e') },
+      { name: `north residual of ${about}`, unit: 'm', formula: formula('n') },
+    ],
+    { φ_o: located.latitude, λ_o: located.longitude, φ: known.latitude, λ: known.longitude },
+    (numbers) => {
+      const at = (φ: number, λ: number, h: number) =>
+        geocentricOf(ellipsoid, {
+          latitude: asLatitude(φ),
+          longitude: asLongitude(λ),
+          height: ellipsoidalHeight(h),
+        });
+      const origin = { latitude: asLatitude(numbers.φ), longitude: asLongitude(numbers.λ) };
+      const vector = topocentricBetween(
+        origin,
+        at(numbers.φ, numbers.λ, level),
+        at(numbers.φ_o, numbers.λ_o, level + rise),
+      );
+      return [vector.east, vector.north];
+    },
+  );
+  if (!east || !north) throw new Error('two results were asked for');
+  return { east, north };
+}
+
+function gridDifference(
+  axis: 'east' | 'north',
+  observed: Maybe<Value>,
+  known: Maybe<Value>,
+  about: string,
+): Maybe<Value> {
+  if (isHole(observed)) return observed;
+  if (isHole(known)) return known;
+  const symbol = axis === 'east' ? 'E' : 'N';
+  const formula = {
+    symbol: `Δ${symbol}`,
+    expression: `${symbol}_o − ${symbol}_k`,
+    evaluable: true,
+    source: TRADE,
+  };
+  return compute(
+    `grid ${axis} residual of ${about}`,
+    'm',
+    formula,
+    { [`${symbol}_o`]: observed, [`${symbol}_k`]: known },
+    (numbers) => (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN),
+  );
+}
+
+const TRADE = 'observed minus known (common practice)';

@@ -1,0 +1,126 @@
+/** A base over its mark: antenna height, what the receiver should be told, the true antenna position, and what was keyed. */
+import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
+import type { Antenna, LocalSurface, Setup } from '../session/entries.ts';
+import { instantOf } from '../session/session.ts';
+import { antennaHeight, type AntennaHeight } from './antenna-height.ts';
+import { sameDatum, type Frame } from './frame.ts';
+import type { GeoidModel } from './geoid.ts';
+import { keyedValues, sumOf, type KeyedValues } from './keyed.ts';
+import { toGeocentric, type Located } from './locate.ts';
+import type { MarkValues } from './mark.ts';
+import { keyedStates } from './timeline.ts';
+import { geodeticIn } from './transform.ts';
+
+export interface SetupValues {
+  readonly setup: Setup;
+  readonly mark: MarkValues | null;
+  readonly antenna: Antenna | null;
+  readonly height: AntennaHeight;
+  readonly tell: Tell;
+  readonly arp: Maybe<{ readonly x: Value; readonly y: Value; readonly z: Value }>;
+  readonly keyed: readonly KeyedValues[];
+  /** Seconds since 1970-01-01 UTC. */
+  readonly from: number | null;
+  readonly until: number | null;
+}
+
+/** What the receiver should be told. */
+export interface Tell {
+  readonly latitude: Maybe<Value>;
+  readonly longitude: Maybe<Value>;
+  readonly ellipsoidalHeight: Maybe<Value>;
+  /** To the point that the keyed antenna height names, else to the ARP. */
+  readonly antennaHeight: Maybe<Value>;
+  readonly antennaReference: string;
+  readonly antennaType: string | null;
+  readonly datum: string | null;
+  /** The height rests on a coarse geoid model: good for finding blunders, not for keying. */
+  readonly coarse: boolean;
+}
+
+export interface SetupSurroundings {
+  readonly frame: Frame;
+  readonly geoid: (name: string, file: boolean) => Maybe<GeoidModel>;
+  readonly surfaces: ReadonlyMap<string, LocalSurface>;
+}
+
+/** @param events instants of what happened to this base, in order */
+export function setupValues(
+  setup: Setup,
+  mark: MarkValues | null,
+  antenna: Antenna | null,
+  events: readonly number[],
+  surroundings: SetupSurroundings,
+): SetupValues {
+  const { frame, geoid, surfaces } = surroundings;
+  const instants = setup.measured.map((measured) => instantOf(measured.at, frame.job));
+  const height = antennaHeight(setup, antenna, instants, events);
+  const keyable = keyablePosition(mark, frame);
+  const arp = arpOf(keyable, mark, height.arp, setup.name);
+  const truth = { mark, arpHeight: height.arp, arp };
+  const states = keyedStates(setup, frame.job);
+  return {
+    setup,
+    mark,
+    antenna,
+    height,
+    tell: tellOf(
+      states[states.length - 1]?.antennaHeight?.to?.name ?? 'arp',
+      keyable,
+      mark,
+      height,
+      setup,
+      frame,
+      antenna,
+    ),
+    arp,
+    keyed: states.map((state) => keyedValues(state, truth, antenna, frame, geoid, surfaces)),
+    from: instantOf(setup.at, frame.job),
+    until: instantOf(setup.until, frame.job),
+  };
+}
+
+/** The mark in the datum of the keyed values. */
+function keyablePosition(mark: MarkValues | null, frame: Frame): Maybe<Located> {
+  if (!mark) return hole('the setup stands on no known mark');
+  if (isHole(mark.located)) return mark.located;
+  if (isHole(frame.keyedDatum)) return frame.keyedDatum;
+  if (sameDatum(mark.located.system.datum, frame.keyedDatum)) return mark.located;
+  return geodeticIn(mark.located, mark.ellipsoidalHeight, frame.keyedDatum, mark.mark);
+}
+
+function arpOf(position: Maybe<Located>, mark: MarkValues | null, arp: Maybe<Value>, setup: string) {
+  if (isHole(position)) return position;
+  const height = position.height ?? mark?.ellipsoidalHeight ?? hole('the mark has no height');
+  if (isHole(height)) return height;
+  if (isHole(arp)) return arp;
+  return toGeocentric(
+    position,
+    sumOf(`ellipsoidal height of the ARP at ${setup}`, height, arp),
+    `the ARP at ${setup}`,
+  );
+}
+
+function tellOf(
+  reference: string,
+  position: Maybe<Located>,
+  mark: MarkValues | null,
+  height: AntennaHeight,
+  setup: Setup,
+  frame: Frame,
+  antenna: Antenna | null,
+): Tell {
+  const toPhaseCentre = reference === 'phase-centre';
+  return {
+    latitude: isHole(position) ? position : position.latitude,
+    longitude: isHole(position) ? position : position.longitude,
+    ellipsoidalHeight: isHole(position)
+      ? position
+      : (position.height ?? mark?.ellipsoidalHeight ?? hole(`${setup.name} stands on no known mark`)),
+    antennaHeight: toPhaseCentre ? height.phaseCentre : height.arp,
+    antennaReference: toPhaseCentre ? 'phase-centre' : 'arp',
+    antennaType: antenna ? (antenna.description ?? antenna.name) : null,
+    datum: isHole(frame.keyedDatum) ? null : frame.keyedDatum.name,
+    coarse: mark?.restsOnCoarseModel ?? false,
+  };
+}

@@ -1,0 +1,96 @@
+/** What a finding is, and what a kind of finding must be able to do: find evidence, tell it, and where possible mend it. */
+import type { Place } from '../../grammar/tree.ts';
+import type { Derivation } from '../derive/derivation.ts';
+import type { Session } from '../session/session.ts';
+
+/** error: a result is wrong or cannot be derived · warning: probably wrong · information: a proof is missing · hint. */
+export type Severity = 'error' | 'warning' | 'information' | 'hint';
+
+export const SEVERITIES: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
+
+/** What findings are found in. */
+export interface Subject {
+  readonly session: Session;
+  readonly derivation: Derivation;
+}
+
+export interface Related {
+  readonly code: string;
+  readonly message: string;
+  readonly place: Place;
+}
+
+export interface Edit {
+  readonly place: Place;
+  readonly text: string;
+}
+/** A change that the user may choose; it never writes a fact. */
+export interface Fix {
+  readonly title: string;
+  readonly edits: readonly Edit[];
+}
+
+export interface Finding {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly place: Place;
+  readonly related: readonly Related[];
+  readonly fixes: readonly Fix[];
+}
+
+/** A finding as its kind tells it, before findings that follow from others are hung under them. */
+export interface Told {
+  readonly severity: Severity;
+  /** In the words of the trade: what, by how much, what follows, and what to do. */
+  readonly message: string;
+  /** Places that the finding rests on, with a word on each. */
+  readonly rests?: readonly { readonly message: string; readonly place: Place }[];
+  /** What this finding is the cause of, as keys such as `keyed/BASE/1/up`. */
+  readonly causes?: readonly string[];
+  /** What this finding follows from; it hangs under a finding that causes any of these. */
+  readonly follows?: readonly string[];
+  /** The time span that the finding is about, when what was wrong has been put right since. */
+  readonly past?: { readonly from: number | null; readonly until: number | null };
+}
+
+/**
+ * One kind of finding: `find` gathers structured evidence, `tell` says it, `mend` offers fixes.
+ * `code` is stable and names the page beside the kind that explains it.
+ */
+export interface FindingKind<Evidence extends { readonly place: Place }> {
+  readonly code: string;
+  readonly find: (subject: Subject) => readonly Evidence[];
+  readonly tell: (evidence: Evidence, subject: Subject) => Told;
+  readonly mend?: (evidence: Evidence, subject: Subject) => readonly Fix[];
+}
+
+/** A kind whose evidence nobody but itself looks into. */
+export interface AnyFindingKind {
+  readonly code: string;
+  readonly report: (
+    subject: Subject,
+  ) => readonly (Told & { readonly code: string; readonly place: Place; readonly fixes: readonly Fix[] })[];
+}
+
+/** Closes a kind over its evidence, so that kinds can stand in one list. */
+export function kind<Evidence extends { readonly place: Place }>(of: FindingKind<Evidence>): AnyFindingKind {
+  return {
+    code: of.code,
+    report: (subject) =>
+      of.find(subject).map((evidence) => ({
+        ...of.tell(evidence, subject),
+        code: of.code,
+        place: evidence.place,
+        fixes: of.mend?.(evidence, subject) ?? [],
+      })),
+  };
+}
+
+/** One fix for each reading of what was typed: it changes how a fact is written, and the user picks which. */
+export function readingFixes(place: Place, readings: readonly string[]): Fix[] {
+  return readings.map((text) => ({
+    title: text === '' ? 'Take it out' : `Write ${text}`,
+    edits: [{ place, text }],
+  }));
+}

@@ -1,0 +1,68 @@
+/** All findings of a session: one root a cause, what follows from it hung underneath. */
+import { startOf } from '../../grammar/document.ts';
+import type { Session } from '../session/session.ts';
+import { CATALOGUE } from './catalogue.ts';
+import type { AnyFindingKind, Finding, Related, Subject } from './finding.ts';
+import { settled } from './settled.ts';
+
+type Reported = ReturnType<AnyFindingKind['report']>[number];
+
+export function findingsOf(subject: Subject): Finding[] {
+  const reported = CATALOGUE.flatMap((kind) => kind.report(subject)).map((finding) =>
+    settled(finding, subject),
+  );
+  return inTextOrder(hungUnderRoots(reported), subject.session);
+}
+
+/** A finding that follows from what another one causes is told under that other one, and not on its own. */
+function hungUnderRoots(reported: readonly Reported[]): Finding[] {
+  const rootOf = new Map<string, Reported>();
+  for (const finding of reported)
+    for (const key of finding.causes ?? []) if (!rootOf.has(key)) rootOf.set(key, finding);
+  const follows = new Map<Reported, Reported[]>();
+  const roots: Reported[] = [];
+  for (const finding of reported) {
+    const root = (finding.follows ?? [])
+      .map((key) => rootOf.get(key))
+      .find((found) => found !== undefined && found !== finding);
+    if (!root) roots.push(finding);
+    else follows.set(root, [...(follows.get(root) ?? []), finding]);
+  }
+  return roots.map((root) => finished(root, consequences(root, follows, new Set([root]))));
+}
+
+/** What follows from a finding, and what follows from that. */
+function consequences(
+  root: Reported,
+  follows: ReadonlyMap<Reported, readonly Reported[]>,
+  seen: Set<Reported>,
+): Reported[] {
+  return (follows.get(root) ?? []).flatMap((finding) => {
+    if (seen.has(finding)) return [];
+    seen.add(finding);
+    return [finding, ...consequences(finding, follows, seen)];
+  });
+}
+
+function finished(root: Reported, following: readonly Reported[]): Finding {
+  const { code, severity, message, place, fixes } = root;
+  const rests: Related[] = (root.rests ?? []).map((related) => ({ code, ...related }));
+  const consequent = following.map(({ code: own, message: told, place: at }) => ({
+    code: own,
+    message: told,
+    place: at,
+  }));
+  return { code, severity, message, place, related: [...rests, ...consequent], fixes };
+}
+
+/** By place in the session's own file; what is about another file comes last. */
+function inTextOrder(findings: readonly Finding[], session: Session): Finding[] {
+  const offset = ({ place }: Finding) => {
+    const start = place.path === session.document.path ? startOf(session.document, place) : null;
+    return start === null ? Infinity : start + place.start;
+  };
+  return findings
+    .map((finding) => ({ finding, at: offset(finding) }))
+    .sort((one, other) => (one.at === other.at ? 0 : one.at - other.at))
+    .map(({ finding }) => finding);
+}

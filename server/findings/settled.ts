@@ -1,0 +1,16 @@
+/** What was wrong for a while and has been put right since is no error any more, but a fact of the day with its time span. */
+import { clockTime } from './words.ts';
+import type { AnyFindingKind, Subject } from './finding.ts';
+
+type Reported = ReturnType<AnyFindingKind['report']>[number];
+
+export function settled(finding: Reported, subject: Subject): Reported {
+  if (!finding.past) return finding;
+  const { from, until } = finding.past;
+  const span = `from ${clockTime(from, subject) ?? 'the start'} until ${clockTime(until, subject) ?? 'it was put right'}`;
+  return {
+    ...finding,
+    severity: 'information',
+    message: `${finding.message} It was so ${span}, and has been put right since.`,
+  };
+}

@@ -1,0 +1,21 @@
+/** The whole program in a few lines: a session's text becomes a tree, a session, values, and findings. */
+import type { Document } from '../grammar/document.ts';
+import { deriveSession, type Derivation } from './derive/derivation.ts';
+import type { Finding } from './findings/finding.ts';
+import { findingsOf } from './findings/findings.ts';
+import type { Files } from './session/files.ts';
+import { sessionOf, type Session } from './session/session.ts';
+
+export interface Inspection {
+  readonly session: Session;
+  readonly derivation: Derivation;
+  readonly findings: readonly Finding[];
+}
+
+/** Never fails; what cannot be derived is a hole, and the findings say why. */
+export function inspect(document: Document, files: Files): Inspection {
+  const session = sessionOf(document, files);
+  const derivation = deriveSession(session, files);
+  const findings = findingsOf({ session, derivation });
+  return { session, derivation, findings };
+}

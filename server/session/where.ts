@@ -1,0 +1,51 @@
+/** From places to lines and columns, counted from 1 in UTF-16 units. */
+import { entryAt, lineStarts, startOf, type Document } from '../../grammar/document.ts';
+import type { Place } from '../../grammar/tree.ts';
+import type { Session } from './session.ts';
+
+export interface Where {
+  readonly path: string;
+  readonly line: number;
+  readonly column: number;
+  readonly endLine: number;
+  readonly endColumn: number;
+}
+/** Offsets in the whole text. */
+export interface Offsets {
+  readonly path: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Null where the place belongs to no document of this session. */
+export function offsetsOf(session: Pick<Session, 'documents'>, place: Place): Offsets | null {
+  const document = session.documents.get(place.path);
+  const start = document ? startOf(document, place) : null;
+  return start === null ? null : { path: place.path, start: start + place.start, end: start + place.end };
+}
+
+export function whereIs(session: Pick<Session, 'documents'>, place: Place): Where {
+  const document = session.documents.get(place.path);
+  const offsets = offsetsOf(session, place);
+  if (!document || !offsets) return { path: place.path, line: 1, column: 1, endLine: 1, endColumn: 1 };
+  const from = positionAt(document, offsets.start);
+  const to = positionAt(document, offsets.end);
+  return { path: place.path, line: from.line, column: from.column, endLine: to.line, endColumn: to.column };
+}
+
+/** Line and column of an offset, both from 1. */
+export function positionAt(document: Document, offset: number): { line: number; column: number } {
+  const starts = lineStartsOf(document);
+  const line = entryAt(starts, offset);
+  return { line: line + 1, column: offset - (starts[line] ?? 0) + 1 };
+}
+
+function lineStartsOf(document: Document): readonly number[] {
+  let starts = known.get(document);
+  if (!starts) {
+    starts = lineStarts(document.text);
+    known.set(document, starts);
+  }
+  return starts;
+}
+const known = new WeakMap<Document, readonly number[]>();
