@@ -1,0 +1,217 @@
+/** A points file as a controller exports it, row by row, with the file's own line numbers. */
+import type { GridEast, GridNorth, Latitude, Longitude, Metres } from '../../quantities/brands.ts';
+import { gridEast, gridNorth, latitude, longitude, metres } from '../../quantities/brands.ts';
+import type { EvidenceProblem } from '../problems.ts';
+import { problemList } from '../problems.ts';
+import { angleOf, lengthOf, timeReader } from './cells.ts';
+import type { Column, ColumnPlan } from './column-plan.ts';
+import { planProblems } from './column-plan.ts';
+import type { SeparatedRow } from './separated.ts';
+import { separatedReader } from './separated.ts';
+
+/** One point of the file; what a cell does not give is undefined. Every row has every field, which keeps reading quick. */
+export interface PointRow {
+  readonly line: number;
+  /** The row as it stands in the file, for writing it out again. */
+  readonly cells: readonly string[];
+  readonly name: string | undefined;
+  readonly east: GridEast | undefined;
+  readonly north: GridNorth | undefined;
+  readonly latitude: Latitude | undefined;
+  readonly longitude: Longitude | undefined;
+  readonly x: Metres | undefined;
+  readonly y: Metres | undefined;
+  readonly z: Metres | undefined;
+  /** Above the surface that the plan's column names. */
+  readonly height: Metres | undefined;
+  readonly code: string | undefined;
+  readonly state: string | undefined;
+  /** UTC seconds since 1970; undefined where no date is known. */
+  readonly time: number | undefined;
+  /** UTC seconds of the day, where the date is not known. */
+  readonly timeOfDay: number | undefined;
+}
+
+export interface PointsFacts {
+  readonly rowCount: number;
+  /** Cells of the heading, where the plan has one. */
+  readonly headings: readonly string[];
+  readonly problems: readonly EvidenceProblem[];
+}
+
+export interface PointsReader {
+  readonly push: (chunk: Uint8Array) => void;
+  readonly finish: () => PointsFacts;
+}
+
+/** Reads a points file chunk by chunk and hands over each row; nothing of the rows is kept. */
+export function pointsReader(plan: ColumnPlan, takeRow: (row: PointRow) => void): PointsReader {
+  const problems = problemList();
+  const unfit = planProblems(plan);
+  for (const sentence of unfit) problems.add({ sentence });
+  let places =
+    plan.heading === 'names' ? undefined : plan.columns.map((column, index) => placeOf(column, index, plan));
+  let headings: readonly string[] | undefined = plan.heading === 'none' ? [] : undefined;
+  let rowCount = 0;
+  let toldBeyond = false;
+  let toldEncoding = false;
+
+  const takeCells = ({ line, cells }: SeparatedRow) => {
+    if (headings === undefined) {
+      headings = cells.map((cell) => cell.trim());
+      places ??= placesByHeading(plan, headings, (sentence) => problems.add({ sentence, line }));
+      return;
+    }
+    if (!places || unfit.length > 0) return;
+    rowCount += 1;
+    if (
+      !toldBeyond &&
+      plan.heading === 'none' &&
+      cells.length > places.length &&
+      cells[places.length]?.trim()
+    ) {
+      toldBeyond = true;
+      problems.add({ sentence: `There are more columns than the ${places.length} that are named.`, line });
+    }
+    const draft = emptyRow(line, cells);
+    const unread: string[] = [];
+    for (const place of places) {
+      const cell = cells[place.index]?.trim() ?? '';
+      if (cell === '') {
+        if (place.isNeeded) unread.push(`no ${place.role}`);
+      } else if (!place.read(cell, draft)) unread.push(`${place.role} "${clipped(cell)}"`);
+    }
+    if (unread.length > 0) {
+      const sentence =
+        rowCount === 1 && plan.heading === 'none' && unread.length > 1
+          ? `This line looks like a heading: ${unread.join(', ')}.`
+          : `This row cannot be read in full: ${unread.join(', ')}.`;
+      problems.add({ sentence, line });
+    }
+    if (!toldEncoding && cells.some((cell) => cell.includes('\ufffd'))) {
+      toldEncoding = true;
+      problems.add({
+        sentence: 'The file is not written in UTF-8; letters beyond the plain ones are lost.',
+        line,
+      });
+    }
+    takeRow(draft);
+  };
+  const reader = separatedReader(plan.separator, takeCells, (sentence, line) =>
+    problems.add({ sentence, line }),
+  );
+
+  return {
+    push: reader.push,
+    finish() {
+      reader.finish();
+      if (rowCount === 0 && unfit.length === 0) problems.add({ sentence: 'There is no point in this file.' });
+      return { rowCount, headings: headings ?? [], problems: problems.listed() };
+    },
+  };
+}
+
+type Draft = { -readonly [Key in keyof PointRow]: PointRow[Key] };
+
+/** A column of the file, and how its cells enter a row; `read` is false where the cell cannot be read. */
+interface Place {
+  readonly role: string;
+  readonly index: number;
+  readonly isNeeded: boolean;
+  readonly read: (cell: string, into: Draft) => boolean;
+}
+
+const optionalRoles = new Set(['code', 'time', 'state', 'skip', 'height']);
+
+function placeOf(column: Column, index: number, plan: ColumnPlan): Place {
+  return {
+    role: column.role,
+    index,
+    isNeeded: !optionalRoles.has(column.role),
+    read: readerOf(column, plan),
+  };
+}
+
+function placesByHeading(
+  plan: ColumnPlan,
+  headings: readonly string[],
+  addProblem: (sentence: string) => void,
+) {
+  const plain = (text: string) => text.trim().toLowerCase();
+  const known = headings.map(plain);
+  return plan.columns
+    .filter((column) => column.role !== 'skip')
+    .flatMap((column) => {
+      const index = known.indexOf(plain(column.heading ?? ''));
+      if (index === -1) addProblem(`The file has no column "${clipped(column.heading ?? '')}".`);
+      return index === -1 ? [] : [placeOf(column, index, plan)];
+    });
+}
+
+function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Place['read'] {
+  const { decimal } = plan;
+  const timeIn = timeReader(clock, plan);
+  const length = (assign: (into: Draft, value: number) => void): Place['read'] => {
+    const lengthUnit = unit ?? 'm';
+    return (cell, into) => {
+      const value = lengthOf(cell, lengthUnit, decimal);
+      if (value !== undefined) assign(into, value);
+      return value !== undefined;
+    };
+  };
+  const readers: Readonly<Record<Column['role'], Place['read']>> = {
+    skip: () => true,
+    name: (cell, into) => ((into.name = cell), true),
+    code: (cell, into) => ((into.code = cell), true),
+    state: (cell, into) => ((into.state = cell), true),
+    east: length((into, value) => (into.east = gridEast(value))),
+    west: length((into, value) => (into.east = gridEast(-value))),
+    north: length((into, value) => (into.north = gridNorth(value))),
+    south: length((into, value) => (into.north = gridNorth(-value))),
+    height: length((into, value) => (into.height = metres(value))),
+    x: length((into, value) => (into.x = metres(value))),
+    y: length((into, value) => (into.y = metres(value))),
+    z: length((into, value) => (into.z = metres(value))),
+    latitude: (cell, into) => {
+      const value = angleOf(cell, unit ?? '°', decimal, 90, ['N', 'S']);
+      if (value !== undefined) into.latitude = latitude(value);
+      return value !== undefined;
+    },
+    longitude: (cell, into) => {
+      const value = angleOf(cell, unit ?? '°', decimal, 180, ['E', 'W']);
+      if (value !== undefined) into.longitude = longitude(value);
+      return value !== undefined;
+    },
+    time: (cell, into) => {
+      const value = timeIn(cell);
+      if (value?.dated) into.time = value.seconds;
+      else if (value) into.timeOfDay = value.seconds;
+      return value !== undefined;
+    },
+  };
+  return readers[role];
+}
+
+function emptyRow(line: number, cells: readonly string[]): Draft {
+  return {
+    line,
+    cells,
+    name: undefined,
+    east: undefined,
+    north: undefined,
+    latitude: undefined,
+    longitude: undefined,
+    x: undefined,
+    y: undefined,
+    z: undefined,
+    height: undefined,
+    code: undefined,
+    state: undefined,
+    time: undefined,
+    timeOfDay: undefined,
+  };
+}
+
+function clipped(text: string) {
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+}
