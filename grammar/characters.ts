@@ -21,7 +21,7 @@ export const WORD = `\\p{L}[\\p{L}\\p{M}\\p{Nd}_]*(?:[${HYPHENS}]\\p{L}[\\p{L}\\
 const blank = new RegExp(`[${BLANKS}]`);
 const unseen = new RegExp(`[${INVISIBLE}${BIDIRECTIONAL}]`);
 const bidirectional = new RegExp(`[${BIDIRECTIONAL}]`);
-const typographicHyphen = /[\u2010\u2011]/g;
+const typographicHyphen = /[\u2010\u2011]/;
 
 export const isDigit = (character: string | undefined) =>
   character !== undefined && character >= '0' && character <= '9';
@@ -41,7 +41,8 @@ export const isUnseen = (character: string | undefined) =>
 export const hasUnseen = (text: string) => unseen.test(text);
 export const isBidirectional = (character: string) => bidirectional.test(character);
 
-export const plainHyphens = (word: string) => word.replace(typographicHyphen, '-');
+export const plainHyphens = (word: string) =>
+  typographicHyphen.test(word) ? word.replace(/[\u2010\u2011]/g, '-') : word;
 
 const letter = /\p{L}/uy;
 // Longest stretches are taken piece by piece: one long repetition would need a stack as long as the word.

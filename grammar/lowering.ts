@@ -117,36 +117,22 @@ function lowerLine(tokens: IToken[], reading: Reading): Line {
 }
 
 function lowerItems(line: CstNode, reading: Reading): Item[] {
-  const items: Item[] = [];
-  for (const node of nodesAt(line, 'item')) lowerItem(node, items, reading);
-  return items;
-}
-
-function lowerItem(node: CstNode, items: Item[], reading: Reading): void {
-  if (node.name === 'name') {
-    items.push(lowerName(node));
-    return;
-  }
-  const [child] = Object.values(node.children)[0] ?? [];
-  if (!child) return;
-  if (!('children' in child)) items.push(lowerToken(child, reading));
-  else if (child.name === 'sum') items.push(lowerSum(child, reading));
-  else {
-    const first = tokenAt(child, 'Word');
-    const name = nodeAt(child, 'name');
-    if (first) items.push(word(first, reading));
-    if (name) items.push(lowerName(name));
-  }
+  return (line.children.item ?? []).map((item) => {
+    if (!('children' in item)) return lowerToken(item, reading);
+    return item.name === 'sum' ? lowerSum(item, reading) : lowerName(item);
+  });
 }
 
 function lowerToken(typed: IToken, reading: Reading): Item {
   switch (typed.tokenType) {
+    case token.Word:
+      return word(typed, reading);
     case token.Text:
       return lowerText(typed, reading);
     case token.Comma:
-      return { kind: 'comma', ...span(typed) };
+      return { kind: 'comma', start: typed.startOffset, end: endOf(typed) };
     case token.Slash:
-      return { kind: 'slash', ...span(typed) };
+      return { kind: 'slash', start: typed.startOffset, end: endOf(typed) };
     case token.Time:
       return lowerTime(typed);
     case token.IsoDate:
@@ -175,7 +161,8 @@ function lowerText(typed: IToken, reading: Reading): Text {
   if (!closed)
     reading.slips.push({ slip: 'unclosed-text', typed: image, readings: closings(image), ...span(typed) });
   const inner = image.slice(1, closed ? -1 : undefined);
-  return { kind: 'text', text: inner.replaceAll('""', '"'), ...span(typed) };
+  const text = inner.includes('"') ? inner.replaceAll('""', '"') : inner;
+  return { kind: 'text', text, start: typed.startOffset, end: endOf(typed) };
 }
 
 /** The text closed before what looks like a comment, or at the line's end. */
@@ -191,19 +178,23 @@ function closings(image: string): string[] {
 
 /** Fractions of a second may follow; no clock shows 24:00. */
 function lowerTime(typed: IToken): Time {
-  const [hours = 0, minutes = 0, seconds = 0] = typed.image.replace('Z', '').split(':').map(Number);
+  const { image } = typed;
+  const utc = image.endsWith('Z');
+  const [hours = 0, minutes = 0, seconds = 0] = (utc ? image.slice(0, -1) : image).split(':').map(Number);
   const shown = hours < 24 && minutes < 60 && seconds < 60;
   return {
     kind: 'time',
     seconds: shown ? hours * 3600 + minutes * 60 + seconds : null,
-    utc: typed.image.endsWith('Z'),
-    typed: typed.image,
-    ...span(typed),
+    utc,
+    typed: image,
+    start: typed.startOffset,
+    end: endOf(typed),
   };
 }
 
 function lowerDate(typed: IToken): IsoDate {
-  return { kind: 'date', day: dayOf(typed.image), typed: typed.image, ...span(typed) };
+  const { image } = typed;
+  return { kind: 'date', day: dayOf(image), typed: image, start: typed.startOffset, end: endOf(typed) };
 }
 
 /** Days from 1970-01-01, or null where the calendar has no such day. */
@@ -214,20 +205,19 @@ export function dayOf(iso: string): number | null {
 }
 
 function lowerSum(node: CstNode, reading: Reading): Sum {
-  const terms: Term[] = [];
-  const first = nodeAt(node, 'term');
-  const firstUnsigned = first && nodeAt(first, 'unsigned');
+  const signs = tokensAt(node, 'sign');
+  const nodes = nodesAt(node, 'term');
   // The sign of a first term is part of its number; between terms it adds or subtracts.
-  if (first && firstUnsigned) terms.push(lowerTerm(firstUnsigned, 1, nodeAt(first, 'sign'), reading));
-  const signs = nodesAt(node, 'sign');
-  nodesAt(node, 'unsigned').forEach((unsigned, index) => {
-    const sign = signs[index];
-    terms.push(lowerTerm(unsigned, sign && isMinus(sign, reading) ? -1 : 1, undefined, reading));
+  const own = signs.length === nodes.length ? signs[0] : undefined;
+  const terms = nodes.map((term, index) => {
+    if (index === 0) return lowerTerm(term, 1, own, reading);
+    const sign = signs[own ? index : index - 1];
+    return lowerTerm(term, sign && isMinus(sign, reading) ? -1 : 1, undefined, reading);
   });
   return { kind: 'sum', terms, start: terms[0]?.start ?? 0, end: terms[terms.length - 1]?.end ?? 0 };
 }
 
-function lowerTerm(node: CstNode, sign: 1 | -1, own: CstNode | undefined, reading: Reading): Term {
+function lowerTerm(node: CstNode, sign: 1 | -1, own: IToken | undefined, reading: Reading): Term {
   const measureNode = nodeAt(node, 'measure');
   const uncertaintyNode = nodeAt(node, 'uncertainty');
   const label = tokenAt(node, 'Text');
@@ -239,16 +229,15 @@ function lowerTerm(node: CstNode, sign: 1 | -1, own: CstNode | undefined, readin
   return { sign, measure, uncertainty, label: text, start, end };
 }
 
-function isMinus(node: CstNode, reading: Reading): boolean {
-  const minus = tokenAt(node, 'Minus');
-  if (minus && minus.image !== '-') reading.slips.push(lookAlike(minus, '-'));
-  return minus !== undefined;
+function isMinus(sign: IToken, reading: Reading): boolean {
+  if (sign.tokenType !== token.Minus) return false;
+  if (sign.image !== '-') reading.slips.push(lookAlike(sign, '-'));
+  return true;
 }
 
-function lowerMeasure(node: CstNode, sign: CstNode | undefined, reading: Reading): Measure {
+function lowerMeasure(node: CstNode, sign: IToken | undefined, reading: Reading): Measure {
   const parts = nodesAt(node, 'part').map((part) => lowerPart(part, reading));
-  const first = sign ? (tokenAt(sign, 'Minus') ?? tokenAt(sign, 'Plus')) : undefined;
-  const start = first?.startOffset ?? parts[0]?.start ?? 0;
+  const start = sign?.startOffset ?? parts[0]?.start ?? 0;
   const end = parts[parts.length - 1]?.end ?? start;
   return { sign: sign ? (isMinus(sign, reading) ? '-' : '+') : null, parts, start, end };
 }
@@ -279,18 +268,19 @@ function unitOf(typed: IToken): string {
 function lowerNumeral(tokens: readonly IToken[], reading: Reading): Numeral {
   const first = tokens[0];
   const last = tokens[tokens.length - 1];
-  const place = { start: first?.startOffset ?? 0, end: last ? endOf(last) : 0 };
-  const typed = reading.text.slice(place.start, place.end);
+  const start = first?.startOffset ?? 0;
+  const end = last ? endOf(last) : start;
+  const typed = tokens.length === 1 && first ? first.image : reading.text.slice(start, end);
   const { value, slip } = readNumeral(typed);
-  if (slip) reading.slips.push({ ...slip, typed, ...place });
-  return { typed, value, open: typed === '?', ...place };
+  if (slip) reading.slips.push({ ...slip, typed, start, end });
+  return { typed, value, open: typed === '?', start, end };
 }
 
 /** Words whose hyphens a word processor has changed are read as if it had not. */
 function word(typed: IToken, reading: Reading): Word {
   const plain = plainHyphens(typed.image);
   if (plain !== typed.image) reading.slips.push(lookAlike(typed, plain));
-  return { kind: 'word', word: plain, ...span(typed) };
+  return { kind: 'word', word: plain, start: typed.startOffset, end: endOf(typed) };
 }
 
 const lookAlike = (typed: IToken, meant: string): Slip => ({

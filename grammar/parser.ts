@@ -12,42 +12,35 @@ class LineParser extends CstParser {
     this.performSelfAnalysis();
   }
 
-  /** A line never fails to parse: what fits nowhere is junk. */
+  /** A line never fails to parse: what fits nowhere is junk. Tokens and nodes stand side by side in `item`. */
   line = this.RULE('line', () => {
     this.OPTION(() => {
       const first = this.CONSUME(token.Word, { LABEL: 'first' });
       this.OPTION1({
-        GATE: () => this.ACTION(() => takesName(first)) && this.atName(),
+        GATE: () => takesName(first) && this.atName(),
         DEF: () => this.SUBRULE(this.name, { LABEL: 'item' }),
       });
     });
-    this.MANY(() => this.SUBRULE(this.item));
-  });
-
-  item = this.RULE('item', () => {
-    this.OR({
-      IGNORE_AMBIGUITIES: true,
-      DEF: [
-        { ALT: () => this.CONSUME(token.Text) },
-        { ALT: () => this.CONSUME(token.Comma) },
-        { ALT: () => this.CONSUME(token.Slash) },
-        { ALT: () => this.CONSUME(token.Time) },
-        { ALT: () => this.CONSUME(token.IsoDate) },
-        { GATE: () => this.atMeasure(), ALT: () => this.SUBRULE(this.sum) },
-        { ALT: () => this.SUBRULE(this.phrase) },
-        { ALT: () => this.CONSUME(token.Anything) },
-      ],
-    });
+    this.MANY(() =>
+      this.OR({
+        IGNORE_AMBIGUITIES: true,
+        DEF: [
+          { GATE: () => this.atMeasure(), ALT: () => this.SUBRULE(this.sum, { LABEL: 'item' }) },
+          { ALT: () => this.phrase() },
+          { ALT: () => this.CONSUME(token.Anything, { LABEL: 'item' }) },
+        ],
+      }),
+    );
   });
 
   /** A word, and behind `on`, `with`, `by` and their like a name. */
-  phrase = this.RULE('phrase', () => {
-    const word = this.CONSUME(token.Word);
-    this.OPTION({
-      GATE: () => this.ACTION(() => nameFollows(word.image)) && this.atName(),
-      DEF: () => this.SUBRULE(this.name),
+  private phrase(): void {
+    const word = this.CONSUME1(token.Word, { LABEL: 'item' });
+    this.OPTION2({
+      GATE: () => nameFollows(word.image) && this.atName(),
+      DEF: () => this.SUBRULE1(this.name, { LABEL: 'item' }),
     });
-  });
+  }
 
   /** The next run without blank, comma or quote. */
   name = this.RULE('name', () => {
@@ -58,23 +51,27 @@ class LineParser extends CstParser {
     });
   });
 
+  /** Where there are as many signs as terms, the first one is the sign of the first number. */
   sum = this.RULE('sum', () => {
+    this.OPTION(() => this.sign(1));
     this.SUBRULE(this.term);
     this.MANY({
       GATE: () => this.isSign(1) && this.isNumeral(2),
       DEF: () => {
-        this.SUBRULE(this.sign);
-        this.SUBRULE1(this.unsigned);
+        this.sign(2);
+        this.SUBRULE1(this.term);
       },
     });
   });
 
-  term = this.RULE('term', () => {
-    this.OPTION(() => this.SUBRULE(this.sign));
-    this.SUBRULE(this.unsigned);
-  });
+  private sign(occurrence: 1 | 2): void {
+    this.or(occurrence, [
+      { ALT: () => this.consume(occurrence, token.Plus, { LABEL: 'sign' }) },
+      { ALT: () => this.consume(occurrence, token.Minus, { LABEL: 'sign' }) },
+    ]);
+  }
 
-  unsigned = this.RULE('unsigned', () => {
+  term = this.RULE('term', () => {
     this.OR([
       {
         ALT: () => {
@@ -96,10 +93,6 @@ class LineParser extends CstParser {
       },
     ]);
     this.OPTION1(() => this.CONSUME(token.Text));
-  });
-
-  sign = this.RULE('sign', () => {
-    this.OR([{ ALT: () => this.CONSUME(token.Plus) }, { ALT: () => this.CONSUME(token.Minus) }]);
   });
 
   /** One number with its unit, or several: feet and inches; degrees, minutes and seconds. */

@@ -28,3 +28,8 @@ export function problemList(most = 100): ProblemList {
         : [...problems, { sentence: `${unlisted} more problems are not listed.` }],
   };
 }
+
+/** A piece of the file as it may be quoted in a sentence. */
+export function clipped(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+}

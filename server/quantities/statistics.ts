@@ -1,4 +1,5 @@
 /** Quantiles of the normal distribution and of the distance from the centre in two dimensions. */
+/* eslint-disable no-loss-of-precision -- the coefficients are kept as published, to more digits than a double holds */
 
 /** The half-width, in standard uncertainties, that a normal value stays within with this probability. */
 export const normalHalfWidth = (probability: number) => normalQuantile((1 + probability) / 2);

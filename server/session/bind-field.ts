@@ -157,7 +157,7 @@ function takeColumns(reader: LineReader): { columns: Column[]; place: Column['pl
 }
 
 function takeRow(reader: LineReader): Row {
-  const cells = cellsOf(reader.entry, reader.line).map((cell) => ({
+  const cells = cellsOf(reader.entry.text, reader.line).map((cell) => ({
     text: cell.text,
     place: reader.at(cell),
   }));

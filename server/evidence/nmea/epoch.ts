@@ -15,7 +15,8 @@ import {
   orthometricHeight,
   seconds,
 } from '../../quantities/brands.ts';
-import { angleIn, clipped, digitOf, numberIn } from './sentence.ts';
+import { clipped } from '../problems.ts';
+import { angleIn, digitOf, numberIn } from './sentence.ts';
 
 export type FixQuality =
   'autonomous' | 'differential' | 'precise' | 'fixed' | 'float' | 'estimated' | 'manual' | 'simulated';

@@ -5,13 +5,13 @@
  */
 import { lineReader } from '../lines.ts';
 import type { EvidenceProblem } from '../problems.ts';
-import { problemList } from '../problems.ts';
+import { clipped, problemList } from '../problems.ts';
 import { utcClock } from './clock.ts';
 import type { Gathered } from './epoch.ts';
 import { gather } from './epoch.ts';
 import type { OccupationFacts, TimeWindow } from './occupation.ts';
 import { occupation } from './occupation.ts';
-import { clipped, dayOfRmc, dayOfZda, secondsIn, sentenceIn } from './sentence.ts';
+import { dayOfRmc, dayOfZda, secondsIn, sentenceIn } from './sentence.ts';
 
 export interface NmeaFacts extends OccupationFacts {
   /** Sentences that were read, in the whole file. */

@@ -2,11 +2,11 @@
 import type { Geographic, Topocentric } from '../../quantities/brands.ts';
 import { metres } from '../../quantities/brands.ts';
 import { dayNumberOfIso, modulo, secondsOfDay } from '../civil-time.ts';
+import { clipped } from '../problems.ts';
 import type { FixQuality, Gathered, NmeaEpoch } from './epoch.ts';
 import { epochOf, qualities } from './epoch.ts';
 import type { NmeaMean, RunningMean } from './running-mean.ts';
 import { degreesInMetres, runningMean } from './running-mean.ts';
-import { clipped } from './sentence.ts';
 
 /** A span of UTC: seconds after midnight of `date`, or of any day where no date is given. */
 export interface TimeWindow {

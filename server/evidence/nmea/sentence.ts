@@ -73,11 +73,6 @@ export function digitOf(field: string | undefined): number {
   return field === undefined || point === -1 ? 1 : 10 ** (point + 1 - field.length);
 }
 
-/** A field as it may be quoted in a sentence for people. */
-export function clipped(text: string) {
-  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
-}
-
 function checksum(body: string) {
   let sum = 0;
   for (let at = 0; at < body.length; at += 1) sum ^= body.charCodeAt(at);

@@ -2,7 +2,7 @@
 import type { GridEast, GridNorth, Latitude, Longitude, Metres } from '../../quantities/brands.ts';
 import { gridEast, gridNorth, latitude, longitude, metres } from '../../quantities/brands.ts';
 import type { EvidenceProblem } from '../problems.ts';
-import { problemList } from '../problems.ts';
+import { clipped, problemList } from '../problems.ts';
 import { angleOf, lengthOf, timeReader } from './cells.ts';
 import type { Column, ColumnPlan } from './column-plan.ts';
 import { planProblems } from './column-plan.ts';
@@ -210,8 +210,4 @@ function emptyRow(line: number, cells: readonly string[]): Draft {
     time: undefined,
     timeOfDay: undefined,
   };
-}
-
-function clipped(text: string) {
-  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
 }

@@ -135,11 +135,17 @@ function moscowEpoch(field: BitReader): MessageEpoch {
     : { milliseconds: weekday * day + milliseconds, period: week, ...common };
 }
 
-/** Places of the ones in a mask, from 1. */
+/** Places of the ones in a mask, from 1; taken 32 bits at a time, since every observation message has three masks. */
 function mask(field: BitReader, length: number): readonly number[] {
-  return Array.from({ length }, (_, index) => (field.unsigned(1) === 1 ? index + 1 : 0)).filter(
-    (place) => place > 0,
-  );
+  const places: number[] = [];
+  for (let before = 0; before < length; before += 32) {
+    const count = Math.min(32, length - before);
+    const word = field.unsigned(count);
+    for (let index = 0; index < count; index += 1) {
+      if ((word >>> (count - 1 - index)) & 1) places.push(before + index + 1);
+    }
+  }
+  return places;
 }
 
 function tooShort(number: number): Malformed {
