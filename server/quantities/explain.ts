@@ -55,7 +55,7 @@ function told(input: Value, tellPlace: TellPlace): string {
 
 /** Symbols are replaced as whole words, so that `s` never touches the s of `sqrt`. */
 function substituted(expression: string, inputs: Readonly<Record<string, Value>>): string {
-  return expression.replace(/[\p{L}\p{N}_]+/gu, (symbol) => {
+  return expression.replace(/[\p{L}\p{Nd}_]+/gu, (symbol) => {
     const input = Object.hasOwn(inputs, symbol) ? inputs[symbol] : undefined;
     if (!input) return symbol;
     const digits = fullDigits(input, false);
