@@ -109,17 +109,22 @@ export function messageTitle(number: number): string | undefined {
 export const legacyObservations: Readonly<
   Record<
     number,
-    { readonly constellation: 'GPS' | 'GLONASS'; readonly header: number; readonly satellite: number }
+    {
+      readonly constellation: 'GPS' | 'GLONASS';
+      readonly signals: 1 | 2;
+      readonly header: number;
+      readonly satellite: number;
+    }
   >
 > = {
-  1001: { constellation: 'GPS', header: 64, satellite: 58 },
-  1002: { constellation: 'GPS', header: 64, satellite: 74 },
-  1003: { constellation: 'GPS', header: 64, satellite: 101 },
-  1004: { constellation: 'GPS', header: 64, satellite: 125 },
-  1009: { constellation: 'GLONASS', header: 61, satellite: 64 },
-  1010: { constellation: 'GLONASS', header: 61, satellite: 79 },
-  1011: { constellation: 'GLONASS', header: 61, satellite: 107 },
-  1012: { constellation: 'GLONASS', header: 61, satellite: 130 },
+  1001: { constellation: 'GPS', signals: 1, header: 64, satellite: 58 },
+  1002: { constellation: 'GPS', signals: 1, header: 64, satellite: 74 },
+  1003: { constellation: 'GPS', signals: 2, header: 64, satellite: 101 },
+  1004: { constellation: 'GPS', signals: 2, header: 64, satellite: 125 },
+  1009: { constellation: 'GLONASS', signals: 1, header: 61, satellite: 64 },
+  1010: { constellation: 'GLONASS', signals: 1, header: 61, satellite: 79 },
+  1011: { constellation: 'GLONASS', signals: 2, header: 61, satellite: 107 },
+  1012: { constellation: 'GLONASS', signals: 2, header: 61, satellite: 130 },
 };
 
 const constellations: readonly Constellation[] = [

@@ -11,6 +11,7 @@ import {
   positionMessage,
   signalMessageBytes,
 } from './encoder.test-support.ts';
+import { utcSecondsOfDay } from './stream-clock.ts';
 
 function capture(...parts: readonly Uint8Array[]) {
   const reader = captureReader();
@@ -80,6 +81,16 @@ describe('a capture', () => {
     ]);
     expect(facts.problems.map((problem) => problem.sentence).join()).toMatch(
       /one after the other.*0\.2500 m/,
+    );
+  });
+
+  it('tells an antenna height that was keyed anew', () => {
+    const facts = capture(position({ ...here, height: 15330 }), position({ ...here, height: 12830 }));
+    expect(facts.stations[0]?.positions.map((sighting) => sighting.value.antennaHeight)).toEqual([
+      1.533, 1.283,
+    ]);
+    expect(facts.problems.map((problem) => problem.sentence).join()).toMatch(
+      /the same but for the antenna height/,
     );
   });
 
@@ -169,6 +180,16 @@ describe('a capture', () => {
     const facts = capture(gps(10), gps(11), position(here), gps(12), gps(13));
     expect(facts.averageBytesPerSecond).toBe((4 * bytes + 25) / 4);
     expect(facts.fullestSecond).toEqual({ time: 11, bytes: bytes + 25 });
+  });
+
+  it('starts the seconds anew after a jump back', () => {
+    const facts = capture(gps(1000), gps(100), gps(101), gps(101, [3, 7, 19, 22]));
+    expect(facts.fullestSecond?.time).toBe(101);
+  });
+
+  it('says the time of day in UTC', () => {
+    // Monday of the GPS week, 08:25:18 GPS time.
+    expect(utcSecondsOfDay(86_400 + 8 * 3600 + 25 * 60 + 18, 18)).toBe(8 * 3600 + 25 * 60);
   });
 
   it('says so when nothing is in it, and when a clock jumps back', () => {

@@ -1,6 +1,6 @@
 /** What a capture of an RTCM 3 stream holds: stations, positions, equipment, observations, rates, gaps and damage. */
 import type { Constellation } from '../../link/message-size.ts';
-import type { Geocentric, Metres, Seconds } from '../../quantities/brands.ts';
+import type { Geocentric, Metres } from '../../quantities/brands.ts';
 import type { EvidenceProblem } from '../problems.ts';
 import { problemList } from '../problems.ts';
 import type { GlonassBiases } from './biases.ts';
@@ -9,11 +9,14 @@ import type { Frame, Stray } from './frames.ts';
 import { frameReader } from './frames.ts';
 import type { Message } from './message.ts';
 import { readMessage } from './message.ts';
-import type { MessageEpoch, Observations } from './observations.ts';
-import type { Gap, Rhythm } from './rhythm.ts';
-import { rhythm } from './rhythm.ts';
+import type { CountNotes, MessageCount } from './message-count.ts';
+import { countOf, messageCount, note } from './message-count.ts';
+import type { ObservedConstellation, ObservedNotes } from './observed.ts';
+import { observe, observedConstellation } from './observed.ts';
 import type { Moment, Sighting, Sightings } from './sightings.ts';
 import { sightings } from './sightings.ts';
+import type { StreamSpan } from './stream-clock.ts';
+import { streamClock } from './stream-clock.ts';
 import type { StationPosition } from './station-position.ts';
 import type { StationText } from './text.ts';
 
@@ -23,27 +26,6 @@ export interface BroadcastPosition {
   readonly antennaHeight?: Metres;
   readonly frameYear: number;
   readonly virtual: boolean;
-}
-
-export interface MessageCount {
-  readonly number: number;
-  readonly count: number;
-  /** Frames included. */
-  readonly bytes: number;
-  readonly largest: number;
-  /** The usual time between two sendings, from the epochs in the stream. */
-  readonly interval?: Seconds;
-  readonly gaps: readonly Gap[];
-}
-
-export interface ObservedConstellation {
-  readonly constellation: Constellation;
-  readonly numbers: readonly number[];
-  readonly satellites: readonly string[];
-  readonly signals: readonly string[];
-  readonly epochs: number;
-  readonly fewestSatellites: number;
-  readonly mostSatellites: number;
 }
 
 export interface CapturedStation {
@@ -58,7 +40,7 @@ export interface CapturedStation {
 }
 
 /** Facts of a whole capture. Times are GPS seconds, counted on from the week in which the capture begins. */
-export interface Capture {
+export interface Capture extends StreamSpan {
   readonly bytes: number;
   readonly frames: number;
   readonly strayBytes: number;
@@ -67,12 +49,8 @@ export interface Capture {
   readonly stations: readonly CapturedStation[];
   /** Messages that name no station, ephemerides above all. */
   readonly stationless: readonly MessageCount[];
-  readonly begin?: number;
-  readonly end?: number;
   /** GPS time less UTC, an assumption: it puts the GLONASS epochs beside the others. */
   readonly leapSeconds: number;
-  readonly averageBytesPerSecond?: number;
-  readonly fullestSecond?: { readonly time: number; readonly bytes: number };
   readonly problems: readonly EvidenceProblem[];
 }
 
@@ -147,7 +125,7 @@ export function captureReader(leapSeconds = 18): CaptureReader {
         ...{ bytes, frames, strayBytes, damagedFrames, malformed, leapSeconds },
         stations: facts,
         stationless: [...stationless].map(([number, notes]) => messageCount(number, notes)),
-        ...clock.facts(),
+        ...clock.span(),
         problems: problems.listed(),
       };
     },
@@ -158,7 +136,8 @@ export function captureReader(leapSeconds = 18): CaptureReader {
 function quarrels({ station, positions }: CapturedStation): readonly string[] {
   const [first, second] = positions;
   if (!first || !second) return [];
-  const apart = distanceBetween(first.value.position, second.value.position).toFixed(4);
+  const distance = distanceBetween(first.value.position, second.value.position);
+  const apart = distance > 0 ? `${distance.toFixed(4)} m apart` : 'the same but for the antenna height';
   const inTurn = positions.some((one) =>
     positions.some(
       (other) =>
@@ -167,34 +146,13 @@ function quarrels({ station, positions }: CapturedStation): readonly string[] {
   );
   return [
     inTurn
-      ? `Station ${station} broadcasts ${positions.length} positions in turn, ${apart} m apart: two bases may share this number.`
-      : `Station ${station} broadcast ${positions.length} positions one after the other, the first two ${apart} m apart: the base was moved or keyed anew.`,
+      ? `Station ${station} broadcasts ${positions.length} positions in turn, the first two ${apart}: two bases may share this number.`
+      : `Station ${station} broadcast ${positions.length} positions one after the other, the first two ${apart}: the base was moved or keyed anew.`,
   ];
 }
 
 function distanceBetween(first: Geocentric, second: Geocentric) {
   return Math.hypot(first.x - second.x, first.y - second.y, first.z - second.z);
-}
-
-interface CountNotes {
-  count: number;
-  bytes: number;
-  largest: number;
-  readonly rhythm: Rhythm;
-  /** The message's own clock where it has one, else the stream's; milliseconds. */
-  last?: { readonly reading: number; readonly time: number };
-}
-
-interface ObservedNotes {
-  readonly numbers: Set<number>;
-  readonly satellites: Set<string>;
-  readonly signals: Set<string>;
-  epochs: number;
-  fewest: number;
-  most: number;
-  /** The epoch that is being gathered, message by message. */
-  epoch?: number;
-  readonly present: Set<string>;
 }
 
 interface StationNotes {
@@ -245,62 +203,6 @@ function broadcastPosition({
   return antennaHeight === undefined ? common : { ...common, antennaHeight };
 }
 
-function countOf(counts: Map<number, CountNotes>, number: number): CountNotes {
-  const known = counts.get(number);
-  if (known) return known;
-  const fresh: CountNotes = { count: 0, bytes: 0, largest: 0, rhythm: rhythm() };
-  counts.set(number, fresh);
-  return fresh;
-}
-
-/** Counts a message. A second one of the same epoch belongs to the same sending. */
-function note(notes: CountNotes, message: Message, frame: Frame, now: number | undefined) {
-  notes.count += 1;
-  notes.bytes += frame.length;
-  notes.largest = Math.max(notes.largest, frame.length);
-  if (now === undefined) return;
-  const epoch = message.kind === 'observations' ? message.epoch : undefined;
-  const reading = epoch?.milliseconds ?? now;
-  if (notes.last) {
-    const passed = epoch ? forward(reading - notes.last.reading, epoch.period) : reading - notes.last.reading;
-    if (passed > 0) notes.rhythm.beat(passed, notes.last.time / 1000, frame.offset);
-    if (passed === 0) return;
-  }
-  notes.last = { reading, time: now };
-}
-
-/** A difference of two readings of a clock that starts again after `period`; negative where it went back. */
-function forward(difference: number, period: number) {
-  const wrapped = ((difference % period) + period) % period;
-  return wrapped > period / 2 ? wrapped - period : wrapped;
-}
-
-function observe(observed: Map<Constellation, ObservedNotes>, message: Observations) {
-  const notes = observed.get(message.constellation) ?? {
-    ...{ numbers: new Set<number>(), satellites: new Set<string>(), signals: new Set<string>() },
-    ...{ epochs: 0, fewest: Infinity, most: 0, present: new Set<string>() },
-  };
-  observed.set(message.constellation, notes);
-  notes.numbers.add(message.number);
-  if (notes.epoch !== message.epoch.milliseconds) {
-    closeEpoch(notes);
-    notes.epoch = message.epoch.milliseconds;
-  }
-  for (const satellite of message.satellites) {
-    notes.satellites.add(satellite);
-    notes.present.add(satellite);
-  }
-  for (const signal of message.signals) notes.signals.add(signal);
-}
-
-function closeEpoch(notes: ObservedNotes) {
-  if (notes.epoch === undefined) return;
-  notes.epochs += 1;
-  notes.fewest = Math.min(notes.fewest, notes.present.size);
-  notes.most = Math.max(notes.most, notes.present.size);
-  notes.present.clear();
-}
-
 function capturedStation(station: number, notes: StationNotes): CapturedStation {
   return {
     station,
@@ -308,18 +210,7 @@ function capturedStation(station: number, notes: StationNotes): CapturedStation 
     equipment: notes.equipment.all(),
     biases: notes.biases.all(),
     texts: notes.texts.all(),
-    observed: [...notes.observed].map(([constellation, seen]) => {
-      closeEpoch(seen);
-      return {
-        constellation,
-        numbers: [...seen.numbers].sort((one, other) => one - other),
-        satellites: [...seen.satellites].sort(),
-        signals: [...seen.signals].sort(),
-        epochs: seen.epochs,
-        fewestSatellites: seen.fewest,
-        mostSatellites: seen.most,
-      };
-    }),
+    observed: [...notes.observed].map(([constellation, seen]) => observedConstellation(constellation, seen)),
     messages: [...notes.messages].map(([number, count]) => messageCount(number, count)),
   };
 }
@@ -354,75 +245,4 @@ function merged<Value>(one: Sighting<Value>, other: Sighting<Value>): Sighting<V
   };
 }
 
-function messageCount(number: number, notes: CountNotes): MessageCount {
-  const { count, bytes, largest } = notes;
-  const interval = notes.rhythm.interval();
-  const common = { number, count, bytes, largest, gaps: notes.rhythm.gaps() };
-  return interval === undefined ? common : { ...common, interval };
-}
-
-/** One clock for the whole stream, in milliseconds of GPS time, driven by the epochs in it. */
-function streamClock(leapSeconds: number, addProblem: (problem: EvidenceProblem) => void) {
-  let now: number | undefined;
-  let begin: number | undefined;
-  let beforeClock = 0;
-  let spent = 0;
-  let inSecond = 0;
-  let second: number | undefined;
-  let fullest = { time: 0, bytes: 0 };
-
-  const closeSecond = () => {
-    if (second !== undefined && inSecond > fullest.bytes) fullest = { time: second, bytes: inSecond };
-    inSecond = 0;
-  };
-  return {
-    now: () => now,
-    set(epoch: MessageEpoch, offset: number) {
-      const reading = epoch.milliseconds + epoch.toGps + (epoch.followsUtc ? 1000 * leapSeconds : 0);
-      if (now === undefined) {
-        now = reading;
-        begin = reading;
-        return;
-      }
-      const step = forward(reading - now, epoch.period);
-      if (step < -jumpBack) {
-        const back = (-step / 1000).toFixed(0);
-        addProblem({
-          sentence: `The clock of the stream jumps back by ${back} s: captures may have been joined.`,
-          offset,
-        });
-      }
-      now += step;
-      begin = Math.min(begin ?? now, now);
-    },
-    /** Books the bytes of a message to the current second. */
-    spend(length: number) {
-      if (now === undefined) {
-        beforeClock += length;
-        return;
-      }
-      spent += length;
-      const current = Math.floor(now / 1000);
-      if (second === undefined || current > second) {
-        closeSecond();
-        second = current;
-      }
-      inSecond += length;
-    },
-    facts() {
-      closeSecond();
-      if (now === undefined || begin === undefined) return {};
-      const duration = (now - begin) / 1000;
-      const span = { begin: begin / 1000, end: now / 1000, fullestSecond: fullest };
-      // The last epoch lasts as long as the others: a stream of n epochs a second apart covers n seconds.
-      return duration < 1
-        ? span
-        : { ...span, averageBytesPerSecond: (spent + beforeClock) / (Math.floor(duration) + 1) };
-    },
-  };
-}
-
 const mostStations = 64;
-
-/** Messages of one burst may be out of order by the leap second assumed wrongly; more is a jump. */
-const jumpBack = 30_000;

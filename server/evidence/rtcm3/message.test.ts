@@ -172,13 +172,17 @@ describe('random messages decode to themselves', () => {
         fc.constantFrom(...constellations),
         fc.constantFrom(4, 5, 6, 7),
         station,
-        fc.integer({ min: 0, max: 604_799_999 }),
+        fc.integer({ min: 0, max: 604_799 }),
         places(64, 16),
         places(32, 4),
         fc.array(fc.boolean(), { minLength: 64, maxLength: 64 }),
-        (constellation, kind, id, epoch, satellites, signals, filled) => {
+        (constellation, kind, id, seconds, satellites, signals, filled) => {
           const number = signalMessageNumber({ constellation, kind: kind as 4 | 5 | 6 | 7 });
           const cells = filled.slice(0, satellites.length * signals.length);
+          const day = 86_400_000;
+          const milliseconds = seconds * 1000;
+          const glonass = Math.floor(milliseconds / day) * 2 ** 27 + (milliseconds % day);
+          const epoch = constellation === 'GLONASS' ? glonass : milliseconds;
           const message = readMessage(
             signalMessageBytes({ number, station: id, epoch, satellites, signals, cells }),
           );
@@ -191,7 +195,7 @@ describe('random messages decode to themselves', () => {
             satellites.map((index) => (constellation === 'SBAS' ? index + 19 : index)),
           );
           expect(message.signals).toHaveLength(signals.length);
-          if (constellation !== 'GLONASS') expect(message.epoch.milliseconds).toBe(epoch);
+          expect(message.epoch.milliseconds).toBe(milliseconds);
         },
       ),
     );
@@ -297,6 +301,14 @@ describe('what is not a message', () => {
       cells: upTo(66).map(() => false),
     });
     expect(readMessage(bytes).kind).toBe('malformed');
+  });
+
+  it('takes no time beyond the end of the week or of the day', () => {
+    const at = (number: number, epoch: number) =>
+      readMessage(signalMessageBytes({ number, station: 1, epoch, satellites: [1], signals: [2] })).kind;
+    expect([at(1077, 604_799_999), at(1077, 604_800_000)]).toEqual(['observations', 'malformed']);
+    expect([at(1087, 86_400_999), at(1087, 86_401_000)]).toEqual(['observations', 'malformed']);
+    expect(readMessage(legacyMessage(1012, 1, 100_000_000, [1])).kind).toBe('malformed');
   });
 
   it('packs fields as the standard does', () => {

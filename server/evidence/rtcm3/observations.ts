@@ -51,6 +51,7 @@ function signalObservations(number: number, payload: Uint8Array): Observations |
   const station = field.unsigned(12);
   const epoch =
     constellation === 'GLONASS' ? moscowEpoch(field) : weekEpoch(field.unsigned(30), constellation);
+  if (!isPossible(epoch)) return impossible(number);
   const more = field.unsigned(1) === 1;
   field.skip(18);
   const satellites = mask(field, 64);
@@ -82,7 +83,7 @@ function signalObservations(number: number, payload: Uint8Array): Observations |
 function legacyHead(number: number, payload: Uint8Array): Observations | Malformed {
   const legacy = legacyObservations[number];
   if (!legacy || payload.length * 8 < legacy.header) return tooShort(number);
-  const { constellation, header, satellite } = legacy;
+  const { constellation, signals, header, satellite } = legacy;
   const field = bitReader(payload);
   field.skip(12);
   const station = field.unsigned(12);
@@ -90,6 +91,7 @@ function legacyHead(number: number, payload: Uint8Array): Observations | Malform
     constellation === 'GPS'
       ? weekEpoch(field.unsigned(30), 'GPS')
       : { milliseconds: field.unsigned(27), period: day, toGps: -moscowAhead, followsUtc: true };
+  if (!isPossible(epoch)) return impossible(number);
   const more = field.unsigned(1) === 1;
   const count = field.unsigned(5);
   field.skip(4);
@@ -101,7 +103,7 @@ function legacyHead(number: number, payload: Uint8Array): Observations | Malform
     field.skip(satellite - 6);
     return name(index);
   });
-  const cells = count * (number % 1000 === 3 || number % 1000 === 4 || number % 1000 >= 11 ? 2 : 1);
+  const cells = count * signals;
   return {
     kind: 'observations',
     number,
@@ -132,7 +134,20 @@ function moscowEpoch(field: BitReader): MessageEpoch {
   const common = { toGps: -moscowAhead, followsUtc: true };
   return weekday === 7
     ? { milliseconds, period: day, ...common }
-    : { milliseconds: weekday * day + milliseconds, period: week, ...common };
+    : {
+        milliseconds: milliseconds < day + 1000 ? weekday * day + milliseconds : Infinity,
+        period: week,
+        ...common,
+      };
+}
+
+/** GLONASS days may be a leap second longer; whatever is beyond that is no time. */
+function isPossible({ milliseconds, period, followsUtc }: MessageEpoch) {
+  return milliseconds < period + (followsUtc ? 1000 : 0);
+}
+
+function impossible(number: number): Malformed {
+  return { kind: 'malformed', number, sentence: `A ${number} has an impossible time; it is not read.` };
 }
 
 /** Places of the ones in a mask, from 1; taken 32 bits at a time, since every observation message has three masks. */
