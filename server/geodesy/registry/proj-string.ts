@@ -215,6 +215,13 @@ const ELLIPSOIDS: Readonly<Record<string, Ellipsoid>> = {
   GRS67: ellipsoidOf('GRS 1967', 6378160, 298.247167427),
   helmert: ellipsoidOf('Helmert 1906', 6378200, 298.3),
   evrst30: ellipsoidOf('Everest 1830', 6377276.345, 300.8017),
+  evrst48: ellipsoidOf('Everest 1830 Modified', 6377304.063, 300.8017),
+  evrst69: ellipsoidOf('Everest 1830 (RSO 1969)', 6377295.664, 300.8017),
+  evrstSS: ellipsoidOf('Everest 1830 (1967 Definition)', 6377298.556, 300.8017),
+  bess_nam: ellipsoidOf('Bessel Namibia (GLM)', 6377397.155 * 1.0000135965, 299.1528128),
+  danish: ellipsoidOf('Danish 1876', 6377019.27, 300),
+  GSK2011: ellipsoidOf('GSK-2011', 6378136.5, 298.2564151),
+  PZ90: ellipsoidOf('PZ-90', 6378136, 298.257839303),
 };
 
 const UNITS: Readonly<Record<string, LinearUnit>> = {

@@ -133,6 +133,8 @@ interface Method {
   readonly proj: string;
   /** PROJ's names of each parameter, by the names that the two versions give it; none where it must be 0. */
   readonly parameters: Readonly<Record<string, string>>;
+  /** A word of PROJ's that has no value. */
+  readonly flag?: string;
 }
 
 function projectionOfNode(node: WktNode, geographic: WktNode, unit: LinearUnit): string | Refusal {
@@ -156,8 +158,16 @@ function projectionOfNode(node: WktNode, geographic: WktNode, unit: LinearUnit):
     for (const word of short.split(' ').filter(Boolean))
       words.push(`${word}=${inProjUnits(word, value, parameter, geographic, unit)}`);
   }
-  return words.join(' ');
+  if (method === SKEW_FROM_CENTRE && words.includes('alpha=90')) return alongParallel(words);
+  return [...words, ...(method.flag === undefined ? [] : [method.flag])].join(' ');
 }
+
+/** An initial line along the parallel makes the oblique Mercator Swiss, which PROJ has by a name of its own. */
+const alongParallel = (words: readonly string[]) =>
+  words
+    .filter((word) => !/^(alpha|gamma)=/.test(word))
+    .map((word) => word.replace(/^proj=omerc$/, 'proj=somerc').replace(/^lonc=/, 'lon_0='))
+    .join(' ');
 
 /** PROJ has lengths in metres, angles in degrees and scales as they are. */
 function inProjUnits(
@@ -208,6 +218,27 @@ const CONIC_1: Method = {
   parameters: { ...ORIGIN, latitude_of_origin: 'lat_1 lat_0', latitude_of_natural_origin: 'lat_1 lat_0' },
 };
 const CONIC_2: Method = { proj: 'lcc', parameters: { ...ORIGIN, ...PARALLELS } };
+const SKEW = {
+  latitude_of_center: 'lat_0',
+  latitude_of_projection_centre: 'lat_0',
+  longitude_of_center: 'lonc',
+  longitude_of_projection_centre: 'lonc',
+  azimuth: 'alpha',
+  azimuth_of_initial_line: 'alpha',
+  azimuth_at_projection_centre: 'alpha',
+  rectified_grid_angle: 'gamma',
+  xy_plane_rotation: 'gamma',
+  angle_from_rectified_to_skew_grid: 'gamma',
+  scale_factor: 'k',
+  scale_factor_on_initial_line: 'k',
+  scale_factor_at_projection_centre: 'k',
+  false_easting: 'x_0',
+  false_northing: 'y_0',
+  easting_at_projection_centre: 'x_0',
+  northing_at_projection_centre: 'y_0',
+};
+const SKEW_FROM_ORIGIN: Method = { proj: 'omerc', parameters: SKEW, flag: 'no_uoff' };
+const SKEW_FROM_CENTRE: Method = { proj: 'omerc', parameters: SKEW };
 const OBLIQUE: Method = { proj: 'sterea', parameters: ORIGIN };
 
 const METHODS: Readonly<Record<string, Method>> = {
@@ -221,6 +252,15 @@ const METHODS: Readonly<Record<string, Method>> = {
   oblique_stereographic: OBLIQUE,
   double_stereographic: OBLIQUE,
   cassini_soldner: { proj: 'cass', parameters: ORIGIN },
+  cassini: { proj: 'cass', parameters: { ...ORIGIN, scale_factor: 'k' } },
+  hotine_oblique_mercator: SKEW_FROM_ORIGIN,
+  hotine_oblique_mercator_variant_a: SKEW_FROM_ORIGIN,
+  rectified_skew_orthomorphic_natural_origin: SKEW_FROM_ORIGIN,
+  rectified_skew_orthomorphic_center: SKEW_FROM_CENTRE,
+  hotine_oblique_mercator_azimuth_center: SKEW_FROM_CENTRE,
+  hotine_oblique_mercator_variant_b: SKEW_FROM_CENTRE,
+  mercator: { proj: 'merc', parameters: { ...ORIGIN, standard_parallel_1: 'lat_ts' } },
+  albers: { proj: 'aea', parameters: { ...ORIGIN, ...PARALLELS } },
   mercator_1sp: {
     proj: 'merc',
     parameters: { ...ORIGIN, latitude_of_origin: '', latitude_of_natural_origin: '' },
