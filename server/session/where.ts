@@ -1,6 +1,8 @@
 /** From places to lines and columns, counted from 1 in UTF-16 units. */
-import { entryAt, lineStarts, startOf, type Document } from '../../grammar/document.ts';
+import { startOf, type Document } from '../../grammar/document.ts';
+import { positionOf } from '../../grammar/lines.ts';
 import type { Place } from '../../grammar/tree.ts';
+import type { Leaf } from '../quantities/value.ts';
 import type { Session } from './session.ts';
 
 export interface Where {
@@ -35,17 +37,16 @@ export function whereIs(session: Pick<Session, 'documents'>, place: Place): Wher
 
 /** Line and column of an offset, both from 1. */
 export function positionAt(document: Document, offset: number): { line: number; column: number } {
-  const starts = lineStartsOf(document);
-  const line = entryAt(starts, offset);
-  return { line: line + 1, column: offset - (starts[line] ?? 0) + 1 };
+  const { line, column } = positionOf(document, offset);
+  return { line: line + 1, column: column + 1 };
 }
 
-function lineStartsOf(document: Document): readonly number[] {
-  let starts = known.get(document);
-  if (!starts) {
-    starts = lineStarts(document.text);
-    known.set(document, starts);
-  }
-  return starts;
+/** Where a number stands, in words: `line 12`, or `line 3 of marks.trib` in another file. */
+export function tellPlaceIn(session: Pick<Session, 'document' | 'documents'>) {
+  return (leaf: Leaf): string => {
+    if (leaf.origin === 'assumed') return 'typed nowhere';
+    const { path, line } = whereIs(session, leaf.place);
+    const file = path === session.document.path ? '' : ` of ${path.split('/').at(-1) ?? path}`;
+    return `line ${line}${file}`;
+  };
 }
-const known = new WeakMap<Document, readonly number[]>();
