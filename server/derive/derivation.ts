@@ -149,7 +149,7 @@ function geoidsOf(session: Session, files: Files): Geoids {
         `the geoid grid ${name} cannot be read: ${bytes.refused}`,
         session.job?.geoid?.place ?? null,
       );
-    return geoidFromFile(bytes, { name });
+    return geoidFromFile(bytes, name);
   };
 }
 

@@ -13,8 +13,10 @@ export interface Frame {
   readonly grid: Maybe<ProjectedSystem>;
   /** The system that geographic and geocentric coordinates without another one are in. */
   readonly geographic: Maybe<CoordinateSystem>;
-  /** The datum that the receiver is to be told coordinates in; a hole where it must be named and is not. */
-  readonly keyedDatum: Maybe<Datum>;
+  /** The system that a receiver is to be told coordinates in; a hole where its datum must be named and is not. */
+  readonly keyed: Maybe<CoordinateSystem>;
+  /** The transformation that the job names from its grid's datum to that one. */
+  readonly keyedBy: Named | null;
   /** A fraction. */
   readonly confidence: Value;
 }
@@ -32,7 +34,14 @@ export const frameOf: (job: Job | Nothing) => Frame = remembered((job) => {
   const datumSystem = job.datum ? systemNamed(job.datum) : null;
   const geographic = isHole(system) && datumSystem ? datumSystem : system;
   const confidence = job.confidence && !isHole(job.confidence) ? job.confidence : DEFAULT_CONFIDENCE;
-  return { job, grid, geographic, keyedDatum: keyedDatum(system, datumSystem, job), confidence };
+  return {
+    job,
+    grid,
+    geographic,
+    keyed: keyedSystem(system, datumSystem, job),
+    keyedBy: job.datumBy,
+    confidence,
+  };
 });
 
 const noJob = hole('the file has no job entry that names a grid');
@@ -40,20 +49,21 @@ const withoutJob: Frame = {
   job: null,
   grid: noJob,
   geographic: noJob,
-  keyedDatum: noJob,
+  keyed: noJob,
+  keyedBy: null,
   confidence: DEFAULT_CONFIDENCE,
 };
 
 /** The datum named, else the grid's own where satellite positioning realises it; an older one must never be keyed unsaid. */
-function keyedDatum(
+function keyedSystem(
   system: Maybe<CoordinateSystem>,
   named: Maybe<CoordinateSystem> | null,
   job: Job,
-): Maybe<Datum> {
-  if (named) return isHole(named) ? named : named.datum;
+): Maybe<CoordinateSystem> {
+  if (named) return named;
   if (isHole(system)) return system;
   const { datum } = system;
-  if (datum.realisation === 'gnss') return datum;
+  if (datum.realisation === 'gnss') return system;
   return hole(
     `${datum.name} is not a datum that a receiver works in; the job must name the datum of the keyed values`,
     job.grid?.place ?? job.place,

@@ -8,8 +8,9 @@ import type { Antenna, LocalSurface } from '../session/entries.ts';
 import { sameDatum, type Frame } from './frame.ts';
 import { separationFrom, type GeoidModel } from './geoid.ts';
 import { ellipsoidalFrom, placedHeight } from './heights.ts';
-import { locate, toGeocentric, type Located } from './locate.ts';
-import type { MarkValues } from './mark.ts';
+import { locate, toGeocentric, type Located, type OwnSystems } from './locate.ts';
+import type { Datum } from '../geodesy/system.ts';
+import { heightOn, type MarkValues } from './mark.ts';
 import type { KeyedState } from './timeline.ts';
 
 export interface KeyedValues {
@@ -30,6 +31,8 @@ export interface KeyedValues {
 
 export interface True {
   readonly mark: MarkValues | null;
+  /** The mark in the datum that a receiver is to be told. */
+  readonly keyable: Maybe<Located>;
   readonly arpHeight: Maybe<Value>;
   /** True ARP, geocentric. */
   readonly arp: Maybe<{ readonly x: Value; readonly y: Value; readonly z: Value }>;
@@ -45,7 +48,9 @@ export function keyedValues(
 ): KeyedValues {
   const about = 'the keyed position';
   const located = state.position
-    ? exactly(locate(state.position, frame, about, { sigma: 0, because: 'what was keyed is exact' }))
+    ? exactly(
+        locate(state.position, keyedSystems(frame), about, { sigma: 0, because: 'what was keyed is exact' }),
+      )
     : hole('no position was keyed');
   const height = keyedHeight(state, located, geoid, surfaces);
   const antennaHeight = keyedAntennaHeight(state, antenna);
@@ -53,6 +58,12 @@ export function keyedValues(
   const difference = differenceOf(located, height, antennaHeight, truth);
   return { state, located, height, antennaHeight, broadcast, ...difference };
 }
+
+/** Angles are keyed in the datum of the receiver, grid coordinates in the job's grid. */
+const keyedSystems = (frame: Frame): OwnSystems => ({
+  grid: frame.grid,
+  geographic: isHole(frame.keyed) ? frame.geographic : frame.keyed,
+});
 
 /** What was keyed into the receiver is a fact without uncertainty. */
 const exactly = (located: Maybe<Located>): Maybe<Located> =>
@@ -156,6 +167,14 @@ export const sumOf = (name: string, h: Value, a: Value): Value =>
     (v) => v.h + v.a,
   );
 
+/** The mark in the datum of what was keyed. */
+function knownIn(datum: Datum, located: Maybe<Located>, keyable: Maybe<Located>): Maybe<Located> {
+  for (const known of [located, keyable])
+    if (!isHole(known) && sameDatum(known.system.datum, datum)) return known;
+  if (isHole(keyable)) return keyable;
+  return hole(`the keyed position is in ${datum.name} and the mark in ${keyable.system.datum.name}`);
+}
+
 /** East and north need the position alone; up needs every height. */
 function differenceOf(
   located: Maybe<Located>,
@@ -166,16 +185,10 @@ function differenceOf(
   const { mark } = truth;
   const missing = (because: Hole) => ({ east: because, north: because, up: because });
   if (!mark) return missing(hole('the setup stands on no known mark'));
-  const known = mark.located;
-  if (isHole(known)) return missing(known);
   if (isHole(located)) return missing(located);
-  if (!sameDatum(known.system.datum, located.system.datum))
-    return missing(
-      hole(
-        `the keyed position is in ${located.system.datum.name} and the mark in ${known.system.datum.name}`,
-      ),
-    );
-  const { ellipsoidalHeight: trueHeight } = mark;
+  const known = knownIn(located.system.datum, mark.located, truth.keyable);
+  if (isHole(known)) return missing(known);
+  const trueHeight = heightOn(known, mark);
   const gap = [height, antennaHeight, trueHeight, truth.arpHeight].find(isHole);
   const zero = isHole(trueHeight) ? null : trueHeight;
   const inputs = {

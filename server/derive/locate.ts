@@ -41,10 +41,13 @@ export interface AxisSpread {
   readonly because: string;
 }
 
+/** The systems that coordinates without one of their own are in. */
+export type OwnSystems = Pick<Frame, 'grid' | 'geographic'>;
+
 /** Where coordinates lie, on the ellipsoid of their own system. */
 export function locate(
   position: Position,
-  frame: Frame,
+  frame: OwnSystems,
   about: string,
   spread: AxisSpread | null,
 ): Maybe<Located> {
@@ -69,7 +72,7 @@ export function locate(
 
 function fromGrid(
   position: Position & { form: 'grid' },
-  frame: Frame,
+  frame: OwnSystems,
   about: string,
   spread: AxisSpread | null,
 ): Maybe<Located> {

@@ -16,6 +16,7 @@ import {
   separationBetween,
   type PlacedHeight,
 } from './heights.ts';
+import { transformed } from './transform.ts';
 import { locate, spreadOver, toGeocentric, toGrid, type AxisSpread, type Located } from './locate.ts';
 
 export interface MarkValues {
@@ -57,17 +58,18 @@ export function markValues(
   const { name } = mark;
   const sigmaHorizontal = standardUncertainty(mark.uncertainty, 'horizontal');
   const sigmaVertical = standardUncertainty(mark.uncertainty, 'vertical');
-  const located = mark.position
+  const published = mark.position
     ? locate(mark.position, own, name, horizontalSpread(mark, sigmaHorizontal, sigmaVertical))
     : noPosition(mark);
-  const heights = heightsOf(mark, located, geoid, surfaces, sigmaVertical);
-  const grid = isHole(located) ? located : gridOf(located, job, name);
-  const geocentric = isHole(located)
-    ? located
-    : isHole(heights.ellipsoidal)
-      ? heights.ellipsoidal
-      : toGeocentric(located, heights.ellipsoidal, name);
-  const scale = isHole(located) ? hole(located.hole) : scaleOf(located, job, heights.ellipsoidal, name);
+  const ownHeights = heightsOf(mark, published, geoid, surfaces, sigmaVertical);
+  const moved = inDatumOfJob(mark, published, ownHeights.ellipsoidal, job);
+  // Without a known way to the job's datum the mark keeps its own, and whatever would mix the two is a hole.
+  const located = isHole(moved) ? published : moved;
+  const carried = located !== published && !isHole(located) ? located.height : null;
+  const heights = carried ? { ...ownHeights, ellipsoidal: carried } : ownHeights;
+  const grid = isHole(moved) ? moved : gridOf(moved, job, name);
+  const geocentric = geocentricFrom(located, heights.ellipsoidal, name);
+  const scale = isHole(moved) ? moved : scaleOf(moved, job, heights.ellipsoidal, name);
   return {
     mark,
     located,
@@ -90,6 +92,35 @@ export function markValues(
     sigmaVertical,
   };
 }
+
+/** The mark in the datum that the job's coordinates are in; the very same place where it is in it already. */
+function inDatumOfJob(
+  mark: Mark,
+  published: Maybe<Located>,
+  height: Maybe<Value>,
+  job: Frame,
+): Maybe<Located> {
+  if (isHole(published)) return published;
+  const wanted = isHole(job.grid) ? job.geographic : job.grid;
+  if (isHole(wanted)) return published;
+  const epoch = mark.epoch && !isHole(mark.epoch) ? mark.epoch.value : null;
+  return transformed(published, height, wanted, { about: mark.name, by: mark.position?.by ?? null, epoch });
+}
+
+/** X, Y and Z need a height above the datum's own ellipsoid, which an old network does not have. */
+function geocentricFrom(located: Maybe<Located>, height: Maybe<Value>, name: string) {
+  if (isHole(located)) return located;
+  const { datum } = located.system;
+  if (datum.realisation === 'terrestrial')
+    return hole(
+      `${datum.name} has no ellipsoidal heights of its own, so ${name} has no geocentric coordinates in it`,
+    );
+  return isHole(height) ? height : toGeocentric(located, height, name);
+}
+
+/** The mark's height above the ellipsoid of a place that is the mark itself, or the mark in another datum. */
+export const heightOn = (place: Located, mark: MarkValues): Maybe<Value> =>
+  place === mark.located ? mark.ellipsoidalHeight : (place.height ?? mark.ellipsoidalHeight);
 
 /** A stated accuracy as a standard uncertainty: of each axis horizontally (a radius is divided by its factor), and up. */
 export function standardUncertainty(
@@ -183,8 +214,6 @@ const spreadHeight = (height: Maybe<PlacedHeight>, spread: AxisSpread | null): M
 function gridOf(located: Located, job: Frame, name: string) {
   const wanted = isHole(job.grid) && located.system.kind === 'projected' ? located.system : job.grid;
   if (isHole(wanted)) return wanted;
-  if (!sameDatum(located.system.datum, wanted.datum))
-    return otherDatum(name, located.system.datum, wanted.datum);
   return toGrid(located, wanted, name);
 }
 

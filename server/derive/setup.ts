@@ -3,13 +3,13 @@ import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Antenna, LocalSurface, Setup } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
 import { antennaHeight, type AntennaHeight } from './antenna-height.ts';
-import { sameDatum, type Frame } from './frame.ts';
+import type { Frame } from './frame.ts';
 import type { GeoidModel } from './geoid.ts';
 import { keyedValues, sumOf, type KeyedValues } from './keyed.ts';
 import { toGeocentric, type Located } from './locate.ts';
-import type { MarkValues } from './mark.ts';
+import { heightOn, type MarkValues } from './mark.ts';
 import { keyedStates } from './timeline.ts';
-import { geodeticIn } from './transform.ts';
+import { transformed } from './transform.ts';
 
 export interface SetupValues {
   readonly setup: Setup;
@@ -57,7 +57,7 @@ export function setupValues(
   const height = antennaHeight(setup, antenna, instants, events);
   const keyable = keyablePosition(mark, frame);
   const arp = arpOf(keyable, mark, height.arp, setup.name);
-  const truth = { mark, arpHeight: height.arp, arp };
+  const truth = { mark, keyable, arpHeight: height.arp, arp };
   const states = keyedStates(setup, frame.job);
   return {
     setup,
@@ -84,14 +84,18 @@ export function setupValues(
 function keyablePosition(mark: MarkValues | null, frame: Frame): Maybe<Located> {
   if (!mark) return hole('the setup stands on no known mark');
   if (isHole(mark.located)) return mark.located;
-  if (isHole(frame.keyedDatum)) return frame.keyedDatum;
-  if (sameDatum(mark.located.system.datum, frame.keyedDatum)) return mark.located;
-  return geodeticIn(mark.located, mark.ellipsoidalHeight, frame.keyedDatum, mark.mark);
+  if (isHole(frame.keyed)) return frame.keyed;
+  const epoch = mark.mark.epoch && !isHole(mark.mark.epoch) ? mark.mark.epoch.value : null;
+  return transformed(mark.located, mark.ellipsoidalHeight, frame.keyed, {
+    about: mark.mark.name,
+    by: frame.keyedBy,
+    epoch,
+  });
 }
 
 function arpOf(position: Maybe<Located>, mark: MarkValues | null, arp: Maybe<Value>, setup: string) {
   if (isHole(position)) return position;
-  const height = position.height ?? mark?.ellipsoidalHeight ?? hole('the mark has no height');
+  const height = mark ? heightOn(position, mark) : hole('the mark has no height');
   if (isHole(height)) return height;
   if (isHole(arp)) return arp;
   return toGeocentric(
@@ -116,11 +120,13 @@ function tellOf(
     longitude: isHole(position) ? position : position.longitude,
     ellipsoidalHeight: isHole(position)
       ? position
-      : (position.height ?? mark?.ellipsoidalHeight ?? hole(`${setup.name} stands on no known mark`)),
+      : mark
+        ? heightOn(position, mark)
+        : hole(`${setup.name} stands on no known mark`),
     antennaHeight: toPhaseCentre ? height.phaseCentre : height.arp,
     antennaReference: toPhaseCentre ? 'phase-centre' : 'arp',
     antennaType: antenna ? (antenna.description ?? antenna.name) : null,
-    datum: isHole(frame.keyedDatum) ? null : frame.keyedDatum.name,
+    datum: isHole(frame.keyed) ? null : frame.keyed.datum.name,
     coarse: mark?.restsOnCoarseModel ?? false,
   };
 }

@@ -1,6 +1,7 @@
 /** Reads `job` and `use`. */
 import { hole, type Maybe } from '../quantities/value.ts';
 import type { Source } from './bind.ts';
+import type { Named } from './coordinates.ts';
 import type { ClockOffset, Job, Use } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
 import { takeDate } from './moments.ts';
@@ -10,6 +11,7 @@ import { takeQuantity } from './quantities.ts';
 export function bindJob({ header, details, base }: Source): Job {
   const title = header.nameOrText()?.name ?? '';
   header.finish();
+  const datum = details.one('datum', takeDatum, ['by']);
   return {
     ...base,
     kind: 'job',
@@ -19,7 +21,8 @@ export function bindJob({ header, details, base }: Source): Job {
     clock: details.one('clock', takeClock),
     observer: details.one('observer', takeQuoted),
     grid: details.one('grid', takeNamed),
-    datum: details.one('datum', takeNamed),
+    datum: datum?.datum ?? null,
+    datumBy: datum?.by ?? null,
     vertical: details.one('vertical', takeQuoted),
     geoid: details.one('geoid', takeGeoid),
     confidence: details.one('confidence', (line) => takeQuantity(line, 'ratio', 'confidence')),
@@ -29,6 +32,12 @@ export function bindJob({ header, details, base }: Source): Job {
     ]),
     limits: details.one('limits', takeLimits),
   };
+}
+
+/** `EPSG:4258`, and `by EPSG:1314` where the way to it must be named. */
+function takeDatum(reader: LineReader): { readonly datum: Named | null; readonly by: Named | null } {
+  const datum = takeNamed(reader);
+  return { datum, by: reader.word('by') ? takeNamed(reader) : null };
 }
 
 export function bindUse({ header, base }: Source): Use {

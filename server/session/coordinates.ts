@@ -11,7 +11,13 @@ export interface Named {
 }
 
 /** Coordinates as typed; metres or degrees, east and north positive, whatever letter was typed. */
-export type Position = { readonly place: Place; readonly system: Named | null } & (
+export type Position = {
+  readonly place: Place;
+  /** The system that the coordinates are in, where it is not the file's own. */
+  readonly system: Named | null;
+  /** The transformation from it, by EPSG code or name, where one was typed. */
+  readonly by: Named | null;
+} & (
   | { readonly form: 'grid'; readonly east: Maybe<Value>; readonly north: Maybe<Value> }
   | { readonly form: 'geographic'; readonly latitude: Maybe<Value>; readonly longitude: Maybe<Value> }
   | {
@@ -44,11 +50,13 @@ export function takePositionAndHeight(reader: LineReader, about: string): Positi
   const found: Coordinate[] = [];
   let height: Height | null = null;
   let system: Named | null = null;
+  let by: Named | null = null;
   for (;;) {
     if (reader.word('height')) height = takeHeight(reader, `height of ${about}`);
     else if (reader.peek()?.kind === 'word' && wordAt(reader) === 'in') {
       reader.next();
       system = reader.nameOrText() ?? null;
+      if (reader.word('by')) by = reader.nameOrText() ?? null;
     } else {
       const coordinate = takeCoordinate(reader, about);
       if (!coordinate) break;
@@ -56,7 +64,7 @@ export function takePositionAndHeight(reader: LineReader, about: string): Positi
     }
     if (reader.peek()?.kind === 'comma' && startsCoordinate(reader, 1)) reader.next();
   }
-  return { position: assembled(reader, found, system, about), height };
+  return { position: assembled(reader, found, system, by, about), height };
 }
 
 /** Reads `6.284 m orthometric`; the word `height` has been taken. */
@@ -348,6 +356,7 @@ function assembled(
   reader: LineReader,
   found: readonly Coordinate[],
   system: Named | null,
+  by: Named | null,
   about: string,
 ): Position | null {
   const [first] = found;
@@ -368,7 +377,7 @@ function assembled(
   };
   const axes = new Set(found.map((coordinate) => coordinate.axis));
   if (axes.has('x') || axes.has('y') || axes.has('z'))
-    return { form: 'geocentric', x: pick('x', 'X'), y: pick('y', 'Y'), z: pick('z', 'Z'), place, system };
+    return { form: 'geocentric', x: pick('x', 'X'), y: pick('y', 'Y'), z: pick('z', 'Z'), place, system, by };
   if (axes.has('latitude') || axes.has('longitude'))
     return {
       form: 'geographic',
@@ -376,8 +385,9 @@ function assembled(
       longitude: pick('longitude', 'longitude'),
       place,
       system,
+      by,
     };
-  return { form: 'grid', east: pick('east', 'east'), north: pick('north', 'north'), place, system };
+  return { form: 'grid', east: pick('east', 'east'), north: pick('north', 'north'), place, system, by };
 }
 
 function negated(value: Maybe<Value>): Maybe<Value> {

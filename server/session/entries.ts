@@ -42,6 +42,8 @@ export interface Job extends Base {
   readonly observer: Quoted | null;
   readonly grid: Named | null;
   readonly datum: Named | null;
+  /** The transformation from the grid's datum to it, by EPSG code or name. */
+  readonly datumBy: Named | null;
   readonly vertical: Quoted | null;
   readonly geoid: GeoidName | null;
   readonly confidence: Maybe<Value> | null;
