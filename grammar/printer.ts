@@ -1,0 +1,183 @@
+/**
+ * Formats a session by changing blanks only: no letter, line end, empty line or final newline is added or taken away.
+ *
+ * Entries start in the first column; details stand two blanks in, their values in a column of their own unless a long
+ * word reaches beyond it. Elsewhere one blank stands where blanks stood, and none where none did, so that a blank that
+ * means something keeps its meaning. Rows keep the blanks between their cells, comments and texts those inside them.
+ * Comments that stood in one column of an entry go on doing so, at least two blanks behind the longest line.
+ */
+import type { IToken } from 'chevrotain';
+import { hasUnseen, isBlank, isUnseen } from './characters.ts';
+import { openDocument, opensEntry, type Document } from './document.ts';
+import { endOf } from './numerals.ts';
+import { Comment, LineEnd, tokenize, Word } from './tokens.ts';
+import type { Entry, Span } from './tree.ts';
+import { fullSpan, visibleOf } from './visible.ts';
+import { detailWord } from './vocabulary.ts';
+
+/** A change of the characters from `start` to `end` of a text. */
+export interface TextEdit extends Span {
+  readonly text: string;
+}
+
+export function format(text: string): string {
+  const pieces: string[] = [];
+  let kept = 0;
+  for (const edit of formatEdits(openDocument('', text))) {
+    pieces.push(text.slice(kept, edit.start), edit.text);
+    kept = edit.end;
+  }
+  return pieces.join('') + text.slice(kept);
+}
+
+/** What formatting would change, in the order of the text; nothing where it is formatted already. */
+export function formatEdits(document: Document): TextEdit[] {
+  return document.entries.flatMap((entry, index) => {
+    const offset = document.starts[index] ?? 0;
+    return entryEdits(entry).map(({ start, end, text }) => ({
+      start: start + offset,
+      end: end + offset,
+      text,
+    }));
+  });
+}
+
+const INDENT = 2;
+/** A detail's word with the blanks behind it; the value starts in the column after. */
+const WORD_WIDTH = 12;
+const BEFORE_COMMENT = 2;
+
+/** A token where it stands in the full text. */
+interface Typed extends Span {
+  readonly token: IToken;
+}
+interface TypedLine extends Span {
+  readonly tokens: readonly Typed[];
+}
+
+/** The new text between two tokens; what nobody sees is kept, in front of the blanks. */
+interface LaidLine {
+  readonly gaps: readonly TextEdit[];
+  readonly comment: TrailingComment | null;
+  readonly end: TextEdit;
+}
+interface TrailingComment {
+  readonly gap: Span;
+  readonly unseen: string;
+  /** Where it was typed, counted from the line's start. */
+  readonly column: number;
+  /** The formatted line before its blanks. */
+  readonly width: number;
+}
+
+function entryEdits({ text }: Entry): TextEdit[] {
+  const laid = typedLines(text).map((line, index) => lay(line, text, index === 0 && opensEntry(text, 0)));
+  const columns = commentColumns(laid);
+  const edits: TextEdit[] = [];
+  const add = (gap: TextEdit) => {
+    if (isChange(gap, text)) edits.push(gap);
+  };
+  for (const { gaps, comment, end } of laid) {
+    gaps.forEach(add);
+    if (comment) add(commentGap(comment, columns));
+    add(end);
+  }
+  return edits;
+}
+
+function isChange({ start, end, text: wanted }: TextEdit, text: string): boolean {
+  const typed = text.slice(start, end);
+  // A byte order mark would mean another thing, were it moved to the start of the file.
+  return wanted !== typed && !(start === 0 && typed.indexOf('\ufeff') > 0);
+}
+
+/** Everything but the blanks before a trailing comment, which depend on the other lines. */
+function lay({ start, end, tokens }: TypedLine, text: string, opens: boolean): LaidLine {
+  const gaps: TextEdit[] = [];
+  let comment: TrailingComment | null = null;
+  let width = 0;
+  let at = start;
+  for (const [index, typed] of tokens.entries()) {
+    const between = text.slice(at, typed.start);
+    if (index > 0 && isComment(typed)) {
+      const unseen = unseenIn(between);
+      comment = {
+        gap: { start: at, end: typed.start },
+        unseen,
+        column: typed.start - start,
+        width: width + unseen.length,
+      };
+    } else {
+      const wanted =
+        index === 0
+          ? unseenIn(between) + indent(typed, between, opens)
+          : parted(tokens, index, between, opens);
+      gaps.push({ start: at, end: typed.start, text: wanted });
+      width += wanted.length + typed.end - typed.start;
+    }
+    at = typed.end;
+  }
+  return { gaps, comment, end: { start: at, end, text: unseenIn(text.slice(at, end)) } };
+}
+
+function indent(first: Typed, typed: string, opens: boolean): string {
+  const staysOut = opens || (isComment(first) && !hasBlank(typed));
+  return staysOut ? '' : ' '.repeat(INDENT);
+}
+
+/** What parts a token from the one before it. */
+function parted(tokens: readonly Typed[], index: number, typed: string, opens: boolean): string {
+  if (!hasBlank(typed)) return typed;
+  const first = tokens[0]?.token;
+  const word = !opens && first?.tokenType === Word ? first.image : '';
+  if (word !== '' && index === 1) return unseenIn(typed) + ' '.repeat(Math.max(1, WORD_WIDTH - word.length));
+  return detailWord(word)?.word === 'row' ? typed : `${unseenIn(typed)} `;
+}
+
+/** For each column where comments of an entry stood, the column where they belong; it comes out the same a second time. */
+function commentColumns(laid: readonly LaidLine[]): Map<number, number> {
+  const widths = new Map<number, { longest: number; blanks: number }>();
+  for (const { comment } of laid) {
+    if (!comment) continue;
+    const { gap, unseen, column, width } = comment;
+    const blanks = Math.max(BEFORE_COMMENT, gap.end - gap.start - unseen.length);
+    const known = widths.get(column) ?? { longest: 0, blanks };
+    widths.set(column, { longest: Math.max(known.longest, width), blanks: Math.min(known.blanks, blanks) });
+  }
+  return new Map([...widths].map(([column, { longest, blanks }]) => [column, longest + blanks]));
+}
+
+function commentGap(
+  { gap, unseen, column, width }: TrailingComment,
+  columns: ReadonlyMap<number, number>,
+): TextEdit {
+  const blanks = (columns.get(column) ?? width + BEFORE_COMMENT) - width;
+  return { ...gap, text: unseen + ' '.repeat(blanks) };
+}
+
+/** All lines of an entry, those without tokens too, each without its line end. */
+function typedLines(text: string): TypedLine[] {
+  const visible = visibleOf(text);
+  const lines: TypedLine[] = [];
+  let start = 0;
+  let tokens: Typed[] = [];
+  for (const next of tokenize(visible.text)) {
+    const place = fullSpan({ start: next.startOffset, end: endOf(next) }, visible);
+    if (next.tokenType !== LineEnd) tokens.push({ ...place, token: next });
+    else {
+      lines.push({ start, end: place.start, tokens });
+      start = place.end;
+      tokens = [];
+    }
+  }
+  lines.push({ start, end: text.length, tokens });
+  return lines;
+}
+
+const isComment = (typed: Typed) => typed.token.tokenType === Comment;
+const unseenIn = (typed: string) => (hasUnseen(typed) ? [...typed].filter(isUnseen).join('') : '');
+
+function hasBlank(typed: string): boolean {
+  for (let at = 0; at < typed.length; at++) if (isBlank(typed[at])) return true;
+  return false;
+}
