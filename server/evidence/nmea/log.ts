@@ -73,11 +73,13 @@ export function nmeaReader({ window }: { readonly window?: TimeWindow }): NmeaRe
       problems.add({ sentence: 'The time goes back here: logs may have been joined.', line: number });
     }
     if (type === 'ZDA') return;
-    gathered = { ...(gathered ?? {}), timeOfDay, time: clock.now(), ...(day === undefined ? {} : { day }) };
+    gathered ??= { timeOfDay, time: clock.now() };
+    gathered.time = clock.now();
+    if (day !== undefined) gathered.day = day;
     const problem = gather(gathered, type, fields);
     if (problem) problems.add({ sentence: problem, line: number });
   };
-  const reader = lineReader('latin1', takeLine, 1024);
+  const reader = lineReader('utf-8', takeLine, 1024);
 
   return {
     push: reader.push,
