@@ -1,0 +1,34 @@
+/** Pages and samples with the markers of what is found in them now; nothing else is ever rewritten. */
+import { writeFileSync } from 'node:fs';
+import { allPages, markedSnippet, type Page } from './pages.ts';
+import { allSamples, markedSample } from './samples.ts';
+
+/**
+ * @param only parts of file names; all files where there is none
+ * @returns the files that have changed
+ */
+export function bless(only: readonly string[]): string[] {
+  const wanted = ({ file }: { readonly file: string }) =>
+    only.length === 0 || only.some((part) => file.includes(part));
+  const pages = allPages()
+    .filter(wanted)
+    .map((page) => ({ ...page, marked: markedPage(page) }));
+  const samples = allSamples()
+    .filter(wanted)
+    .map((sample) => ({ ...sample, marked: markedSample(sample) }));
+  const changed = [...pages, ...samples].filter(({ text, marked }) => text !== marked);
+  for (const { file, marked } of changed) writeFileSync(file, marked);
+  return changed.map(({ file }) => file);
+}
+
+function markedPage({ text, code, snippets }: Page): string {
+  let kept = 0;
+  const pieces = snippets
+    .filter(({ role }) => role !== 'given')
+    .map((snippet) => {
+      const piece = text.slice(kept, snippet.start) + markedSnippet(snippet, code);
+      kept = snippet.end;
+      return piece;
+    });
+  return pieces.join('') + text.slice(kept);
+}

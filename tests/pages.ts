@@ -1,0 +1,90 @@
+/** The page of a finding, taken apart: its code, and its sessions as they stand between the fences. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { openDocument } from '../grammar/document.ts';
+import type { Fix } from '../server/findings/finding.ts';
+import { inspect, type Inspection } from '../server/inspect.ts';
+import { NO_FILES } from '../server/session/files.ts';
+import { offsetsOf } from '../server/session/where.ts';
+import { findingMarkers, withMarkers, withoutMarkers } from './markers.ts';
+
+export const PAGES = 'server/findings';
+
+/** `given` is put before the snippets below it, up to the next `given`, so that a page need not repeat itself. */
+export const ROLES = ['given', 'wrong', 'right', 'mended'] as const;
+export type Role = (typeof ROLES)[number];
+
+export interface Snippet {
+  /** What stands behind `tribrach` at the fence. */
+  readonly role: string;
+  /** As it stands on the page, with its markers. */
+  readonly text: string;
+  readonly given: string;
+  /** Where the text starts and ends on the page. */
+  readonly start: number;
+  readonly end: number;
+}
+export interface Page {
+  readonly file: string;
+  readonly text: string;
+  /** What the title says. */
+  readonly code: string;
+  readonly snippets: readonly Snippet[];
+}
+
+export const allPages = (): Page[] =>
+  readdirSync(PAGES)
+    .filter((file) => file.endsWith('.md'))
+    .sort()
+    .map((file) => pageOf(`${PAGES}/${file}`, readFileSync(`${PAGES}/${file}`, 'utf8')));
+
+export function pageOf(file: string, text: string): Page {
+  const snippets: Snippet[] = [];
+  let given = '';
+  for (const fence of text.matchAll(/^```tribrach(.*)\n([^]*?)^```$/gm)) {
+    const role = (fence[1] ?? '').trim();
+    const inner = fence[2] ?? '';
+    const start = fence.index + fence[0].indexOf('\n') + 1;
+    snippets.push({ role, text: inner, given, start, end: start + inner.length });
+    if (role === 'given') given = inner;
+  }
+  return { file, text, code: /^# (\S+)\n/.exec(text)?.[1] ?? '', snippets };
+}
+
+/** What is found in a snippet together with what is given before it. */
+export const inspectSnippet = ({ given, text }: Pick<Snippet, 'given' | 'text'>): Inspection =>
+  inspectText(given + withoutMarkers(text));
+
+export const inspectText = (text: string): Inspection =>
+  inspect(openDocument('session.trib', text), NO_FILES);
+
+/** The snippet as it should be written: with a marker for each finding, those in what is given at its first line. */
+export function markedSnippet(snippet: Snippet, code: string): string {
+  const inspection = inspectSnippet(snippet);
+  const ahead = linesIn(snippet.given);
+  const markers = findingMarkers(withoutReminders(inspection, code))
+    .filter((marker) => marker.line > ahead)
+    .map((marker) => ({ ...marker, line: marker.line - ahead }));
+  return withMarkers(withoutMarkers(snippet.text), markers);
+}
+
+/** A page speaks of its own reminder only: the one about hazards would stand under every session that is cut short. */
+export function withoutReminders(inspection: Inspection, code: string): Inspection {
+  const findings = inspection.findings.filter(
+    (finding) => finding.code === code || !isReminder(finding.code),
+  );
+  return { ...inspection, findings };
+}
+const isReminder = (code: string) => code === 'site/no-hazards';
+
+/** Null where an edit lies outside the session's own file. */
+export function textAfter({ session }: Inspection, fix: Fix): string | null {
+  let { text } = session.document;
+  const edits = fix.edits.map((edit) => ({ edit, at: offsetsOf(session, edit.place) }));
+  for (const { edit, at } of edits.sort((one, other) => (other.at?.start ?? 0) - (one.at?.start ?? 0))) {
+    if (!at || at.path !== session.document.path) return null;
+    text = text.slice(0, at.start) + edit.text + text.slice(at.end);
+  }
+  return text;
+}
+
+export const linesIn = (text: string) => text.split('\n').length - 1;
