@@ -57,16 +57,20 @@ type Grouping = 'either' | 'blank' | 'mark';
 
 function groupAt(look: (ahead: number) => IToken, at: number, allowed: Grouping): Grouping | null {
   if (allowed !== 'mark' && isGroup(look(at)) && !adjoins(look(at - 1), look(at))) return 'blank';
-  if (allowed === 'blank' || !joins(look, at, token.MinuteMark) || !isGroup(look(at + 1))) return null;
-  // `9'123"` is minutes and seconds, and what stands behind degrees are minutes.
-  const isAngle = isAngleMark(look(at + 2)) || tokenMatcher(look(at - 2), token.DegreeMark);
+  if (allowed === 'blank' || !isMarkedGroup(look, at)) return null;
+  // `9'123"` is minutes and seconds, `1'234'` two minutes, and what stands behind degrees are minutes.
+  const behind = look(at + 2);
+  const isAngle =
+    tokenMatcher(look(at - 2), token.DegreeMark) ||
+    tokenMatcher(behind, token.SecondsMark) ||
+    (tokenMatcher(behind, token.MinuteMark) && !isMarkedGroup(look, at + 2));
   return isAngle ? null : 'mark';
 }
 
+const isMarkedGroup = (look: (ahead: number) => IToken, at: number) =>
+  joins(look, at, token.MinuteMark) && isGroup(look(at + 1));
 const isGroup = (typed: IToken) => tokenMatcher(typed, token.Number) && /^\d{3}(?:\.\d*)?$/.test(typed.image);
 const isDigits = (typed: IToken) => tokenMatcher(typed, token.Number) || tokenMatcher(typed, token.Packed);
-const isAngleMark = (typed: IToken) =>
-  tokenMatcher(typed, token.MinuteMark) || tokenMatcher(typed, token.SecondsMark);
 
 /** A token of this type stands between digits without a blank on either side. */
 function joins(look: (ahead: number) => IToken, at: number, type: TokenType): boolean {

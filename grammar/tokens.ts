@@ -52,6 +52,11 @@ export const Time = part('Time', /\d{1,2}:\d{2}(?::\d{2}(?:\.\d+)?)?Z?(?![\d:])/
 export const Packed = part('Packed', /\d{1,4}(?:-\d{1,4}-|\/\d{1,4}\/)\d{1,4}(?!\d)(?:\.\d+)?|\d+\.\d+\.\d+/);
 /** A point without digits on both sides is kept in the number, so that `.5` is never read as 5. */
 export const Number = part('Number', /\d+(?:\.\d*)?|\.\d+/);
+// Before words, since º and some minute marks are letters to Unicode.
+export const DegreeMark = part('DegreeMark', new RegExp(`[${DEGREE_MARKS}]`));
+/** One mark, or two minute marks in a row. */
+export const SecondsMark = part('SecondsMark', new RegExp(`[${SECONDS_MARKS}]|[${MINUTE_MARKS}]{2}`));
+export const MinuteMark = part('MinuteMark', new RegExp(`[${MINUTE_MARKS}]`));
 export const Word = createToken({
   name: 'Word',
   pattern: matcher(wordEnd),
@@ -62,10 +67,6 @@ export const Word = createToken({
 export const PlusMinus = part('PlusMinus', new RegExp(`±|\\+/?[${DASHES}]`));
 export const Plus = part('Plus', /\+/);
 export const Minus = part('Minus', new RegExp(`[${DASHES}]`));
-export const DegreeMark = part('DegreeMark', new RegExp(`[${DEGREE_MARKS}]`));
-/** One mark, or two minute marks in a row. */
-export const SecondsMark = part('SecondsMark', new RegExp(`[${SECONDS_MARKS}]|[${MINUTE_MARKS}]{2}`));
-export const MinuteMark = part('MinuteMark', new RegExp(`[${MINUTE_MARKS}]`));
 export const Percent = part('Percent', /%/);
 export const Question = part('Question', /\?/);
 export const Slash = part('Slash', /\//);
@@ -88,13 +89,13 @@ export const TOKENS: TokenType[] = [
   Time,
   Packed,
   Number,
+  DegreeMark,
+  SecondsMark,
+  MinuteMark,
   Word,
   PlusMinus,
   Plus,
   Minus,
-  DegreeMark,
-  SecondsMark,
-  MinuteMark,
   Percent,
   Question,
   Slash,
