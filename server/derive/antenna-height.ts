@@ -1,15 +1,7 @@
 /** The height of the antenna reference point above the mark, from what the tape said. */
 import { compute } from '../quantities/computed.ts';
-import {
-  assumed,
-  hole,
-  isHole,
-  withSpread,
-  type Given,
-  type Hole,
-  type Maybe,
-  type Value,
-} from '../quantities/value.ts';
+import { mapTerms } from '../quantities/sum.ts';
+import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Antenna, Extension, Measured, Setup } from '../session/entries.ts';
 
 /** Defaults of the tape, all common practice; each shows in every story that it enters. */
@@ -89,11 +81,12 @@ export function antennaHeight(
 
 function extensionLength(extension: Extension, index: number, count: number): Maybe<Value> {
   if (isHole(extension.length)) return extension.length;
-  const length =
-    extension.length.origin === 'given'
-      ? withSpread(extension.length, EXTENSION_SIGMA, 'assumed 0.2 mm for an extension (common practice)')
-      : extension.length;
-  return count > 1 && length.origin === 'given' ? { ...length, name: `extension ${index + 1}` } : length;
+  const length = mapTerms(extension.length, (term) =>
+    term.origin === 'given'
+      ? withSpread(term, EXTENSION_SIGMA, 'assumed 0.2 mm for an extension (common practice)')
+      : term,
+  );
+  return count > 1 ? { ...length, name: `extension ${index + 1}` } : length;
 }
 
 function extensionSum(extensions: readonly Maybe<Value>[], setup: string): Value | null {
@@ -219,13 +212,16 @@ function reduction(
 const exact = (value: Value): Value =>
   value.origin === 'given' ? withSpread(value, 0, 'taken as exact') : value;
 
+/** The tape has its uncertainty in the first term; corrections made by hand have the one typed beside them, or none. */
 function named(length: Maybe<Value>, name: string): Maybe<Value> {
   if (isHole(length)) return length;
-  if (length.origin !== 'given') return length;
-  return {
-    ...withSpread(length, READING_SIGMA, 'assumed 1 mm for a tape reading (common practice)'),
-    name,
-  } satisfies Given;
+  const spread = mapTerms(length, (term, index) => {
+    if (term.origin !== 'given') return term;
+    return index === 0
+      ? withSpread(term, READING_SIGMA, 'assumed 1 mm for a tape reading (common practice)')
+      : withSpread(term, 0, 'taken as exact');
+  });
+  return { ...spread, name };
 }
 
 /** Readings in order of time; an event between two of them, or half an hour, starts a new group. */

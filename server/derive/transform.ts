@@ -86,7 +86,7 @@ function applied(
     latitude: 1 / (meridianRadius(own, φ) * toRadians(1)),
     longitude: 1 / (primeVerticalRadius(own, φ) * Math.cos(toRadians(φ)) * toRadians(1)),
   };
-  const because = `the transformation is published as good to ${route.accuracy} m`;
+  const because = `the transformation is published as good to ${Number(route.accuracy.toPrecision(2))} m`;
   const error = (axis: string, unit: 'm' | '°', size: number) =>
     assumed(`error of the transformation, ${axis}`, 0, unit, size * route.accuracy, because);
   const results = computeAll(

@@ -3,6 +3,7 @@ import type { Item, Measure, Place, Sum } from '../../grammar/tree.ts';
 import { showAngle } from '../quantities/show.ts';
 import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { LineReader } from './line-reader.ts';
+import { nearest } from './near.ts';
 import { quantity } from './quantities.ts';
 
 export interface Named {
@@ -98,12 +99,28 @@ export function takeHeight(reader: LineReader, name: string): Height {
       readings: [`${typed} orthometric`, `${typed} ellipsoidal`],
     });
   }
+  if (surface === 'spoilt')
+    return {
+      value: hole(`the surface of the ${name} cannot be read as typed`, start),
+      surface: null,
+      geoid,
+      place: start,
+    };
   return { value, surface, geoid, place: start };
 }
 
-function takeSurface(reader: LineReader): Surface | null {
+/** A word that only nearly is a surface spoils the height; it is remarked on once, and never guessed. */
+function takeSurface(reader: LineReader): Surface | 'spoilt' | null {
   const known = reader.word('orthometric', 'ellipsoidal');
   if (known) return known;
+  const next = reader.peek();
+  const [meant] = next?.kind === 'word' ? nearest(next.word, ['orthometric', 'ellipsoidal', 'above']) : [];
+  if (next && meant) {
+    reader.next();
+    const place = reader.at(next);
+    reader.remark({ about: 'leftover', place, typed: reader.typed(next), near: [meant] });
+    return 'spoilt';
+  }
   if (!reader.word('above')) return null;
   const above = reader.nameOrText();
   if (!above) return null;
@@ -124,27 +141,19 @@ function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
   if (isPackedThreesome(reader)) return takePacked(reader, about);
   reader.next();
   if (isAngle(first)) return takeAngle(reader, first, about);
-  const numeral = first.terms[0]?.measure?.parts[0]?.numeral;
-  const letterAhead = reader.peek();
-  const bare =
-    first.terms.length === 1 && !first.terms[0]?.measure?.sign && !first.terms[0]?.measure?.parts[0]?.unit;
-  const packed =
-    numeral && bare && letterAhead?.kind === 'word'
-      ? packedReadings(numeral.typed, letterAhead.word, letterAhead.start === numeral.end)
-      : [];
-  if (packed.length > 0)
-    return packedCoordinate(
-      reader,
-      { start: first.start, end: letterAhead?.end ?? first.end },
-      packed,
-      letterAhead?.kind === 'word' ? letterAhead.word : 'N',
-      about,
-    );
-  const letter = takeLetter(reader);
+  const west = bareWest(first);
+  const number = west?.sum ?? first;
+  const letter = west?.letter ?? takeLetter(reader);
+  const packed = letter ? packedIn(number, letter) : [];
+  if (letter && packed.length > 0)
+    return packedCoordinate(reader, { start: number.start, end: letter.end }, packed, letter.letter, about);
   const name = `${letterNames[letter?.letter ?? '?'] ?? 'coordinate'} of ${about}`;
-  const value = quantity(reader, first, 'length', name);
-  const place = reader.at({ start: first.start, end: letter?.end ?? first.end });
+  const value = quantity(reader, number, 'length', name);
+  const place = reader.at({ start: number.start, end: letter?.end ?? number.end });
+  // A unit that is written wrongly stands between the number and its letter, and is taken with the number.
   const late = letter ?? takeLetter(reader);
+  if (!late && takeO(reader, number))
+    return { axis: 'east', value: hole(`O may be east or west in the ${name}`, place), place };
   if (!late) {
     if (!isHole(value)) remarkLetter(reader, place, reader.typed(first), ['E', 'N']);
     return { axis: 'east', value: hole(`${name} has no letter (E or N)`, place), place };
@@ -171,15 +180,69 @@ function takeGeocentric(reader: LineReader, letter: string, about: string): Coor
 
 const letterNames: Readonly<Record<string, string>> = { E: 'east', W: 'east', N: 'north', S: 'north' };
 
-function takeLetter(reader: LineReader): { letter: 'N' | 'S' | 'E' | 'W'; end: number } | null {
+interface Letter {
+  readonly letter: 'N' | 'S' | 'E' | 'W';
+  readonly end: number;
+}
+
+function takeLetter(reader: LineReader): Letter | null {
   const end = reader.peek()?.end ?? 0;
   const letter = reader.word('N', 'S', 'E', 'W');
   return letter ? { letter, end } : null;
 }
 
+/** O stands for east in German and for west in French, so it stands for nothing here. */
+function takeO(reader: LineReader, sum: Sum): boolean {
+  const end = reader.peek()?.end ?? 0;
+  if (!reader.word('O')) return false;
+  const number = reader.typed(sum);
+  const place = reader.at({ start: sum.start, end });
+  reader.remark({
+    about: 'hemisphere',
+    place,
+    typed: reader.typed(place),
+    readings: [`${number} E`, `${number} W`],
+  });
+  return true;
+}
+
+/** `8.62 W` is a longitude without its degree mark, not a power: the number and the letter that was taken for watts. */
+function bareWest(sum: Sum): { readonly sum: Sum; readonly letter: Letter } | null {
+  const [term] = sum.terms;
+  const part = term?.measure?.parts[0];
+  if (
+    !term?.measure ||
+    !part?.unit ||
+    part.unit.unit !== 'W' ||
+    sum.terms.length > 1 ||
+    term.measure.parts.length > 1
+  )
+    return null;
+  const bare = { ...part, unit: null, end: part.numeral.end };
+  const measure = { ...term.measure, parts: [bare], end: bare.end };
+  return {
+    sum: { ...sum, terms: [{ ...term, measure, end: bare.end }], end: bare.end },
+    letter: { letter: 'W', end: sum.end },
+  };
+}
+
+/** Readings of a number without unit or sign before a letter. */
+function packedIn(number: Sum, letter: Letter): string[] {
+  const measure = number.terms.length === 1 ? number.terms[0]?.measure : null;
+  const part = measure?.parts[0];
+  if (!measure || measure.sign || !part || part.unit) return [];
+  return packedReadings(part.numeral.typed, letter.letter, letter.end - 1 === part.numeral.end);
+}
+
 function takeAngle(reader: LineReader, sum: Sum, about: string): Coordinate {
   const letter = takeLetter(reader);
   const place = reader.at({ start: sum.start, end: letter?.end ?? sum.end });
+  if (!letter && takeO(reader, sum))
+    return {
+      axis: 'longitude',
+      value: hole(`O may be east or west in the longitude of ${about}`, place),
+      place,
+    };
   const measure = sum.terms[0]?.measure;
   const typed = reader.typed(place);
   if (!letter || !measure) {
@@ -241,19 +304,18 @@ function isPackedThreesome(reader: LineReader): boolean {
     item.terms.length === 1 &&
     item.terms[0]?.measure?.parts.length === 1 &&
     !item.terms[0].measure.parts[0]?.unit;
+  if (!bare(reader.peek(0)) || !bare(reader.peek(1))) return false;
+  const third = reader.peek(2);
   const letter = reader.peek(3);
-  return (
-    [0, 1, 2].every((ahead) => bare(reader.peek(ahead))) &&
-    letter?.kind === 'word' &&
-    /^[NSEW]$/.test(letter.word)
-  );
+  if (bare(third)) return letter?.kind === 'word' && /^[NSEW]$/.test(letter.word);
+  return third?.kind === 'sum' && bareWest(third) !== null;
 }
 
 function takePacked(reader: LineReader, about: string): Coordinate {
   const first = reader.next();
   reader.next();
-  reader.next();
-  const letter = takeLetter(reader);
+  const third = reader.next();
+  const letter = takeLetter(reader) ?? (third?.kind === 'sum' ? (bareWest(third)?.letter ?? null) : null);
   const span = { start: first?.start ?? 0, end: letter?.end ?? first?.end ?? 0 };
   const numbers = reader.typed(span).slice(0, -1).trim().split(/\s+/).map(Number);
   const reading = sexagesimal(
@@ -274,7 +336,6 @@ function packedCoordinate(
   about: string,
 ): Coordinate {
   const place = reader.at(span);
-  if (reader.peek()?.kind === 'word' && reader.peek()?.end === span.end) reader.next();
   reader.remark({ about: 'angle-packed', place, typed: reader.typed(span), readings });
   const axis = letter === 'N' || letter === 'S' ? 'latitude' : 'longitude';
   return {
@@ -412,6 +473,7 @@ function startsCoordinate(reader: LineReader, ahead: number): boolean {
   const behind = reader.peek(ahead + 1);
   return (
     isAngle(item) ||
+    bareWest(item) !== null ||
     (behind?.kind === 'word' && /^[NSEW]$/.test(behind.word)) ||
     !!item.terms[0]?.measure?.parts[0]?.numeral.open ||
     behind?.kind === 'sum'

@@ -1,7 +1,7 @@
 /** Reads typed quantities as values in basic units, or as holes with a remark that says what is wrong. */
 import type { Measure, Part, Place, Sum, Term } from '../../grammar/tree.ts';
 import { unitNamed, UNITS, type Dimension, type UnitSpec } from '../../grammar/units.ts';
-import { compute } from '../quantities/computed.ts';
+import { sumOf } from '../quantities/sum.ts';
 import { given, hole, isHole, type Maybe, type Unit, type Value } from '../quantities/value.ts';
 import type { LineReader } from './line-reader.ts';
 import { nearest } from './near.ts';
@@ -30,18 +30,13 @@ export function quantity(reader: LineReader, sum: Sum, wanted: Dimension, name: 
   const terms = sum.terms.map((term) => termValue(reader, term, wanted, name));
   const missing = terms.find(isHole);
   if (missing) return missing;
-  const values = terms.filter((term) => !isHole(term));
+  const values = terms.filter((term): term is Value => !isHole(term));
   const [only] = values;
   if (values.length === 1 && only && sum.terms[0]?.sign === 1) return only;
-  const signs = sum.terms.map((term) => term.sign);
-  const symbols = values.map((_, index) => `t${index + 1}`);
-  const expression = symbols
-    .map((symbol, index) => (index === 0 ? '' : signs[index] === 1 ? ' + ' : ' − ') + symbol)
-    .join('');
-  const formula = { symbol: 'sum', expression, evaluable: true, source: 'the sum as typed' };
-  const inputs = Object.fromEntries(symbols.map((symbol, index) => [symbol, values[index] as Value]));
-  return compute(name, basicUnit[wanted], formula, inputs, (numbers) =>
-    symbols.reduce((total, symbol, index) => total + (signs[index] ?? 1) * (numbers[symbol] ?? 0), 0),
+  return sumOf(
+    name,
+    basicUnit[wanted],
+    values.map((value, index) => ({ sign: sum.terms[index]?.sign ?? 1, value })),
   );
 }
 

@@ -1,0 +1,36 @@
+/** Sums as typed: quantities added and subtracted, each keeping its own uncertainty. */
+import { compute } from './computed.ts';
+import type { Computed, Unit, Value } from './value.ts';
+
+export interface SumTerm {
+  readonly sign: 1 | -1;
+  readonly value: Value;
+}
+
+/** `t1 + t2 − t3`. */
+export function sumOf(name: string, unit: Unit, terms: readonly SumTerm[]): Computed {
+  const inputs = Object.fromEntries(terms.map(({ value }, index) => [`t${index + 1}`, value]));
+  const expression = terms
+    .map(({ sign }, index) => `${sign < 0 ? '−' : index === 0 ? '' : '+'} t${index + 1}`)
+    .join(' ')
+    .trim();
+  const formula = { symbol: 'sum', expression, evaluable: true, source: 'the sum as typed' };
+  const sum = compute(name, unit, formula, inputs, (numbers: Readonly<Record<string, number>>) =>
+    terms.reduce((total, { sign }, index) => total + sign * (numbers[`t${index + 1}`] ?? NaN), 0),
+  );
+  termsOfSum.set(sum, terms);
+  return sum;
+}
+
+const termsOfSum = new WeakMap<Value, readonly SumTerm[]>();
+
+/** The same sum with each term made anew, say with an uncertainty that was said elsewhere; what is no sum is one term. */
+export function mapTerms(value: Value, change: (term: Value, index: number) => Value): Value {
+  const terms = termsOfSum.get(value);
+  if (!terms) return change(value, 0);
+  return sumOf(
+    value.name,
+    value.unit,
+    terms.map(({ sign, value: term }, index) => ({ sign, value: change(term, index) })),
+  );
+}
