@@ -41,6 +41,9 @@ export function geodeticOf(ellipsoid: Ellipsoid, { x: X, y: Y, z: Z }: Geocentri
   };
 }
 
+/** Below this, far less than a nanometre from the equator's plane, the general formula would divide nothing by nothing. */
+const VANISHING = 1e-100;
+
 interface MeridianPoint {
   readonly sine: number;
   readonly cosine: number;
@@ -56,7 +59,7 @@ function meridianSolution(ellipsoid: Ellipsoid, R: number, Z: number): MeridianP
   const q = (1 - e2) * (Z / a) ** 2;
   const r = (p + q - e4) / 6;
   // Within the equatorial disc of radius a e² the normals meet; take the one on the side of Z.
-  if (e4 * q === 0 && r <= 0) return onInnerDisc(a, e2, p, Z);
+  if (e4 * q < VANISHING && r <= 0) return onInnerDisc(a, e2, p, Z);
   const u = cubicRoot(r, (e4 * p * q) / 4);
   const v = Math.sqrt(u * u + e4 * q);
   const uv = u < 0 ? (e4 * q) / (v - u) : u + v;

@@ -18,7 +18,7 @@ import { halfTurn, toRadians } from './angles.ts';
 import { cassiniSoldner } from './projections/cassini-soldner.ts';
 import { colombiaUrban } from './projections/colombia-urban.ts';
 import { parametersOf, type OwnProjection } from './projections/own.ts';
-import type { ProjectedSystem } from './system.ts';
+import type { AreaOfUse, ProjectedSystem } from './system.ts';
 
 /** Geographic coordinates (longitude from Greenwich) in the system's datum, to its grid in metres east and north. */
 export function forward(system: ProjectedSystem, position: Geographic): Grid | Refusal {
@@ -26,6 +26,7 @@ export function forward(system: ProjectedSystem, position: Geographic): Grid | R
   if (isRefusal(projection)) return projection;
   const wrong = outsideEarth(position);
   if (wrong) return wrong;
+  if (isFarFrom(system.area, position)) return outsideProjection(system);
   const grid = projection.forward(position);
   if (grid === undefined) return outsideProjection(system);
   const back = refined(projection, grid);
@@ -39,7 +40,8 @@ export function inverse(system: ProjectedSystem, grid: Grid): Geographic | Refus
   if (isRefusal(projection)) return projection;
   if (!(Math.abs(grid.east) < LARGEST && Math.abs(grid.north) < LARGEST))
     return refuse('A grid coordinate is not a number of metres that fits on the earth.');
-  return refined(projection, grid) ?? outsideProjection(system);
+  const position = refined(projection, grid);
+  return position === undefined || isFarFrom(system.area, position) ? outsideProjection(system) : position;
 }
 
 /** The plain projection of a system without any guard, for differences around a point that has passed the guard. */
@@ -171,6 +173,17 @@ function outsideEarth({ latitude: φ, longitude: λ }: Geographic): Refusal | un
   if (!(Math.abs(λ) <= 360)) return refuse('The longitude is not within a full turn of Greenwich.');
   return undefined;
 }
+
+/** Some projections close on themselves and would take the other side of the earth; no grid is meant for that. */
+function isFarFrom(area: AreaOfUse | undefined, { latitude: φ, longitude: λ }: Geographic): boolean {
+  if (area === undefined) return false;
+  const halfWidth = ((area.east - area.west + 360) % 360 || 360) / 2;
+  const beside = Math.abs(halfTurn(λ - area.west - halfWidth)) - halfWidth;
+  return φ < area.south - FARTHEST || φ > area.north + FARTHEST || beside > FARTHEST;
+}
+
+/** In degrees beyond the bounding box of the area of use. */
+const FARTHEST = 30;
 
 const outsideProjection = (system: ProjectedSystem) =>
   refuse(

@@ -1,6 +1,7 @@
 /** The way from one datum to another: one published transformation or a chain of them, with the accuracy that comes of it. */
 import { metres, type Geocentric, type Geographic, type Metres } from '../../quantities/brands.ts';
 import { isRefusal, refuse, type Refusal } from '../../quantities/refusal.ts';
+import { datumNamed } from '../registry/registry.ts';
 import type { Datum } from '../system.ts';
 import {
   farEnd,
@@ -29,7 +30,8 @@ export interface RouteWishes {
 }
 
 /**
- * The most accurate way of at most three steps. Where one of the two datums is not realised by GNSS, the transformation
+ * The published transformation that joins the two datums, the most accurate if there are several; else the most accurate
+ * chain of two or three through other datums realised by GNSS. Where one of the two is not so realised, the transformation
  * must be named: which of several a network's users apply is theirs to say.
  */
 export function routeBetween(from: Datum, to: Datum, wishes: RouteWishes = {}): DatumRoute | Refusal {
@@ -37,16 +39,16 @@ export function routeBetween(from: Datum, to: Datum, wishes: RouteWishes = {}): 
   if (wishes.named !== undefined) return namedRoute(from, to, wishes.named, wishes);
   const oldOne = [from, to].find(({ realisation }) => realisation !== 'gnss');
   if (oldOne) return refuse(askForName(from, to, oldOne, wishes.at));
-  const steps = cheapest(from.name, to.name, wishes);
+  const steps = best(from.name, to.name, wishes);
   return steps ? routeOf(steps, wishes.epoch) : refuse(noWay(from.name, to.name));
 }
 
-const MOST_STEPS = 3;
+type Steps = readonly DirectedTransformation[];
 
-function routeOf(steps: readonly DirectedTransformation[], epoch: number | undefined): DatumRoute {
+function routeOf(steps: Steps, epoch: number | undefined): DatumRoute {
   return {
     steps,
-    accuracy: metres(Math.hypot(...steps.map(({ transformation }) => transformation.accuracy))),
+    accuracy: metres(accuracyOf(steps)),
     apply: (point) =>
       steps.reduce<Geocentric | Refusal>(
         (reached, step) => (isRefusal(reached) ? reached : stepped(step, reached, epoch)),
@@ -55,64 +57,74 @@ function routeOf(steps: readonly DirectedTransformation[], epoch: number | undef
   };
 }
 
-/** To the named step, through it, and on; its direction is the one that makes the shorter way. */
+/** Through the named step, which must begin or end at one of the two datums, and on from its other end. */
 function namedRoute(from: Datum, to: Datum, named: string, wishes: RouteWishes): DatumRoute | Refusal {
   const transformation = transformationOf(named);
   if (isRefusal(transformation)) return transformation;
-  const ways = [false, true].flatMap((reversed) => {
-    const [near, far] = reversed
-      ? [transformation.to, transformation.from]
-      : [transformation.from, transformation.to];
-    const before = cheapest(from.name, near, wishes);
-    const after = cheapest(far, to.name, wishes);
-    return before && after ? [[...before, { transformation, reversed }, ...after]] : [];
+  const ways = [false, true].flatMap((reversed): readonly Steps[] => {
+    const step = { transformation, reversed };
+    const near = reversed ? transformation.to : transformation.from;
+    const far = farEnd(step);
+    const after = near === from.name ? best(far, to.name, wishes) : undefined;
+    const before = far === to.name ? best(from.name, near, wishes) : undefined;
+    return [...(after ? [[step, ...after]] : []), ...(before ? [[...before, step]] : [])];
   });
-  const [best] = ways.sort((one, other) => one.length - other.length || cost(one) - cost(other));
-  return best
-    ? routeOf(best, wishes.epoch)
+  const [first] = ways.sort(byRank);
+  return first
+    ? routeOf(first, wishes.epoch)
     : refuse(`${transformation.name} does not join ${from.name} and ${to.name}.`);
 }
 
-const cost = (steps: readonly DirectedTransformation[]) =>
-  Math.hypot(...steps.map((step) => step.transformation.accuracy + PER_STEP + ensemble(step)));
-
-/** Makes fewer steps win between ways that are published as exact. */
-const PER_STEP = 0.001;
-
-/** WGS 84 without a realisation is itself only known to two metres, which counts at each end that touches it. */
-const ensemble = ({ transformation: { from, to } }: DirectedTransformation) =>
-  from === 'WGS 84' || to === 'WGS 84' ? 2 : 0;
-
-interface Way {
-  readonly end: string;
-  readonly steps: readonly DirectedTransformation[];
+/** One step if there is one; else chains that leave WGS 84 aside, which is itself known to two metres only; else any. */
+function best(from: string, to: string, wishes: RouteWishes): Steps | undefined {
+  if (from === to) return [];
+  const direct = transformationsBetween(from, to, wishes.at).find((step) => usable(step, wishes.epoch));
+  if (direct) return [direct];
+  return bestChain(from, to, wishes, ['WGS 84']) ?? bestChain(from, to, wishes, []);
 }
 
-/** By trying every way of at most three steps, which are few where only the best step between two datums counts. */
-function cheapest(
+/** Of at most three steps, by trying them all. */
+function bestChain(
   from: string,
   to: string,
   wishes: RouteWishes,
-): readonly DirectedTransformation[] | undefined {
-  if (from === to) return [];
-  let best: readonly DirectedTransformation[] | undefined;
-  const prices = new Map<string, number>([[from, 0]]);
-  let edge: readonly Way[] = [{ end: from, steps: [] }];
-  for (let depth = 0; depth < MOST_STEPS; depth++) {
-    const next: Way[] = [];
-    for (const way of edge)
-      for (const step of transformationsOf(way.end, wishes.at)) {
-        const longer = { end: farEnd(step), steps: [...way.steps, step] };
-        const price = cost(longer.steps);
-        if (!usable(step, wishes.epoch) || price >= (prices.get(longer.end) ?? Infinity)) continue;
-        prices.set(longer.end, price);
-        if (longer.end === to) best = longer.steps;
-        else next.push(longer);
-      }
-    edge = next;
-  }
-  return best;
+  avoided: readonly string[],
+): Steps | undefined {
+  const passable = (name: string) => !avoided.includes(name) && datumNamed(name)?.realisation === 'gnss';
+  const chains = bestSteps(from, wishes)
+    .filter((one) => passable(farEnd(one)))
+    .flatMap((one): readonly Steps[] =>
+      bestSteps(farEnd(one), wishes).flatMap((two): readonly Steps[] => {
+        if (farEnd(two) === to) return [[one, two]];
+        if (farEnd(two) === from || !passable(farEnd(two))) return [];
+        const three = bestSteps(farEnd(two), wishes).find((step) => farEnd(step) === to);
+        return three ? [[one, two, three]] : [];
+      }),
+    );
+  return chains.sort(byRank)[0];
 }
+
+/** The most accurate step to each neighbour of a datum. */
+function bestSteps(from: string, { at, epoch }: RouteWishes): Steps {
+  const byEnd = new Map<string, DirectedTransformation>();
+  for (const step of transformationsOf(from, at))
+    if (usable(step, epoch) && !byEnd.has(farEnd(step))) byEnd.set(farEnd(step), step);
+  return [...byEnd.values()];
+}
+
+/** By accuracy; where that is equal, by length, then by name in an order that is the same there and back. */
+const byRank = (one: Steps, other: Steps) =>
+  rounded(one) - rounded(other) || one.length - other.length || (label(one) < label(other) ? -1 : 1);
+
+const rounded = (steps: Steps) => Math.round(accuracyOf(steps) * 1e4);
+const label = (steps: Steps) =>
+  steps
+    .map(({ transformation: { name } }) => name)
+    .sort()
+    .join();
+
+const accuracyOf = (steps: Steps) =>
+  Math.hypot(...steps.map(({ transformation }) => transformation.accuracy));
 
 const usable = ({ transformation: { onlyNear } }: DirectedTransformation, epoch: number | undefined) =>
   !onlyNear || (epoch !== undefined && Math.abs(epoch - onlyNear.epoch) <= onlyNear.years);

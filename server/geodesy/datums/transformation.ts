@@ -151,8 +151,23 @@ function areaAt(place: number): AreaOfUse {
 
 const bare = (name: string) => name.toLowerCase().replace(/[\s_]/g, '');
 
-/** Datums that are a frame at an epoch by their own definition, where the EPSG dataset has no such operation. */
+/** Datums that are a frame, or a frame at an epoch, by their own definition, where the EPSG dataset has no such operation. */
 const BY_THEIR_OWN_SOURCE: readonly DatumTransformation[] = [
+  memberOf('ETRF2000', 'ETRS89', 0.1, {
+    name: 'Europe',
+    south: 32.88,
+    west: -16.1,
+    north: 84.73,
+    east: 40.18,
+  }),
+  memberOf('ETRF2014', 'ETRS89', 0.1, {
+    name: 'Europe',
+    south: 32.88,
+    west: -16.1,
+    north: 84.73,
+    east: 40.18,
+  }),
+  memberOf('WGS 84 (G2139)', 'WGS 84', 2, { name: 'World', south: -90, west: -180, north: 90, east: 180 }),
   {
     code: undefined,
     name: 'ITRF96 to NZGD2000 at 2000.0',
@@ -181,3 +196,17 @@ const BY_THEIR_OWN_SOURCE: readonly DatumTransformation[] = [
       'SIRGAS 2000 is ITRF2000 at epoch 2000.4 (from memory); plate motion of Altamimi et al. (2017), table 1',
   },
 ];
+
+/** A realisation stands for the ensemble that it is a member of, no better than the ensemble's published accuracy. */
+function memberOf(member: string, ensemble: string, accuracy: number, area: AreaOfUse): DatumTransformation {
+  return {
+    code: undefined,
+    name: `${member} as a member of ${ensemble}`,
+    from: member,
+    to: ensemble,
+    accuracy: metres(accuracy),
+    area,
+    parameters: NO_CHANGE,
+    source: `EPSG Geodetic Parameter Dataset, datum ensemble ${ensemble} and its accuracy`,
+  };
+}
