@@ -10,12 +10,13 @@ export function showNumber(value: number, decimals: number): string {
   return value < 0 && Number(text) !== 0 ? MINUS + text : text;
 }
 
-/** Decimals that an uncertainty earns: its second significant digit, at most a tenth of a millimetre. */
+/** Decimals that an uncertainty earns: its second significant digit, or from 3.55 up its first; at most a tenth of a millimetre. */
 export function decimalsFor(unit: Unit, sigma: number | null): number {
   const most = unit === '°' ? 10 : unit === '' ? 9 : 4;
   const usual = unit === '°' ? 9 : unit === '' ? 8 : 4;
   if (sigma === null || sigma === 0) return usual;
-  return Math.min(most, Math.max(0, 1 - Math.floor(Math.log10(sigma))));
+  const leading = Math.floor(Math.log10(sigma));
+  return Math.min(most, Math.max(0, (sigma / 10 ** leading < 3.55 ? 1 : 0) - leading));
 }
 
 /** `1.5331 m ± 0.0012 m`. */

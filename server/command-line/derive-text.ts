@@ -1,0 +1,94 @@
+/** Derived values as a table for people: by mark, setup and check, with the digits that their uncertainty earns. */
+import picocolors from 'picocolors';
+import { listCheck, listMark, listSetup, type Listed } from '../derive/listing.ts';
+import { toRadians } from '../geodesy/angles.ts';
+import { GRS80 } from '../geodesy/ellipsoid.ts';
+import { meanRadius } from '../geodesy/radii.ts';
+import { latitude } from '../quantities/brands.ts';
+import { decimalsFor, showAngle, showLength, showNumber } from '../quantities/show.ts';
+import { isHole, type Value } from '../quantities/value.ts';
+import type { Io } from './io.ts';
+import { shownPath, type Inspected } from './sessions.ts';
+import { harmless, wrapped } from './terminal-text.ts';
+
+export function valuesText(inspected: readonly Inspected[], io: Io): string {
+  return inspected.map((session) => sessionText(session, io)).join('\n');
+}
+
+function sessionText({ path, derivation }: Inspected, io: Io): string {
+  const { bold, dim } = picocolors.createColors(io.colours);
+  const { marks, setups, checks } = derivation;
+  const groups = [
+    ...[...marks.values()].map((values) => ({ listed: listMark(values), remark: '' })),
+    ...[...setups.values()].map((values) => ({ listed: listSetup(values), remark: '' })),
+    ...checks.map((values) => ({
+      listed: listCheck(values),
+      remark: values.verdict === 'undecided' ? '' : values.verdict,
+    })),
+  ];
+  const tables = groups.map(({ listed, remark }) => {
+    const { head, rows, holes } = tableOf(listed);
+    const title = [bold(harmless(head)), ...(remark === '' ? [] : [remark])].join('  ');
+    return [title, ...rows, ...holes.map((line) => dim(wrapped(line, io.width, '  ')))].join('\n');
+  });
+  return `${[bold(harmless(shownPath(path))), ...tables].join('\n\n')}\n`;
+}
+
+interface Table {
+  /** What the ids of the group have in common: `mark/PM-14`. */
+  readonly head: string;
+  readonly rows: readonly string[];
+  readonly holes: readonly string[];
+}
+
+function tableOf(listed: readonly Listed[]): Table {
+  const head = (listed[0]?.id ?? '').split('/').slice(0, 2).join('/');
+  const missing = new Map<string, string[]>();
+  const rows: string[][] = [];
+  const at = valueOf(listed, 'latitude');
+  for (const { id, value } of listed) {
+    const label = id.slice(head.length + 1);
+    if (isHole(value)) missing.set(value.hole, [...(missing.get(value.hole) ?? []), label]);
+    else rows.push([label, numberOf(value, label), spreadOf(value, label, at)]);
+  }
+  return {
+    head,
+    rows: rows.map(([label = '', number = '', spread = '']) =>
+      `  ${label.padEnd(LABEL)} ${number.padStart(NUMBER)}  ${spread}`.trimEnd(),
+    ),
+    holes: [...missing].map(([reason, labels]) =>
+      rows.length === 0 ? `not known: ${reason}` : `${labels.join(', ')}: not known, ${reason}`,
+    ),
+  };
+}
+
+/** The longest label is `tell/ellipsoidal-height`, the longest number a longitude. */
+const LABEL = 24;
+const NUMBER = 20;
+
+function numberOf(value: Value, label: string): string {
+  if (value.unit === '°' && label.endsWith('convergence')) return signedAngle(value.value);
+  if (value.unit === '°') return showAngle(value.value, label.endsWith('latitude') ? 'N' : 'E');
+  const number = showNumber(value.value, decimalsFor(value.unit, value.sigma));
+  return value.unit === '' ? number : `${number} ${value.unit}`;
+}
+
+/** A convergence is no place, so it has a sign instead of a letter. */
+const signedAngle = (angle: number) =>
+  (angle < 0 ? '\u2212' : '') + showAngle(Math.abs(angle), 'N', 2).replace(/N$/, '');
+
+/** An angle's uncertainty as it lies on the ground. */
+function spreadOf(value: Value, label: string, at: Value | null): string {
+  const { sigma, unit } = value;
+  if (sigma === null || sigma === 0) return '';
+  if (unit === 'm') return `± ${showLength(sigma)}`;
+  if (unit !== '°' || !at) return `± ${showNumber(sigma, decimalsFor(unit, sigma))}${unit}`;
+  const φ = latitude(at.value);
+  const radius = meanRadius(GRS80, φ) * (label.endsWith('longitude') ? Math.cos(toRadians(φ)) : 1);
+  return `± ${showLength(radius * toRadians(sigma))}`;
+}
+
+function valueOf(listed: readonly Listed[], label: string): Value | null {
+  const found = listed.find(({ id }) => id.endsWith(`/${label}`))?.value;
+  return found && !isHole(found) ? found : null;
+}

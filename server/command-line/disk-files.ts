@@ -1,0 +1,73 @@
+/** Files that a session names, read from disk and only below its root. */
+import { existsSync, realpathSync, statSync } from 'node:fs';
+import { dirname, join, relative, isAbsolute, resolve } from 'node:path';
+import { openDocument, type Document } from '../../grammar/document.ts';
+import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
+import type { Files } from '../session/files.ts';
+import { LARGEST_EVIDENCE, LARGEST_SESSION, readWhole, reasonOf, sessionText } from './read-file.ts';
+
+/**
+ * @param root the folder that nothing is read outside of, whatever links say
+ * @param from the folder that paths without a leading `/` start in
+ */
+export function diskFiles(root: string, from: string): Files {
+  const documents = new Map<string, Kept<Document>>();
+  const contents = new Map<string, Kept<Uint8Array>>();
+  return {
+    document: (path) =>
+      kept(documents, path, LARGEST_SESSION, (bytes) => {
+        const text = sessionText(bytes);
+        return isRefusal(text) ? text : openDocument(path, text);
+      }),
+    bytes: (path) => kept(contents, path, LARGEST_EVIDENCE, (bytes) => bytes),
+  };
+
+  /** The same answer as long as the file's time and size have not changed. */
+  function kept<Thing>(
+    known: Map<string, Kept<Thing>>,
+    path: string,
+    largest: number,
+    make: (bytes: Uint8Array) => Thing | Refusal,
+  ): Thing | Refusal {
+    const target = within(root, resolve(from, path));
+    if (isRefusal(target)) return target;
+    const before = known.get(path);
+    if (before && before.version === versionOf(target)) return before.thing;
+    const read = readWhole(target, largest);
+    if (isRefusal(read)) return read;
+    const thing = make(read.bytes);
+    known.set(path, { thing, version: versionOf(target) });
+    return thing;
+  }
+}
+
+interface Kept<Thing> {
+  readonly thing: Thing | Refusal;
+  readonly version: string;
+}
+
+/** The nearest folder above a session that is under version control, else the session's own. */
+export function rootOf(folder: string): string {
+  for (let at = resolve(folder); ; at = dirname(at)) {
+    if (existsSync(join(at, '.git'))) return at;
+    if (dirname(at) === at) return resolve(folder);
+  }
+}
+
+/** Where a path really leads, when that is below the root. */
+function within(root: string, path: string): string | Refusal {
+  try {
+    const real = realpathSync(path);
+    const below = relative(realpathSync(root), real);
+    if (below === '..' || below.startsWith('../') || below.startsWith('..\\') || isAbsolute(below))
+      return refuse(`it lies outside ${root}; --root FOLDER lets a session read further`);
+    return real;
+  } catch (error) {
+    return refuse(reasonOf(error));
+  }
+}
+
+function versionOf(path: string): string {
+  const { mtimeMs, size, ino } = statSync(path);
+  return `${mtimeMs} ${size} ${ino}`;
+}

@@ -1,0 +1,29 @@
+/** The program `tribrach`: connects the commands with this process. */
+import { runCommand } from './program.ts';
+import type { ExitStatus, Io } from './io.ts';
+
+const WIDEST = 100;
+
+const io: Io = {
+  print: (text) => process.stdout.write(text),
+  complain: (text) => process.stderr.write(text),
+  readInput: async () => {
+    const parts: Buffer[] = [];
+    for await (const part of process.stdin) parts.push(Buffer.from(part as Uint8Array));
+    return Buffer.concat(parts);
+  },
+  exitWith: (status: ExitStatus) => {
+    process.exitCode = status;
+  },
+  colours: process.stdout.isTTY && !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb',
+  width: process.stdout.isTTY ? Math.max(40, Math.min(WIDEST, process.stdout.columns)) : WIDEST,
+};
+
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // Whoever reads has seen enough, as in `tribrach check | head`.
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(`tribrach: the output cannot be written: ${error.message}\n`);
+  process.exit(2);
+});
+
+void runCommand(process.argv.slice(2), io);

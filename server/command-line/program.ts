@@ -1,0 +1,44 @@
+/** The commands of `tribrach`, in the order in which help lists them, and what happens when one cannot run. */
+import { Command, CommanderError } from 'commander';
+import manifest from '../../package.json' with { type: 'json' };
+import * as check from './check.ts';
+import * as derive from './derive.ts';
+import * as format from './format.ts';
+import { CannotRun, type Io } from './io.ts';
+import * as tell from './tell.ts';
+
+/** Each adds itself to the program; a new command is a new file and a name here. */
+const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void }[] = [
+  check,
+  derive,
+  tell,
+  format,
+];
+
+/** Runs one command; whatever goes wrong ends in a sentence on standard error and exit status 2. */
+export async function runCommand(words: readonly string[], io: Io): Promise<void> {
+  try {
+    await program(io).parseAsync(words, { from: 'user' });
+  } catch (error) {
+    if (error instanceof CommanderError) return io.exitWith(error.exitCode === 0 ? 0 : 2);
+    const reasons = error instanceof CannotRun ? error.reasons : [fault(error)];
+    io.complain(reasons.map((reason) => `tribrach: ${reason}\n`).join(''));
+    io.exitWith(2);
+  }
+}
+
+function program(io: Io): Command {
+  const tribrach = new Command('tribrach')
+    .description(
+      'Checks survey session files: what the GNSS base should be told, what was keyed wrong,\nand whether the check marks agree.',
+    )
+    .version(manifest.version)
+    .exitOverride()
+    .configureOutput({ writeOut: io.print, writeErr: io.complain });
+  for (const { register } of COMMANDS) register(tribrach, io);
+  for (const command of tribrach.commands) command.copyInheritedSettings(tribrach);
+  return tribrach;
+}
+
+const fault = (error: unknown) =>
+  `a fault in tribrach itself: ${error instanceof Error ? error.message : String(error)}`;

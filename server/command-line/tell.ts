@@ -1,0 +1,57 @@
+/** `tribrach tell`: the key card of each setup, what to key in large plain order. */
+import type { Command } from 'commander';
+import picocolors from 'picocolors';
+import { CAUTIONS, keyCard, type KeyCard, type KeyLine } from '../record/key-card.ts';
+import { CannotRun, type Io } from './io.ts';
+import { inspectSessions, shownPath, type Inspected, type SessionOptions } from './sessions.ts';
+import { counted, harmless, wrapped } from './terminal-text.ts';
+
+export function register(program: Command, io: Io): void {
+  program
+    .command('tell')
+    .description('print what the receiver should be told, setup by setup; exit 1 when that cannot be said')
+    .argument('<paths...>', 'session files, folders, or - for standard input')
+    .option('--root <folder>', 'files that a session names are read below this folder only')
+    .action((paths: string[], options: SessionOptions) => run(paths, options, io));
+}
+
+async function run(paths: readonly string[], options: SessionOptions, io: Io): Promise<void> {
+  const cards = (await inspectSessions(paths, options, io)).flatMap((inspected) =>
+    [...inspected.derivation.setups.values()].map((setup) => ({
+      inspected,
+      card: keyCard(setup, inspected.derivation.frame),
+    })),
+  );
+  if (cards.length === 0) throw new CannotRun(['there is no setup to tell a receiver about']);
+  const texts = cards.map(({ inspected, card }) => cardText(card, inspected, io));
+  io.print(`${[...texts, wrapped(CAUTIONS, io.width)].join('\n')}\n`);
+  if (cards.some(({ card }) => card.lines.some(({ value }) => value === null))) io.exitWith(1);
+}
+
+function cardText(card: KeyCard, { path, findings }: Inspected, io: Io): string {
+  const { bold, dim, yellow } = picocolors.createColors(io.colours);
+  const width = Math.max(...card.lines.map(({ value }) => value?.length ?? 0));
+  const row = ({ label, value, note }: KeyLine) =>
+    value === null
+      ? `  ${label.padEnd(LABEL)} ${yellow('?')}  ${harmless(note)}`
+      : `  ${label.padEnd(LABEL)} ${bold(harmless(value).padStart(width))}  ${dim(note)}`.trimEnd();
+  const errors = findings.filter(({ severity }) => severity === 'error').length;
+  const warnings = [
+    ...card.warnings,
+    ...(errors > 0
+      ? [`The session has ${counted(errors, 'error')}; see tribrach check ${shownPath(path)} first.`]
+      : []),
+  ];
+  return [
+    bold(`${harmless(card.setup)} on ${harmless(card.mark)}`) + dim(`  ${harmless(shownPath(path))}`),
+    '',
+    ...card.lines.map(row),
+    ...(card.broadcast.some(({ value }) => value === null)
+      ? []
+      : ['', '  Antenna position in messages 1005 and 1006', ...card.broadcast.map(row)]),
+    ...warnings.map((warning) => `\n${yellow(wrapped(warning, io.width, '  '))}`),
+    '',
+  ].join('\n');
+}
+
+const LABEL = 20;

@@ -1,0 +1,110 @@
+/** The key card of a setup: what the receiver should be told, in the order in which it asks, with what to beware of. */
+import { showAngle, showNumber } from '../quantities/show.ts';
+import { isHole, type Maybe, type Value } from '../quantities/value.ts';
+import type { Frame } from '../derive/frame.ts';
+import type { KeyedValues } from '../derive/keyed.ts';
+import type { SetupValues } from '../derive/setup.ts';
+
+export interface KeyCard {
+  readonly setup: string;
+  readonly mark: string;
+  readonly lines: readonly KeyLine[];
+  /** The antenna reference point as messages 1005 and 1006 carry it, to look up in what the receiver sends. */
+  readonly broadcast: readonly KeyLine[];
+  readonly warnings: readonly string[];
+}
+
+export interface KeyLine {
+  readonly label: string;
+  /** Null where it cannot be said; the note then says why. */
+  readonly value: string | null;
+  readonly note: string;
+}
+
+/** Shown once, never certified. */
+export const CAUTIONS =
+  'The usual cautions: stand clear of the transmitting aerial, keep it and the poles away from overhead lines, keep the tripod out of traffic and walkways. Follow local rules and the person in charge of the site.';
+
+export function keyCard(values: SetupValues, frame: Frame): KeyCard {
+  const { setup, mark, tell, arp } = values;
+  const whole = isHole(arp) ? { x: arp, y: arp, z: arp } : arp;
+  const { keyed: system } = frame;
+  const lines = [
+    isHole(system)
+      ? { label: 'Datum', value: null, note: system.hole }
+      : { label: 'Datum', value: system.datum.name, note: system.datum.geographic ?? '' },
+    line('Latitude', tell.latitude, (value) => showAngle(value, 'N')),
+    line('Longitude', tell.longitude, (value) => showAngle(value, 'E')),
+    line('Ellipsoidal height', tell.ellipsoidalHeight, toMillimetre, 'not the height above sea level'),
+    line(
+      'Antenna height',
+      tell.antennaHeight,
+      toMillimetre,
+      `vertical, ${REFERENCES[tell.antennaReference] ?? ''}`,
+    ),
+    {
+      label: 'Antenna type',
+      value: tell.antennaType,
+      note: tell.antennaType ? '' : 'the setup names no antenna',
+    },
+  ];
+  const broadcast = [line('X', whole.x, toTenth), line('Y', whole.y, toTenth), line('Z', whole.z, toTenth)];
+  return {
+    setup: setup.name,
+    mark: mark ? named(mark.mark.name, mark.mark.description) : (setup.on?.name ?? 'no mark'),
+    lines,
+    broadcast,
+    warnings: [...warningsOf(values, lines), ...keyedSoFar(values)],
+  };
+}
+
+const REFERENCES: Readonly<Record<string, string>> = {
+  arp: 'to the antenna reference point (ARP)',
+  'phase-centre': 'to the phase centre',
+};
+
+const toMillimetre = (metres: number) => `${showNumber(metres, 3)} m`;
+/** Messages 1005 and 1006 count in tenths of a millimetre. */
+const toTenth = (metres: number) => `${showNumber(metres, 4)} m`;
+
+const named = (name: string, description: string | null) =>
+  description === null ? name : `${name} (${description})`;
+
+const line = (label: string, value: Maybe<Value>, show: (number: number) => string, note = ''): KeyLine =>
+  isHole(value) ? { label, value: null, note: value.hole } : { label, value: show(value.value), note };
+
+function warningsOf({ tell }: SetupValues, lines: readonly KeyLine[]): string[] {
+  const missing = lines.filter(({ value }) => value === null).map(({ label }) => label.toLowerCase());
+  return [
+    ...(missing.length > 0 ? [`Do not key this yet: ${listed(missing)} cannot be said.`] : []),
+    ...(tell.coarse
+      ? [
+          'The ellipsoidal height rests on EGM96, which can be a metre out: good for finding blunders, not for keying. Use the separation that is published for the mark, or the geoid model of the region.',
+        ]
+      : []),
+  ];
+}
+
+const listed = (words: readonly string[]) =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
+
+/** How far what was keyed last is from this card; below a millimetre it is the same. */
+function keyedSoFar({ keyed }: SetupValues): string[] {
+  const last = keyed[keyed.length - 1];
+  if (!last) return [];
+  const { east, north, up } = last;
+  if (isHole(east) || isHole(north) || isHole(up)) return [];
+  const parts = [
+    offBy(east.value, 'east', 'west'),
+    offBy(north.value, 'north', 'south'),
+    offBy(up.value, 'too high', 'too low'),
+  ].filter((part) => part !== '');
+  return parts.length === 0
+    ? []
+    : [`What has been keyed${since(last)} is another place: it puts the base ${listed(parts)}.`];
+}
+
+const since = ({ state }: KeyedValues) => (state.number > 1 ? ' last' : '');
+
+const offBy = (metres: number, positive: string, negative: string) =>
+  Math.abs(metres) < 0.001 ? '' : `${showNumber(Math.abs(metres), 3)} m ${metres > 0 ? positive : negative}`;
