@@ -191,7 +191,7 @@ export const DETAILS: readonly DetailWord[] = [
     'calibration',
     'text',
     'The antenna calibration file, and the type in it.',
-    'calibration "antennas.atx" "TRB-CHOKE       NONE"',
+    'calibration "antennas.atx" "TRB-CHOKE       NONE" L1',
   ),
   many(
     'tape-point',

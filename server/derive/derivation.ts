@@ -1,5 +1,6 @@
 /** Everything that follows from a session: marks, setups and checks with their values, computed once for the same entries. */
-import { isRefusal } from '../quantities/refusal.ts';
+import { isRefusal, type Refusal } from '../quantities/refusal.ts';
+import { calibrated, type CalibratedValues } from './calibration.ts';
 import { hole, isHole, type Hole, type Maybe } from '../quantities/value.ts';
 import type { Antenna, Check, GeoidName, Job, LocalSurface, Mark, Rover, Setup } from '../session/entries.ts';
 import { resolvePath, type Files } from '../session/files.ts';
@@ -17,8 +18,16 @@ export interface Derivation {
   readonly geoid: Maybe<GeoidModel>;
   readonly marks: ReadonlyMap<string, MarkValues>;
   readonly setups: ReadonlyMap<string, SetupValues>;
+  /** Antennas by name, with the phase centre of their calibration file where they have one. */
+  readonly antennas: ReadonlyMap<string, CalibratedAntennaOf>;
   /** In the order of the text. */
   readonly checks: readonly CheckValues[];
+}
+
+export interface CalibratedAntennaOf {
+  readonly antenna: Antenna;
+  /** Null where the notes name no calibration file. */
+  readonly calibration: CalibratedValues | null;
 }
 
 export function deriveSession(session: Session, files: Files): Derivation {
@@ -35,10 +44,11 @@ export function deriveSession(session: Session, files: Files): Derivation {
     marks.set(mark.name, markOf(mark, own, frame, model, surfaces));
   }
   const surroundings = surroundingsOf(frame, surfaces, modelsByName(session, geoids));
+  const antennas = antennasOf(session, files);
   const setups = new Map<string, SetupValues>();
   for (const setup of session.setups.values()) {
     const mark = setup.on ? marks.get(setup.on.name) : undefined;
-    const antenna = setup.with ? session.antennas.get(setup.with.name) : undefined;
+    const antenna = setup.with ? antennas.get(setup.with.name)?.antenna : undefined;
     setups.set(
       setup.name,
       setupOf(setup, mark ?? NOTHING, antenna ?? NOTHING, eventsOn(setup, session), surroundings),
@@ -51,7 +61,7 @@ export function deriveSession(session: Session, files: Files): Derivation {
     const setup = setupFor(check, setups, active, session.job);
     return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces);
   });
-  return { frame, geoid, marks, setups, checks };
+  return { frame, geoid, marks, setups, antennas, checks };
 }
 
 const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>
@@ -104,6 +114,47 @@ const instantsOf = remembered((events: Session['events'], job: Job | Nothing): E
     .filter((instant) => instant !== null)
     .sort((one, other) => one - other),
 }));
+
+/** Antennas whose notes give no phase centre take it from their calibration file. */
+function antennasOf(session: Session, files: Files): Map<string, CalibratedAntennaOf> {
+  const date = session.job?.date;
+  const day = dayToken(date && !isHole(date) ? date.day * 86_400 : null);
+  const antennas = new Map<string, CalibratedAntennaOf>();
+  for (const antenna of session.antennas.values()) {
+    const file = antenna.calibration
+      ? files.bytes(resolvePath(antenna.place.path, antenna.calibration.file.text))
+      : NOTHING;
+    antennas.set(antenna.name, antennaOf(antenna, isRefusal(file) ? unreadable(file.refused) : file, day));
+  }
+  return antennas;
+}
+
+const antennaOf = remembered(
+  (antenna: Antenna, file: Uint8Array | Refusal | Nothing, day: DayToken): CalibratedAntennaOf => {
+    if (!antenna.calibration || file === NOTHING) return { antenna, calibration: null };
+    const calibration = calibrated(antenna, antenna.calibration, file as Uint8Array | Refusal, day.seconds);
+    return {
+      antenna: antenna.phaseCentre ? antenna : { ...antenna, phaseCentre: calibration.phaseCentre },
+      calibration,
+    };
+  },
+);
+
+interface DayToken {
+  readonly seconds: number | null;
+}
+const dayTokens = new Map<number | null, DayToken>();
+function dayToken(seconds: number | null): DayToken {
+  const token = dayTokens.get(seconds) ?? { seconds };
+  dayTokens.set(seconds, token);
+  return token;
+}
+const refusals = new Map<string, Refusal>();
+function unreadable(because: string): Refusal {
+  const known = refusals.get(because) ?? { refused: because };
+  refusals.set(because, known);
+  return known;
+}
 
 /** Events that name no setup happened to all of them. */
 function eventsOn(setup: Setup, session: Session): EventInstants {

@@ -2,7 +2,7 @@
 import { given, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Source } from './bind.ts';
 import type { Surface } from './coordinates.ts';
-import type { Antenna, LocalSurface, Rover, TapePoint } from './entries.ts';
+import type { Antenna, AntennaCalibration, LocalSurface, Rover, TapePoint } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
 import { missing, takeGeoid, takeNamed, takePole, takeQuoted } from './phrases.ts';
 import { bareNumber, quantity, takeQuantity } from './quantities.ts';
@@ -20,11 +20,7 @@ export function bindAntenna({ header, details, base }: Source): Antenna {
       'above',
       'below',
     ]),
-    calibration: details.one('calibration', (line) => {
-      const file = takeQuoted(line);
-      const type = line.text();
-      return file && { file, type: type ? { text: type.text, place: line.at(type) } : null };
-    }),
+    calibration: details.one('calibration', takeCalibration, COMBINATIONS),
     tapePoints: details.all('tape-point', (line) => takeTapePoint(line, name), ['radius', 'above', 'below']),
     hook: details.one('hook', (line) => takeQuantity(line, 'length', `hook of ${name}`)),
     fixedHeight: details.one('fixed-height', (line) => {
@@ -34,6 +30,20 @@ export function bindAntenna({ header, details, base }: Source): Antenna {
     }),
     serial: details.one('serial', takeNamed),
   };
+}
+
+export const COMBINATIONS: readonly string[] = ['L1', 'L2', 'ionosphere-free'];
+
+/** `"antennas.atx" "TRB-CHOKE       NONE" L1`. */
+function takeCalibration(reader: LineReader): AntennaCalibration | null {
+  const file = takeQuoted(reader);
+  const text = reader.text();
+  const type = text ? { text: text.text, place: reader.at(text) } : null;
+  const item = reader.peek();
+  const word = reader.word(...COMBINATIONS);
+  const combination = word && item ? { name: word, place: reader.at(item) } : null;
+  if (file && !type) missing(reader, 'the antenna type as the file has it, in double quotes');
+  return file && { file, type, combination, place: reader.place };
 }
 
 /** `92 mm above arp`, negative below it. */

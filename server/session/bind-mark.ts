@@ -2,8 +2,9 @@
 import type { Place } from '../../grammar/tree.ts';
 import type { Maybe, Value } from '../quantities/value.ts';
 import type { Source } from './bind.ts';
-import { takeHeight, takePositionAndHeight } from './coordinates.ts';
+import { takeHeight, takePositionAndHeight, type Named } from './coordinates.ts';
 import type { Mark } from './entries.ts';
+import type { LineReader } from './line-reader.ts';
 import { isOpen } from './moments.ts';
 import { missing, takeAccuracy, takeEpoch, takeNamed, takeQuoted, takeSource } from './phrases.ts';
 import { takeQuantity } from './quantities.ts';
@@ -49,12 +50,28 @@ export function bindMark({ header, details, base }: Source): Mark {
     ]),
     epoch: details.one('epoch', takeEpoch),
     source: details.one('source', takeSource),
-    found: details.one('found', takeNamed),
+    found: details.one('found', takeFound),
   };
 }
 
+/** The states a mark can be found in; what makes it unfit is for the findings to say. */
+export const FOUND = ['intact', 'damaged', 'disturbed', 'destroyed', 'not-found'] as const;
+
+function takeFound(line: LineReader): Named | null {
+  const found = takeNamed(line);
+  if (found && !FOUND.some((word) => word === found.name))
+    line.remark({
+      about: 'value-range',
+      place: found.place,
+      word: 'found',
+      typed: found.name,
+      allowed: FOUND.join(', '),
+    });
+  return found;
+}
+
 /** `position ?` is a hole that the writer knows of; anything else without coordinates is a slip. */
-function takeOpen(line: Parameters<typeof missing>[0]): void {
+function takeOpen(line: LineReader): void {
   const item = line.peek();
   if (!isOpen(item)) return missing(line, 'coordinates (… m E, … m N)');
   line.next();

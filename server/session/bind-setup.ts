@@ -1,10 +1,10 @@
 /** Reads `setup`: the taped readings, the gear between mark and antenna, and what the receiver was told. */
-import { given, isHole, type Maybe, type Value } from '../quantities/value.ts';
+import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Source } from './bind.ts';
 import { takeHeight, takePositionAndHeight, type Height, type Named, type Position } from './coordinates.ts';
-import type { Keyed, Measured, Setup } from './entries.ts';
+import type { Adjusted, Keyed, Measured, Setup } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
-import { takeMoment, type Moment } from './moments.ts';
+import { takeDate, takeMoment, type Moment } from './moments.ts';
 import { missing, takeNamed, takeQuoted } from './phrases.ts';
 import { bareSpread, takeQuantity } from './quantities.ts';
 
@@ -22,6 +22,7 @@ export function bindSetup({ header, details, base }: Source): Setup {
     else if (!header.comma()) break;
   }
   header.finish(['on', 'with', 'at', 'until']);
+  const adjusted: Adjusted[] = [];
   details.all('photo', takeQuoted);
   details.all('remark', takeQuoted);
   return {
@@ -39,17 +40,25 @@ export function bindSetup({ header, details, base }: Source): Setup {
     })),
     plummet: details.one('plummet', (line) => {
       const sum = line.sum();
-      if (sum) return bareSpread(line, sum, 'length', 'plummet');
-      missing(line, 'an uncertainty (± 1 mm)');
-      return { hole: 'the plummet is not described', place: line.place };
-    }),
-    bubble: details.one('bubble', takeBubble),
+      if (!sum) missing(line, 'an uncertainty (± 1 mm)');
+      const spread = sum
+        ? bareSpread(line, sum, 'length', 'plummet')
+        : hole('the plummet is not described', line.place);
+      takeAdjusted(line, 'plummet', adjusted);
+      return spread;
+    }, ['adjusted']),
+    bubble: details.one('bubble', (line) => {
+      const tilt = takeBubble(line);
+      takeAdjusted(line, 'bubble', adjusted);
+      return tilt;
+    }, ['adjusted']),
     temperature: details.one('temperature', (line) => takeQuantity(line, 'temperature', 'temperature')),
     autonomous: details.one('autonomous', (line) => ({
       ...takePositionAndHeight(line, 'the autonomous position'),
       place: line.place,
     })),
     keyed: details.all('keyed', takeKeyed, ['position', 'height', 'antenna-height', 'antenna-type', 'at']),
+    adjusted,
     captured: details.one('captured', takeQuoted),
     rawLog: details.one('raw-log', takeQuoted),
   };
@@ -88,6 +97,15 @@ function takeBubble(reader: LineReader): Maybe<Value> {
   }
   if (isHole(tilt) || tilt.origin !== 'given') return tilt;
   return given('bubble', tilt.value, '°', 0, tilt.typed, tilt.place);
+}
+
+/** `adjusted 2026-03-02` behind the plummet or the bubble. */
+function takeAdjusted(reader: LineReader, gear: Adjusted['gear'], found: Adjusted[]): void {
+  reader.comma();
+  if (!reader.word('adjusted')) return;
+  const next = reader.peek();
+  const date = takeDate(reader, `adjustment of the ${gear}`);
+  found.push({ gear, date, place: next ? reader.at(next) : reader.place });
 }
 
 /** `keyed position …, height …`, `keyed antenna-height …`, `keyed antenna-type …`, with `at` from when on. */

@@ -99,11 +99,18 @@ export interface Antenna extends Base {
   readonly description: string | null;
   /** Phase centre above the ARP. */
   readonly phaseCentre: Maybe<Value> | null;
-  readonly calibration: { readonly file: Quoted; readonly type: Quoted | null } | null;
+  readonly calibration: AntennaCalibration | null;
   readonly tapePoints: readonly TapePoint[];
   readonly hook: Maybe<Value> | null;
   readonly fixedHeight: Maybe<Value> | null;
   readonly serial: Named | null;
+}
+/** A calibration file, the antenna's type in it (20 characters with the radome), and the signal or combination measured. */
+export interface AntennaCalibration {
+  readonly file: Quoted;
+  readonly type: Quoted | null;
+  readonly combination: Named | null;
+  readonly place: Place;
 }
 export interface TapePoint {
   readonly name: string;
@@ -151,6 +158,8 @@ export interface Setup extends Base {
   /** Degrees of tilt for one division. */
   readonly bubble: Maybe<Value> | null;
   readonly temperature: Maybe<Value> | null;
+  /** When gear of this setup was last adjusted, where its line says so. */
+  readonly adjusted: readonly Adjusted[];
   readonly autonomous: {
     readonly position: Position | null;
     readonly height: Height | null;
@@ -159,6 +168,11 @@ export interface Setup extends Base {
   readonly keyed: readonly Keyed[];
   readonly captured: Quoted | null;
   readonly rawLog: Quoted | null;
+}
+export interface Adjusted {
+  readonly gear: 'plummet' | 'bubble';
+  readonly date: Maybe<Day>;
+  readonly place: Place;
 }
 export interface Measured {
   readonly length: Maybe<Value>;
