@@ -18,6 +18,9 @@ export const DEGREE_MARKS = '\u00b0\u00ba\u02da';
 /** Words are letters, digits and `_` from the second character on, joined by hyphens. */
 export const WORD = `\\p{L}[\\p{L}\\p{M}\\p{Nd}_]*(?:[${HYPHENS}]\\p{L}[\\p{L}\\p{M}\\p{Nd}_]*)*`;
 
+/** What behind a letter would make its word longer. */
+export const WORD_JOINS = `[\\p{L}\\p{M}\\p{Nd}_]|[${HYPHENS}]\\p{L}`;
+
 const blank = new RegExp(`[${BLANKS}]`);
 const unseen = new RegExp(`[${INVISIBLE}${BIDIRECTIONAL}]`);
 const bidirectional = new RegExp(`[${BIDIRECTIONAL}]`);

@@ -51,6 +51,7 @@ describe('format', () => {
       'mark A\r\n\n\n  found intact\r# x',
       'mark A\r\n\n\n  found       intact\r# x',
     ],
+    ['a blank line between CR and LF', 'mark A\r  \n  \n', 'mark A\r  \n\n'],
     ['blanks inside text', 'note  "two  blanks,\ta tab  "  ', 'note "two  blanks,\ta tab  "'],
     ['text that is not closed', 'note  "open   \n', 'note "open   \n'],
     [

@@ -88,7 +88,10 @@ function entryEdits({ text }: Entry): TextEdit[] {
 function isChange({ start, end, text: wanted }: TextEdit, text: string): boolean {
   const typed = text.slice(start, end);
   // A byte order mark would mean another thing, were it moved to the start of the file.
-  return wanted !== typed && !(start === 0 && typed.indexOf('\ufeff') > 0);
+  const movesMark = start === 0 && typed.indexOf('\ufeff') > 0;
+  // With nothing between them, a CR and an LF would become the end of one line.
+  const joinsLineEnds = text[start - 1] === '\r' && text[end] === '\n';
+  return wanted !== typed && !movesMark && !joinsLineEnds;
 }
 
 /** Everything but the blanks before a trailing comment, which depend on the other lines. */

@@ -184,7 +184,12 @@ export const DETAILS: readonly DetailWord[] = [
     'Where the values were published, and when they were looked up.',
     'source "harbour control register" 2026-04-02',
   ),
-  detail('found', 'name', 'The state the mark was found in.', 'found intact'),
+  detail(
+    'found',
+    'name',
+    'The state the mark was found in: intact, damaged, disturbed, destroyed or not-found.',
+    'found intact',
+  ),
   many('photo', 'text', 'A picture.', 'photo "pm14.jpg"'),
   detail('phase-centre', 'value', 'The phase centre above the ARP.', 'phase-centre 92 mm above arp'),
   detail(
@@ -218,8 +223,18 @@ export const DETAILS: readonly DetailWord[] = [
   detail('offset', 'value', 'The surface against another one.', 'offset 2.00 m below orthometric'),
   many('measured', 'value', 'A taped reading.', 'measured 1.284 m to foot, 48 mm off centre, at 07:52'),
   many('extension', 'value', 'A pole between tripod and antenna.', 'extension 250 mm'),
-  detail('plummet', 'value', 'Standard uncertainty of the plummet.', 'plummet ± 1 mm'),
-  detail('bubble', 'value', 'The bubble: angle for each division.', "bubble 8' / 2 mm"),
+  detail(
+    'plummet',
+    'value',
+    'Standard uncertainty of the plummet, and when it was last adjusted.',
+    'plummet ± 1 mm, adjusted 2026-03-02',
+  ),
+  detail(
+    'bubble',
+    'value',
+    'The bubble: angle for each division, and when it was last adjusted.',
+    "bubble 8' / 2 mm",
+  ),
   detail('temperature', 'value', 'The temperature of the tape.', 'temperature 18 °C'),
   detail(
     'autonomous',
