@@ -111,7 +111,7 @@ function betweenObserved(from: CheckValues, to: CheckValues, about: string): Dif
   const { ellipsoid } = one.system.datum;
   const formula = (symbol: string) => ({
     symbol,
-    expression: 'topocentric difference, later (φ₂, λ₂) minus earlier (φ₁, λ₁)',
+    expression: 'topocentric difference, later (φ2, λ2) minus earlier (φ1, λ1)',
     evaluable: false,
     source: 'IOGP 373-07-2, geocentric/topocentric conversion (EPSG method 9836)',
   });
@@ -243,9 +243,9 @@ function marksSpread(one: MarkValues | null, other: MarkValues | null, direction
 }
 
 const FACTORS = {
-  radius: 'radius of a circular normal distribution at the job’s confidence',
-  'half-width': 'half-width of a normal distribution at the job’s confidence',
-  seen: 'what a test at the job’s confidence finds in 80 % of cases (Baarda 1968)',
+  radius: 'radius of a circular normal distribution, at the confidence of the job',
+  'half-width': 'half-width of a normal distribution, at the confidence of the job',
+  seen: 'what a test at the confidence of the job finds in 80 % of cases (Baarda 1968)',
 };
 
 function times(spread: Maybe<Value>, factor: number, name: string, kind: keyof typeof FACTORS): Maybe<Value> {

@@ -1,0 +1,349 @@
+/** Which part of a day's points stands: stretch by stretch and rover by rover, from the checks on both sides. */
+import { isHole, type Value } from '../quantities/value.ts';
+import type { Event, Job, Point, Points } from '../session/entries.ts';
+import type { Named } from '../session/coordinates.ts';
+import type { Session } from '../session/session.ts';
+import type { CheckValues } from './check.ts';
+import type { Derivation } from './derivation.ts';
+import type { Frame } from './frame.ts';
+import { interned, NOTHING, remembered, type Nothing } from './remembered.ts';
+import type { SetupValues } from './setup.ts';
+import { movementBetween, type Movement } from './trust-movement.ts';
+import { provesNothing, shortfallsOf } from './trust-quality.ts';
+import {
+  best,
+  chronicleOf,
+  isWorse,
+  worst,
+  type Join,
+  type Judged,
+  type Span,
+  type TrustClass,
+} from './trust-spans.ts';
+import { eventsOf, stretchesOf, undatedEvents, type Stretch } from './trust-stretches.ts';
+import { verdictSentence } from './trust-words.ts';
+
+export interface Trust {
+  /** One for each base and each rover that worked from it. */
+  readonly rovers: readonly RoverTrust[];
+  readonly events: readonly EventDoubt[];
+  /** What the day as a whole is worth, its points apart. */
+  readonly day: TrustClass;
+  /** One sentence. */
+  readonly verdict: string;
+}
+
+export interface RoverTrust {
+  readonly setup: SetupValues;
+  /** Null where no rover is named anywhere. */
+  readonly rover: string | null;
+  readonly stretches: readonly Stretch[];
+  /** In order of time, without gaps. */
+  readonly spans: readonly Span[];
+  readonly joins: readonly Join[];
+  /** Of this base and rover, with times, in order of time. */
+  readonly checks: readonly CheckValues[];
+  /** The day's class: every stretch counts for what its best part is worth, but for one that was keyed anew. */
+  readonly day: TrustClass;
+  /** The smallest movement that the checks around the proved part would have seen anywhere in it; null where nothing is proved. */
+  readonly smallest: { readonly horizontal: Value; readonly up: Value; readonly movement: Movement } | null;
+  /** Passing checks on one mark between which it moved more than chance allows. */
+  readonly drifts: readonly Movement[];
+}
+
+/** What an event puts in doubt: for each rover, whether it was held, and what the points on both sides are worth. */
+export interface EventDoubt {
+  readonly event: Event;
+  readonly setup: SetupValues;
+  readonly rover: string | null;
+  readonly held: boolean;
+  readonly before: Span | null;
+  readonly after: Span | null;
+  readonly movements: readonly Movement[];
+}
+
+/** What points a proof asks for: from the strictest to the mildest. */
+export const PROOF_CLASSES = {
+  bracketed: ['bracketed'],
+  held: ['bracketed', 'held'],
+  checked: ['bracketed', 'held', 'not-closed', 'not-opened'],
+} as const satisfies Record<string, readonly TrustClass[]>;
+export type RequiredProof = keyof typeof PROOF_CLASSES;
+
+export const meets = (found: TrustClass, required: RequiredProof) =>
+  (PROOF_CLASSES[required] as readonly TrustClass[]).includes(found);
+
+/** The trust of a session; computed once for the same setups, checks, events and points. */
+export function trustOf(session: Session, derivation: Derivation): Trust {
+  return trust(
+    interned([...derivation.setups.values()]),
+    interned(derivation.checks),
+    interned(session.events),
+    interned<Points | Point>([...session.points, ...session.singlePoints]),
+    session.job ?? NOTHING,
+    derivation.frame,
+  );
+}
+
+const trust = remembered(
+  (
+    setups: readonly SetupValues[],
+    checks: readonly CheckValues[],
+    events: readonly Event[],
+    points: readonly (Points | Point)[],
+    job: Job | Nothing,
+    frame: Frame,
+  ): Trust => trustFrom(setups, checks, events, points, job === NOTHING ? null : (job as Job), frame),
+);
+
+function trustFrom(
+  setups: readonly SetupValues[],
+  checks: readonly CheckValues[],
+  events: readonly Event[],
+  points: readonly (Points | Point)[],
+  job: Job | null,
+  frame: Frame,
+): Trust {
+  const names = roverNames(checks, points);
+  const rovers = setups.flatMap((setup) =>
+    names.map((rover) => roverTrust(setup, rover, names, checks, events, job, frame, rawJudge)),
+  );
+  const day = worst(rovers.map((one) => one.day)) ?? 'unchecked';
+  const doubts = rovers.flatMap((one) => eventDoubts(one, eventsOf(one.setup, events)));
+  return { rovers, events: doubts, day, verdict: verdictSentence(rovers, job) };
+}
+
+/** Rovers that checks or points name; where there is but one, what names none is its, too. */
+export function roverNames(
+  checks: readonly CheckValues[],
+  points: readonly { readonly by: Named | null }[],
+): readonly (string | null)[] {
+  const named = [...checks.map(({ check }) => check.by), ...points.map(({ by }) => by)];
+  const names = [...new Set(named.filter((by) => by !== null).map((by) => by.name))];
+  return names.length > 0 ? names : [null];
+}
+
+/** @param judge what a check proves, as measured or as repaired */
+export function roverTrust(
+  setup: SetupValues,
+  rover: string | null,
+  rovers: readonly (string | null)[],
+  checks: readonly CheckValues[],
+  events: readonly Event[],
+  job: Job | null,
+  frame: Frame,
+  judge: (check: CheckValues, job: Job | null) => Judged,
+): RoverTrust {
+  const own = eventsOf(setup, events);
+  const stretches = stretchesOf(setup, own, job);
+  const judged = (check: CheckValues): Judged => {
+    const found = judge(check, job);
+    return found === 'passes' && !isCertain(check, setup, rovers) ? null : found;
+  };
+  const mine = checks.filter((check) => concerns(check, setup, rover));
+  const timed = mine
+    .filter(({ instant }) => instant !== null)
+    .toSorted((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
+  const { spans, joins } = chronicleOf(stretches, timed, judged, noted(events), frame);
+  const cautious = withUndated(spans, mine, own, job, judged);
+  return {
+    setup,
+    rover,
+    stretches,
+    spans: cautious,
+    joins,
+    checks: timed,
+    day: dayOf(cautious, stretches),
+    smallest: smallestSeen(cautious, timed, judged, frame),
+    drifts: driftsIn(stretches, cautious, frame),
+  };
+}
+
+/** A check that names no base or no rover may be of any; when it fails, that counts against each. */
+function concerns(check: CheckValues, setup: SetupValues, rover: string | null): boolean {
+  if (check.setup !== null && check.setup !== setup) return false;
+  return check.check.by === null || rover === null || check.check.by.name === rover;
+}
+
+function isCertain(check: CheckValues, setup: SetupValues, rovers: readonly (string | null)[]): boolean {
+  return check.setup === setup && (check.check.by !== null || rovers.length === 1);
+}
+
+/** What a check proves as measured: nothing on the base's own mark, nothing when it was too weak. */
+export function rawJudge(values: CheckValues, job: Job | null): Judged {
+  if (values.verdict === 'fails') return 'fails';
+  return values.verdict === 'passes' && isProof(values, job) ? 'passes' : null;
+}
+
+/** Whether a check that agrees proves anything at all. */
+export function isProof({ check, mark, setup }: CheckValues, job: Job | null): boolean {
+  if (mark !== null && mark === setup?.mark) return false;
+  return !provesNothing(shortfallsOf(check.quality, job?.limits ?? null));
+}
+
+/** The order of the notes, where check and event bear the same minute. */
+function noted(events: readonly Event[]): (check: CheckValues, event: Event) => boolean {
+  return ({ check }, event) => {
+    const order = textOrder.get(events);
+    return order ? (order.get(check.entry) ?? 0) < (order.get(event.entry) ?? 0) : false;
+  };
+}
+const textOrder = new WeakMap<readonly Event[], ReadonlyMap<object, number>>();
+
+/** A failing check without a time may have been made at any; an event without one may have come between any two checks. */
+function withUndated(
+  spans: readonly Span[],
+  checks: readonly CheckValues[],
+  events: readonly Event[],
+  job: Job | null,
+  judge: (check: CheckValues) => Judged,
+): readonly Span[] {
+  const fails = checks.some((check) => check.instant === null && judge(check) === 'fails');
+  if (fails) return spans.map((span) => ({ ...span, class: 'in-doubt' }));
+  if (undatedEvents(events, job).length === 0) return spans;
+  return spans.map((span) =>
+    span.class === 'bracketed' || span.class === 'held' ? { ...span, class: 'not-closed' } : span,
+  );
+}
+
+function dayOf(spans: readonly Span[], stretches: readonly Stretch[]): TrustClass {
+  const classes = stretches.flatMap((stretch, index) => {
+    const inside = spans.filter((span) => span.stretch === index).map((span) => span.class);
+    if (stretch.closed?.kind === 're-keyed') return [];
+    const worth = inside.includes('in-doubt') ? 'in-doubt' : best(inside);
+    return worth ? [worth] : [];
+  });
+  return worst(classes) ?? 'unchecked';
+}
+
+/** For each gap between two checks the best pair around it; of all gaps the worst, since a movement may fall in any. */
+function smallestSeen(
+  spans: readonly Span[],
+  checks: readonly CheckValues[],
+  judge: (check: CheckValues) => Judged,
+  frame: Frame,
+): RoverTrust['smallest'] {
+  let found: RoverTrust['smallest'] = null;
+  for (const span of spans) {
+    if (span.class !== 'bracketed' && span.class !== 'held') continue;
+    const pair = bestPair(span, checks, judge, frame);
+    if (!pair) return null;
+    if (!found || pair.horizontal.value > found.horizontal.value) found = pair;
+  }
+  return found;
+}
+
+function bestPair(
+  span: Span,
+  checks: readonly CheckValues[],
+  judge: (check: CheckValues) => Judged,
+  frame: Frame,
+): RoverTrust['smallest'] {
+  const { before, after } = span;
+  if (!before || !after) return null;
+  const usable = checks.filter((check) => judge(check) === 'passes' || (check.mark && isHole(check.mark.located)));
+  const earlier = usable.filter(({ instant }) => (instant ?? 0) <= (before.instant ?? 0)).toReversed();
+  const later = usable.filter(({ instant }) => (instant ?? 0) >= (after.instant ?? 0));
+  const pairs = [
+    [before, after] as const,
+    ...firstOfEachMark(earlier).flatMap((one) => {
+      const other = later.find((check) => check.mark === one.mark);
+      return other ? [[one, other] as const] : [];
+    }),
+  ];
+  let found: RoverTrust['smallest'] = null;
+  for (const [one, other] of pairs) {
+    const movement = movementBetween(one, other, frame);
+    const { horizontal, up } = movement.smallest;
+    if (isHole(horizontal) || isHole(up)) continue;
+    if (!found || horizontal.value < found.horizontal.value) found = { horizontal, up, movement };
+  }
+  return found;
+}
+
+function firstOfEachMark(checks: readonly CheckValues[]): CheckValues[] {
+  const seen = new Set<object>();
+  return checks.filter(({ mark }) => {
+    if (!mark || seen.has(mark)) return false;
+    seen.add(mark);
+    return true;
+  });
+}
+
+/** Two checks that pass, one after the other on one mark in one stretch or joined ones, and still moved. */
+function driftsIn(stretches: readonly Stretch[], spans: readonly Span[], frame: Frame): Movement[] {
+  const passing = spans
+    .filter((span) => span.class === 'bracketed' || span.class === 'held')
+    .flatMap(({ before, after }) => [before, after])
+    .filter((check) => check !== null);
+  const inOrder = [...new Set(passing)];
+  const drifts: Movement[] = [];
+  inOrder.forEach((check, index) => {
+    const next = inOrder.slice(index + 1).find((other) => other.mark === check.mark);
+    if (!next) return;
+    const movement = movementBetween(check, next, frame);
+    if (movement.verdict === 'moved') drifts.push(movement);
+  });
+  return stretches.length > 0 ? drifts : [];
+}
+
+function eventDoubts(one: RoverTrust, events: readonly Event[]): EventDoubt[] {
+  return one.stretches.flatMap((stretch, index): EventDoubt[] => {
+    const { event } = stretch.opened;
+    if (!event || !events.includes(event)) return [];
+    const join = one.joins.find(({ stretches: [from, to] }) => from < index && index <= to);
+    return [
+      {
+        event,
+        setup: one.setup,
+        rover: one.rover,
+        held: join?.held ?? false,
+        before: one.spans.filter((span) => span.stretch === index - 1).at(-1) ?? null,
+        after: one.spans.find((span) => span.stretch === index) ?? null,
+        movements: join?.movements ?? [],
+      },
+    ];
+  });
+}
+
+/** When and with what a point was measured, as far as that is known. */
+export interface PointCircumstance {
+  readonly setup: SetupValues | null;
+  readonly rover: string | null;
+  readonly instant: number | null;
+}
+
+/** The class of a point: the worst that it could have, where time, rover or base are not known. */
+export function classOf(rovers: readonly RoverTrust[], { setup, rover, instant }: PointCircumstance): TrustClass {
+  const several = rovers.some((one) => one.rover !== rovers[0]?.rover);
+  const possible = rovers.filter(
+    (one) =>
+      (setup === null || one.setup === setup) &&
+      (rover === null ? true : one.rover === rover || (one.rover === null && !several)),
+  );
+  const classes = possible.flatMap((one) => {
+    const found = worst(spansAt(one, instant).map((span) => span.class));
+    return found ? [found] : [];
+  });
+  return worst(classes) ?? 'unchecked';
+}
+
+/** Spans that a time may fall in; all of them where it is not known or lies outside the setup. */
+export function spansAt({ setup, spans }: RoverTrust, instant: number | null): readonly Span[] {
+  const outside =
+    instant === null ||
+    (setup.from !== null && instant < setup.from) ||
+    (setup.until !== null && instant > setup.until);
+  if (outside) return spans;
+  const inside = spans.filter(
+    ({ from, until }) => (from === null || from <= instant) && (until === null || instant <= until),
+  );
+  return inside.length > 0 ? bestAtEdge(inside) : spans;
+}
+
+/** A point in the very minute of a passing check belongs to the part that the check proves, unless the other is in doubt. */
+function bestAtEdge(inside: readonly Span[]): readonly Span[] {
+  if (inside.length < 2 || inside.some((span) => span.class === 'in-doubt')) return inside;
+  if (inside.some((span, index) => index > 0 && span.stretch !== inside[0]?.stretch)) return inside;
+  return [inside.reduce((found, span) => (isWorse(found.class, span.class) ? span : found))];
+}
