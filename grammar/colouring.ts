@@ -58,8 +58,9 @@ export function textMateGrammar(): object {
     text,
     { name: SCOPES.date, match: alone(source(token.IsoDate)) },
     { name: SCOPES.time, match: alone(source(token.Time)) },
-    { name: SCOPES.spoilt, match: alone(SPOILT) },
-    quantity(),
+    quantity(SCOPES.spoilt, alone(SPOILT)),
+    quantity(SCOPES.number, source(token.Number)),
+    quantity(SCOPES.open, source(token.Question)),
     { name: SCOPES.unit, match: `${source(token.DegreeMark)}C${WORD_ENDS}|${source(token.Percent)}` },
     {
       name: SCOPES.angle,
@@ -69,7 +70,6 @@ export function textMateGrammar(): object {
     { name: SCOPES.hemisphere, match: `[NSEW]${WORD_ENDS}` },
     { name: SCOPES.word, match: onigurumaSource(WORD) },
     { name: SCOPES.sign, match: [token.PlusMinus, token.Plus, token.Minus].map(source).join('|') },
-    { name: SCOPES.open, match: source(token.Question) },
     { name: SCOPES.sign, match: source(token.Slash) },
     comma,
     { name: SCOPES.junk, match: `[^${onigurumaSource(BLANKS)}]` },
@@ -119,13 +119,13 @@ function relation(): Rule {
 }
 
 /** A number with its unit; `in` before a colon names a system. */
-function quantity(): Rule {
+function quantity(scope: string, numeral: string): Rule {
   const units = UNITS.map(({ unit }) => unit).filter((unit) => /^[a-z]+$/i.test(unit));
   const system = `in${BLANK}+\\p{L}+:`;
   const unit = `${BLANK}*((?!${system})(?:${units.join('|')})${WORD_ENDS})`;
   return {
-    match: `(${source(token.Number)})(?:${unit})?`,
-    captures: { 1: { name: SCOPES.number }, 2: { name: SCOPES.unit } },
+    match: `(${numeral})(?:${unit})?`,
+    captures: { 1: { name: scope }, 2: { name: SCOPES.unit } },
   };
 }
 
