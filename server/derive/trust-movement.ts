@@ -34,14 +34,22 @@ export interface Movement {
 }
 
 /** Probability with which a movement of the smallest size is seen. */
-export const POWER = assumed('power', 0.8, '', 0, 'a movement counts as seen where it would be found in 80 % of cases');
+export const POWER = assumed(
+  'power',
+  0.8,
+  '',
+  0,
+  'a movement counts as seen where it would be found in 80 % of cases',
+);
 
 /** Two checks of one base; on one mark its own uncertainty plays no part, on two marks both of theirs do. */
 export const movementBetween: (from: CheckValues, to: CheckValues, frame: Frame) => Movement = remembered(
   (from, to, frame) => {
     const about = `from ${from.check.name} to ${to.check.name}`;
     const sameMark = from.mark !== null && from.mark === to.mark;
-    const { east, north, up } = sameMark ? betweenObserved(from, to, about) : betweenResiduals(from, to, about);
+    const { east, north, up } = sameMark
+      ? betweenObserved(from, to, about)
+      : betweenResiduals(from, to, about);
     const horizontal =
       isHole(east) || isHole(north)
         ? isHole(east)
@@ -60,7 +68,12 @@ export const movementBetween: (from: CheckValues, to: CheckValues, frame: Frame)
     };
     const { value: confidence } = frame.confidence;
     const budget = {
-      horizontal: times(spread.horizontal, circularRadius(confidence), `what chance allows ${about}, horizontally`, 'radius'),
+      horizontal: times(
+        spread.horizontal,
+        circularRadius(confidence),
+        `what chance allows ${about}, horizontally`,
+        'radius',
+      ),
       up: times(spread.up, normalHalfWidth(confidence), `what chance allows ${about}, up`, 'half-width'),
     };
     const smallest = {
@@ -77,11 +90,25 @@ export const movementBetween: (from: CheckValues, to: CheckValues, frame: Frame)
         'seen',
       ),
     };
-    return { from, to, east, north, up, horizontal, budget, smallest, verdict: verdictOf(horizontal, up, budget) };
+    return {
+      from,
+      to,
+      east,
+      north,
+      up,
+      horizontal,
+      budget,
+      smallest,
+      verdict: verdictOf(horizontal, up, budget),
+    };
   },
 );
 
-function verdictOf(horizontal: Maybe<Value>, up: Maybe<Value>, budget: Movement['budget']): Movement['verdict'] {
+function verdictOf(
+  horizontal: Maybe<Value>,
+  up: Maybe<Value>,
+  budget: Movement['budget'],
+): Movement['verdict'] {
   const judged = [
     [horizontal, budget.horizontal],
     [up, budget.up],
@@ -221,7 +248,11 @@ function distanceBetween(base: Located, there: Located, name: string): Value {
 }
 
 /** The base's mark moves both residuals alike and plays no part. */
-function marksSpread(one: MarkValues | null, other: MarkValues | null, direction: 'horizontal' | 'up'): Maybe<Value> {
+function marksSpread(
+  one: MarkValues | null,
+  other: MarkValues | null,
+  direction: 'horizontal' | 'up',
+): Maybe<Value> {
   if (!one || !other) return hole('the checks were not made on known marks');
   const way = direction === 'horizontal' ? 'horizontal' : 'vertical';
   const name = `marks ${one.mark.name} and ${other.mark.name}`;

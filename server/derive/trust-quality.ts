@@ -21,7 +21,13 @@ export const SATELLITES_LIMIT = assumed(
   0,
   'the job sets no limit, so 6 (common practice)',
 );
-export const EPOCHS_LIMIT = assumed('fewest epochs', 5, '', 0, 'the job sets no limit, so 5 (common practice)');
+export const EPOCHS_LIMIT = assumed(
+  'fewest epochs',
+  5,
+  '',
+  0,
+  'the job sets no limit, so 5 (common practice)',
+);
 
 /** What is not noted is not held against the observation. */
 export function shortfallsOf(quality: Quality | null, limits: Limits | null): Shortfall[] {
@@ -35,7 +41,13 @@ export function shortfallsOf(quality: Quality | null, limits: Limits | null): Sh
       byJob: limits?.solution !== undefined && limits?.solution !== null,
       unfit: rank(solution) < rank('fixed'),
     });
-  const judge = (what: string, got: Maybe<Value> | null, limit: Maybe<Value> | null, standIn: Value, most: boolean) => {
+  const judge = (
+    what: string,
+    got: Maybe<Value> | null,
+    limit: Maybe<Value> | null,
+    standIn: Value,
+    most: boolean,
+  ) => {
     if (!got || isHole(got)) return;
     const byJob = limit !== null && !isHole(limit);
     const bound = byJob ? limit.value : standIn.value;

@@ -20,9 +20,15 @@ export type TrustClass = (typeof TRUST_CLASSES)[number];
 export const isWorse = (one: TrustClass, other: TrustClass) =>
   TRUST_CLASSES.indexOf(one) > TRUST_CLASSES.indexOf(other);
 export const worst = (classes: readonly TrustClass[]): TrustClass | null =>
-  classes.reduce<TrustClass | null>((found, one) => (found === null || isWorse(one, found) ? one : found), null);
+  classes.reduce<TrustClass | null>(
+    (found, one) => (found === null || isWorse(one, found) ? one : found),
+    null,
+  );
 export const best = (classes: readonly TrustClass[]): TrustClass | null =>
-  classes.reduce<TrustClass | null>((found, one) => (found === null || isWorse(found, one) ? one : found), null);
+  classes.reduce<TrustClass | null>(
+    (found, one) => (found === null || isWorse(found, one) ? one : found),
+    null,
+  );
 
 export interface Span {
   /** Seconds since 1970-01-01 UTC; null where the notes do not say. */
@@ -113,7 +119,10 @@ function joinsOf(
   for (let start = 0; start < stretches.length; start++) {
     if (!placed[start]?.some((check) => judge(check) !== null)) continue;
     let next = start + 1;
-    while (stretches[next]?.opened.kind === 'disturbance' && !placed[next]?.some((check) => judge(check) !== null))
+    while (
+      stretches[next]?.opened.kind === 'disturbance' &&
+      !placed[next]?.some((check) => judge(check) !== null)
+    )
       next++;
     if (stretches[next]?.opened.kind !== 'disturbance') continue;
     const between = placed.slice(start + 1, next).flat();
@@ -134,7 +143,8 @@ function compared(
 ): Pick<Join, 'held' | 'movements'> {
   const last = before.filter((check) => judge(check) !== null).at(-1);
   const first = after.find((check) => judge(check) !== null);
-  if (!last || !first || judge(last) !== 'passes' || judge(first) !== 'passes') return { held: false, movements: [] };
+  if (!last || !first || judge(last) !== 'passes' || judge(first) !== 'passes')
+    return { held: false, movements: [] };
   const usable = (check: CheckValues) => judge(check) === 'passes' || isOnNail(check);
   const pairs = [...before, ...between].filter(usable).reduce((found, check) => {
     const partner = after.find((other) => usable(other) && other.mark === check.mark && check.mark !== null);
@@ -153,7 +163,8 @@ export const isOnNail = ({ mark }: CheckValues) => mark !== null && isHole(mark.
 
 /** A span that is open towards a disturbance that was held takes the check on its far side. */
 function joined(span: Span, spans: readonly Span[], joins: readonly Join[]): Span {
-  const lastOf = (stretch: number) => spans.filter((other) => other.stretch === stretch).at(-1)?.before ?? null;
+  const lastOf = (stretch: number) =>
+    spans.filter((other) => other.stretch === stretch).at(-1)?.before ?? null;
   const firstOf = (stretch: number) => spans.find((other) => other.stretch === stretch)?.after ?? null;
   if (span.class === 'bracketed' || span.class === 'in-doubt') return span;
   const ahead = joins.find(

@@ -98,4 +98,3 @@ const changes = (before: KeyedState, { lines }: KeyedState) =>
 /** Events that name no base happened to all of them. */
 export const eventsOf = (setup: SetupValues, events: readonly Event[]): Event[] =>
   events.filter((event) => event.on === null || event.on.name === setup.setup.name);
-

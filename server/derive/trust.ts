@@ -1,6 +1,6 @@
 /** Which part of a day's points stands: stretch by stretch and rover by rover, from the checks on both sides. */
 import { isHole, type Value } from '../quantities/value.ts';
-import type { Event, Job, Point, Points } from '../session/entries.ts';
+import type { Bound, Event, Job, Point, Points } from '../session/entries.ts';
 import type { Named } from '../session/coordinates.ts';
 import type { Session } from '../session/session.ts';
 import type { CheckValues } from './check.ts';
@@ -80,6 +80,7 @@ export function trustOf(session: Session, derivation: Derivation): Trust {
     interned(derivation.checks),
     interned(session.events),
     interned<Points | Point>([...session.points, ...session.singlePoints]),
+    interned(session.entries.filter(({ kind }) => kind === 'check' || kind === 'event')),
     session.job ?? NOTHING,
     derivation.frame,
   );
@@ -91,22 +92,39 @@ const trust = remembered(
     checks: readonly CheckValues[],
     events: readonly Event[],
     points: readonly (Points | Point)[],
+    inTextOrder: readonly Bound[],
     job: Job | Nothing,
     frame: Frame,
-  ): Trust => trustFrom(setups, checks, events, points, job === NOTHING ? null : (job as Job), frame),
+  ): Trust => {
+    const day = {
+      setups,
+      checks,
+      events,
+      inTextOrder,
+      rovers: roverNames(checks, points),
+      job: job === NOTHING ? null : (job as Job),
+      frame,
+    };
+    return trustFrom(day);
+  },
 );
 
-function trustFrom(
-  setups: readonly SetupValues[],
-  checks: readonly CheckValues[],
-  events: readonly Event[],
-  points: readonly (Points | Point)[],
-  job: Job | null,
-  frame: Frame,
-): Trust {
-  const names = roverNames(checks, points);
+/** What trust is judged from. */
+export interface DayFacts {
+  readonly setups: readonly SetupValues[];
+  readonly checks: readonly CheckValues[];
+  readonly events: readonly Event[];
+  /** Checks and events as they follow in the notes. */
+  readonly inTextOrder: readonly Bound[];
+  readonly rovers: readonly (string | null)[];
+  readonly job: Job | null;
+  readonly frame: Frame;
+}
+
+function trustFrom(facts: DayFacts): Trust {
+  const { setups, events, job } = facts;
   const rovers = setups.flatMap((setup) =>
-    names.map((rover) => roverTrust(setup, rover, names, checks, events, job, frame, rawJudge)),
+    facts.rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge)),
   );
   const day = worst(rovers.map((one) => one.day)) ?? 'unchecked';
   const doubts = rovers.flatMap((one) => eventDoubts(one, eventsOf(one.setup, events)));
@@ -127,11 +145,7 @@ export function roverNames(
 export function roverTrust(
   setup: SetupValues,
   rover: string | null,
-  rovers: readonly (string | null)[],
-  checks: readonly CheckValues[],
-  events: readonly Event[],
-  job: Job | null,
-  frame: Frame,
+  { checks, events, inTextOrder, rovers, job, frame }: DayFacts,
   judge: (check: CheckValues, job: Job | null) => Judged,
 ): RoverTrust {
   const own = eventsOf(setup, events);
@@ -144,7 +158,7 @@ export function roverTrust(
   const timed = mine
     .filter(({ instant }) => instant !== null)
     .toSorted((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
-  const { spans, joins } = chronicleOf(stretches, timed, judged, noted(events), frame);
+  const { spans, joins } = chronicleOf(stretches, timed, judged, noted(inTextOrder), frame);
   const cautious = withUndated(spans, mine, own, job, judged);
   return {
     setup,
@@ -155,7 +169,7 @@ export function roverTrust(
     checks: timed,
     day: dayOf(cautious, stretches),
     smallest: smallestSeen(cautious, timed, judged, frame),
-    drifts: driftsIn(stretches, cautious, frame),
+    drifts: driftsIn(cautious, frame),
   };
 }
 
@@ -182,13 +196,9 @@ export function isProof({ check, mark, setup }: CheckValues, job: Job | null): b
 }
 
 /** The order of the notes, where check and event bear the same minute. */
-function noted(events: readonly Event[]): (check: CheckValues, event: Event) => boolean {
-  return ({ check }, event) => {
-    const order = textOrder.get(events);
-    return order ? (order.get(check.entry) ?? 0) < (order.get(event.entry) ?? 0) : false;
-  };
+function noted(inTextOrder: readonly Bound[]): (check: CheckValues, event: Event) => boolean {
+  return ({ check }, event) => inTextOrder.indexOf(check) < inTextOrder.indexOf(event);
 }
-const textOrder = new WeakMap<readonly Event[], ReadonlyMap<object, number>>();
 
 /** A failing check without a time may have been made at any; an event without one may have come between any two checks. */
 function withUndated(
@@ -241,7 +251,9 @@ function bestPair(
 ): RoverTrust['smallest'] {
   const { before, after } = span;
   if (!before || !after) return null;
-  const usable = checks.filter((check) => judge(check) === 'passes' || (check.mark && isHole(check.mark.located)));
+  const usable = checks.filter(
+    (check) => judge(check) === 'passes' || (check.mark && isHole(check.mark.located)),
+  );
   const earlier = usable.filter(({ instant }) => (instant ?? 0) <= (before.instant ?? 0)).toReversed();
   const later = usable.filter(({ instant }) => (instant ?? 0) >= (after.instant ?? 0));
   const pairs = [
@@ -271,7 +283,7 @@ function firstOfEachMark(checks: readonly CheckValues[]): CheckValues[] {
 }
 
 /** Two checks that pass, one after the other on one mark in one stretch or joined ones, and still moved. */
-function driftsIn(stretches: readonly Stretch[], spans: readonly Span[], frame: Frame): Movement[] {
+function driftsIn(spans: readonly Span[], frame: Frame): Movement[] {
   const passing = spans
     .filter((span) => span.class === 'bracketed' || span.class === 'held')
     .flatMap(({ before, after }) => [before, after])
@@ -284,7 +296,7 @@ function driftsIn(stretches: readonly Stretch[], spans: readonly Span[], frame: 
     const movement = movementBetween(check, next, frame);
     if (movement.verdict === 'moved') drifts.push(movement);
   });
-  return stretches.length > 0 ? drifts : [];
+  return drifts;
 }
 
 function eventDoubts(one: RoverTrust, events: readonly Event[]): EventDoubt[] {
@@ -314,7 +326,10 @@ export interface PointCircumstance {
 }
 
 /** The class of a point: the worst that it could have, where time, rover or base are not known. */
-export function classOf(rovers: readonly RoverTrust[], { setup, rover, instant }: PointCircumstance): TrustClass {
+export function classOf(
+  rovers: readonly RoverTrust[],
+  { setup, rover, instant }: PointCircumstance,
+): TrustClass {
   const several = rovers.some((one) => one.rover !== rovers[0]?.rover);
   const possible = rovers.filter(
     (one) =>
