@@ -15,6 +15,7 @@ import {
 } from '../quantities/brands.ts';
 import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
 import { halfTurn, toRadians } from './angles.ts';
+import { degreesOutside } from './area.ts';
 import { cassiniSoldner } from './projections/cassini-soldner.ts';
 import { colombiaUrban } from './projections/colombia-urban.ts';
 import { parametersOf, type OwnProjection } from './projections/own.ts';
@@ -175,11 +176,10 @@ function outsideEarth({ latitude: φ, longitude: λ }: Geographic): Refusal | un
 }
 
 /** Some projections close on themselves and would take the other side of the earth; no grid is meant for that. */
-function isFarFrom(area: AreaOfUse | undefined, { latitude: φ, longitude: λ }: Geographic): boolean {
+function isFarFrom(area: AreaOfUse | undefined, position: Geographic): boolean {
   if (area === undefined) return false;
-  const halfWidth = ((area.east - area.west + 360) % 360 || 360) / 2;
-  const beside = Math.abs(halfTurn(λ - area.west - halfWidth)) - halfWidth;
-  return φ < area.south - FARTHEST || φ > area.north + FARTHEST || beside > FARTHEST;
+  const { beside, below, above } = degreesOutside(area, position);
+  return Math.max(beside, below, above) > FARTHEST;
 }
 
 /** In degrees beyond the bounding box of the area of use. */

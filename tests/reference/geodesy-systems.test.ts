@@ -136,6 +136,8 @@ function report(verdicts: readonly Verdict[], current: number): number {
   say(
     `    within 0.000001 mm ${within(1e-9)}, 0.0001 mm ${within(1e-7)}, 0.001 mm ${within(1e-6)}, 0.01 mm ${within(1e-5)}`,
   );
+  for (const { code, name, worst: by } of agreeing.filter((verdict) => verdict.worst > 1e-5))
+    say(`    beyond 0.01 mm: ${code} ${name} ${(by * 1000).toFixed(3)} mm ${EXPLAINED[code]?.why ?? ''}`);
   for (const outcome of ['refused', 'differs', 'not computed by cs2cs'] as const) {
     say(`  ${outcome}: ${having(outcome).length}`);
     for (const { code, name, worst: by, reason } of having(outcome))

@@ -1,7 +1,7 @@
 /** Published transformations between two datums, by code or name or by what they join, each with its stated accuracy. */
 import { metres, type Geocentric, type Geographic, type Metres } from '../../quantities/brands.ts';
 import { refuse, type Refusal } from '../../quantities/refusal.ts';
-import { distanceOutside } from '../area.ts';
+import { isWithin } from '../area.ts';
 import type { AreaOfUse } from '../system.ts';
 import {
   helmert,
@@ -68,7 +68,7 @@ export function transformationsBetween(
 /** All those that lead away from a datum, in either direction, the most accurate first. */
 export function transformationsOf(from: string, at?: Geographic): readonly DirectedTransformation[] {
   return (byDatum().get(from) ?? []).filter(
-    ({ transformation }) => at === undefined || distanceOutside(transformation.area, at) === 0,
+    ({ transformation }) => at === undefined || isWithin(transformation.area, at),
   );
 }
 
