@@ -11,6 +11,7 @@ import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
 import { geoidFromFile } from './geoid-file.ts';
 import { markValues, type MarkValues } from './mark.ts';
 import { interned, NOTHING, remembered, type Nothing } from './remembered.ts';
+import { reviewValues, type ReviewValues } from './reviews.ts';
 import { setupValues, type SetupSurroundings, type SetupValues } from './setup.ts';
 
 export interface Derivation {
@@ -22,6 +23,8 @@ export interface Derivation {
   readonly antennas: ReadonlyMap<string, CalibratedAntennaOf>;
   /** In the order of the text. */
   readonly checks: readonly CheckValues[];
+  /** Who reviewed it, and whether it has changed since. */
+  readonly reviews: readonly ReviewValues[];
 }
 
 export interface CalibratedAntennaOf {
@@ -61,7 +64,7 @@ export function deriveSession(session: Session, files: Files): Derivation {
     const setup = setupFor(check, setups, active, session.job);
     return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces);
   });
-  return { frame, geoid, marks, setups, antennas, checks };
+  return { frame, geoid, marks, setups, antennas, checks, reviews: reviewValues(session, files) };
 }
 
 const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>

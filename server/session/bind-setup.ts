@@ -38,20 +38,28 @@ export function bindSetup({ header, details, base }: Source): Setup {
       length: takeQuantity(line, 'length', 'extension'),
       place: line.place,
     })),
-    plummet: details.one('plummet', (line) => {
-      const sum = line.sum();
-      if (!sum) missing(line, 'an uncertainty (± 1 mm)');
-      const spread = sum
-        ? bareSpread(line, sum, 'length', 'plummet')
-        : hole('the plummet is not described', line.place);
-      takeAdjusted(line, 'plummet', adjusted);
-      return spread;
-    }, ['adjusted']),
-    bubble: details.one('bubble', (line) => {
-      const tilt = takeBubble(line);
-      takeAdjusted(line, 'bubble', adjusted);
-      return tilt;
-    }, ['adjusted']),
+    plummet: details.one(
+      'plummet',
+      (line) => {
+        const sum = line.sum();
+        if (!sum) missing(line, 'an uncertainty (± 1 mm)');
+        const spread = sum
+          ? bareSpread(line, sum, 'length', 'plummet')
+          : hole('the plummet is not described', line.place);
+        takeAdjusted(line, 'plummet', adjusted);
+        return spread;
+      },
+      ['adjusted'],
+    ),
+    bubble: details.one(
+      'bubble',
+      (line) => {
+        const tilt = takeBubble(line);
+        takeAdjusted(line, 'bubble', adjusted);
+        return tilt;
+      },
+      ['adjusted'],
+    ),
     temperature: details.one('temperature', (line) => takeQuantity(line, 'temperature', 'temperature')),
     autonomous: details.one('autonomous', (line) => ({
       ...takePositionAndHeight(line, 'the autonomous position'),
