@@ -1,7 +1,8 @@
-/** Pages and samples with the markers of what is found in them now; nothing else is ever rewritten. */
+/** Pages and broken samples with the markers of what is found in them now; those of unknown codes are left alone, and so is everything else. */
 import { writeFileSync } from 'node:fs';
+import { CATALOGUE } from '../server/findings/catalogue.ts';
 import { allPages, markedSnippet, type Page } from './pages.ts';
-import { allSamples, markedSample } from './samples.ts';
+import { brokenSamples, markedSample, promisedBy } from './samples.ts';
 
 /**
  * @param only parts of file names; all files where there is none
@@ -11,10 +12,10 @@ export function bless(only: readonly string[]): string[] {
   const wanted = ({ file }: { readonly file: string }) =>
     only.length === 0 || only.some((part) => file.includes(part));
   const pages = allPages()
-    .filter(wanted)
+    .filter((page) => wanted(page) && CATALOGUE.some(({ code }) => code === page.code))
     .map((page) => ({ ...page, marked: markedPage(page) }));
-  const samples = allSamples()
-    .filter(wanted)
+  const samples = brokenSamples()
+    .filter((sample) => wanted(sample) && promisedBy(sample) !== null)
     .map((sample) => ({ ...sample, marked: markedSample(sample) }));
   const changed = [...pages, ...samples].filter(({ text, marked }) => text !== marked);
   for (const { file, marked } of changed) writeFileSync(file, marked);

@@ -1,6 +1,7 @@
 /** The sample sessions as they lie on the disk, each inspected with the files that it names. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { openDocument, type Document } from '../grammar/document.ts';
+import { CATALOGUE } from '../server/findings/catalogue.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
 import type { Files } from '../server/session/files.ts';
 import { findingMarkers, withMarkers, withoutMarkers } from './markers.ts';
@@ -23,6 +24,15 @@ function samplesIn(folder: string): Sample[] {
     .filter((file) => file.endsWith('.trib'))
     .sort()
     .map((file) => ({ file: `${folder}/${file}`, text: readFileSync(`${folder}/${file}`, 'utf8') }));
+}
+
+/** The code that `height-separation-sign.trib`, or `height-extension-twice.trib`, is named after; null where there is none. */
+export function promisedBy({ file }: Sample): string | null {
+  const name = file.replace(/^.*\/|\.trib$/g, '');
+  const fitting = CATALOGUE.map(({ code }) => code).filter((code) =>
+    `${name}-`.startsWith(`${code.replace('/', '-')}-`),
+  );
+  return fitting.sort((one, other) => other.length - one.length)[0] ?? null;
 }
 
 export const inspectSample = ({ file, text }: Sample): Inspection =>

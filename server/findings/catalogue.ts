@@ -1,5 +1,87 @@
 /** Every kind of finding, in the order in which a reader would look for them. */
 import type { AnyFindingKind } from './finding.ts';
+import { anglePacked } from './angle-packed.ts';
+import { angleRange } from './angle-range.ts';
+import { angleSign } from './angle-sign.ts';
+import { antennaCalibration } from './antenna-calibration.ts';
+import { gearOutOfDate } from './gear-out-of-date.ts';
+import { heightNoSurface } from './height-no-surface.ts';
+import { markNoSource } from './mark-no-source.ts';
+import { markNoUncertainty } from './mark-no-uncertainty.ts';
+import { markNotIntact } from './mark-not-intact.ts';
+import { markUnknown } from './mark-unknown.ts';
+import { numberDecimalComma } from './number-decimal-comma.ts';
+import { reviewStale } from './review-stale.ts';
+import { siteNoHazards } from './site-no-hazards.ts';
+import { syntaxBarePoint } from './syntax-bare-point.ts';
+import { syntaxBidirectionalControl } from './syntax-bidirectional-control.ts';
+import { syntaxBrokenNumber } from './syntax-broken-number.ts';
+import { syntaxDateFormat } from './syntax-date-format.ts';
+import { syntaxDuplicateName } from './syntax-duplicate-name.ts';
+import { syntaxExponent } from './syntax-exponent.ts';
+import { syntaxGroupedDigits } from './syntax-grouped-digits.ts';
+import { syntaxImpossibleTime } from './syntax-impossible-time.ts';
+import { syntaxIndent } from './syntax-indent.ts';
+import { syntaxInvisibleCharacter } from './syntax-invisible-character.ts';
+import { syntaxLeftover } from './syntax-leftover.ts';
+import { syntaxLetterCase } from './syntax-letter-case.ts';
+import { syntaxLookAlike } from './syntax-look-alike.ts';
+import { syntaxMisplacedDetail } from './syntax-misplaced-detail.ts';
+import { syntaxMissingLetter } from './syntax-missing-letter.ts';
+import { syntaxMissingValue } from './syntax-missing-value.ts';
+import { syntaxOpenValue } from './syntax-open-value.ts';
+import { syntaxRepeated } from './syntax-repeated.ts';
+import { syntaxUnclosedText } from './syntax-unclosed-text.ts';
+import { syntaxUnknownName } from './syntax-unknown-name.ts';
+import { syntaxUnknownWord } from './syntax-unknown-word.ts';
+import { syntaxUnreadableFile } from './syntax-unreadable-file.ts';
+import { syntaxValueRange } from './syntax-value-range.ts';
+import { syntaxWrongDimension } from './syntax-wrong-dimension.ts';
+import { timeOrder } from './time-order.ts';
+import { timeOutsideSetup } from './time-outside-setup.ts';
 import { unitMissing } from './unit-missing.ts';
+import { unitSlip } from './unit-slip.ts';
 
-export const CATALOGUE: readonly AnyFindingKind[] = [unitMissing];
+export const CATALOGUE: readonly AnyFindingKind[] = [
+  unitMissing,
+  unitSlip,
+  numberDecimalComma,
+  angleRange,
+  anglePacked,
+  angleSign,
+  heightNoSurface,
+  antennaCalibration,
+  markUnknown,
+  markNotIntact,
+  markNoSource,
+  markNoUncertainty,
+  timeOrder,
+  timeOutsideSetup,
+  gearOutOfDate,
+  siteNoHazards,
+  reviewStale,
+  syntaxUnknownWord,
+  syntaxMisplacedDetail,
+  syntaxIndent,
+  syntaxLetterCase,
+  syntaxRepeated,
+  syntaxMissingValue,
+  syntaxMissingLetter,
+  syntaxLeftover,
+  syntaxOpenValue,
+  syntaxValueRange,
+  syntaxWrongDimension,
+  syntaxGroupedDigits,
+  syntaxExponent,
+  syntaxBarePoint,
+  syntaxBrokenNumber,
+  syntaxDateFormat,
+  syntaxImpossibleTime,
+  syntaxUnclosedText,
+  syntaxLookAlike,
+  syntaxInvisibleCharacter,
+  syntaxBidirectionalControl,
+  syntaxUnknownName,
+  syntaxDuplicateName,
+  syntaxUnreadableFile,
+];

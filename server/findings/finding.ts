@@ -2,6 +2,7 @@
 import type { Place } from '../../grammar/tree.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { Session } from '../session/session.ts';
+import { short } from './words.ts';
 
 /** error: a result is wrong or cannot be derived · warning: probably wrong · information: a proof is missing · hint. */
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
@@ -90,7 +91,7 @@ export function kind<Evidence extends { readonly place: Place }>(of: FindingKind
 /** One fix for each reading of what was typed: it changes how a fact is written, and the user picks which. */
 export function readingFixes(place: Place, readings: readonly string[]): Fix[] {
   return readings.map((text) => ({
-    title: text === '' ? 'Take it out' : `Write ${text}`,
+    title: text === '' ? 'Take it out' : `Write ${short(text)}`,
     edits: [{ place, text }],
   }));
 }

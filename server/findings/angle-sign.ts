@@ -1,0 +1,14 @@
+/** An angle that has both a sign and a hemisphere, which may say the same thing or its opposite. */
+import { listed, short } from './words.ts';
+import { kind, readingFixes } from './finding.ts';
+import { remarksAbout } from './remarks.ts';
+
+export const angleSign = kind({
+  code: 'angle/sign',
+  find: (subject) => remarksAbout(subject, 'angle-sign'),
+  tell: ({ typed, readings }) => ({
+    severity: 'error',
+    message: `${short(typed)} has a sign and a hemisphere, and can mean ${listed(readings)}: opposite sides of the earth, so the position counts as missing. Leave the sign out.`,
+  }),
+  mend: ({ place, readings }) => readingFixes(place, readings),
+});

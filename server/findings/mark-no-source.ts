@@ -1,0 +1,26 @@
+/** Coordinates that the day rests on, without the register that they were taken from. */
+import { isHole } from '../quantities/value.ts';
+import { kind } from './finding.ts';
+import { addedDetail } from './edits.ts';
+import { hasDetail, nameIn, placeOfUse, saidOfUse, usedMarks } from './uses.ts';
+
+export const markNoSource = kind({
+  code: 'mark/no-source',
+  find: (subject) =>
+    usedMarks(subject)
+      .filter(({ values }) => !isHole(values.located) && !hasDetail(values.mark, 'source'))
+      .map((used) => ({ used, place: placeOfUse(used, subject, nameIn(used.values.mark)) })),
+  tell: ({ used }) => ({
+    severity: 'information',
+    message: `Nothing says where the coordinates of ${used.values.mark.name} were published, and ${saidOfUse(used)}: a reviewer cannot look them up again. Add the register and the day it was looked up.`,
+  }),
+  mend: ({ used: { values }, place }) =>
+    place.entry === values.mark.entry
+      ? [
+          {
+            title: 'Add a line for the source',
+            edits: [addedDetail(place.path, place.entry, 'source', '?')],
+          },
+        ]
+      : [],
+});

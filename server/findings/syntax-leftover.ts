@@ -1,0 +1,19 @@
+/** What stands on a line and could not be read as part of it. */
+import { kind, readingFixes } from './finding.ts';
+import { remarksAbout } from './remarks.ts';
+import { listed, short } from './words.ts';
+
+export const syntaxLeftover = kind({
+  code: 'syntax/leftover',
+  find: (subject) => remarksAbout(subject, 'leftover'),
+  tell: ({ typed, near }) => ({
+    severity: 'error',
+    message: `${short(typed)} is not understood here, so this part of the line is not read. ${
+      near.length > 0 ? `Did you mean ${listed(near)}?` : 'A remark of your own goes behind #.'
+    }`,
+  }),
+  mend: ({ place, typed, near }) => {
+    const first = /^[\p{L}\p{N}-]+/u.exec(typed)?.[0] ?? '';
+    return readingFixes({ ...place, end: place.start + first.length }, first === '' ? [] : near);
+  },
+});

@@ -1,0 +1,12 @@
+/** A word without what must stand behind it. */
+import { kind } from './finding.ts';
+import { remarksAbout } from './remarks.ts';
+
+export const syntaxMissingValue = kind({
+  code: 'syntax/missing-value',
+  find: (subject) => remarksAbout(subject, 'missing-value'),
+  tell: ({ word, expects }) => ({
+    severity: 'error',
+    message: `${word === '' ? 'Something' : word} is not complete: ${expects} is missing. Nothing can be computed from it; where the value is not known yet, write ?.`,
+  }),
+});

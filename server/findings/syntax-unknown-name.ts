@@ -1,0 +1,26 @@
+/** The name of an antenna, rover, setup or surface that nothing in the session answers to. */
+import { kind, readingFixes } from './finding.ts';
+import { asName } from './edits.ts';
+import { remarksAbout } from './remarks.ts';
+import { listed, short } from './words.ts';
+import type { NamedKind } from '../session/remark.ts';
+
+export const syntaxUnknownName = kind({
+  code: 'syntax/unknown-name',
+  find: (subject) => remarksAbout(subject, 'unknown-name').filter((remark) => remark.kind !== 'mark'),
+  tell: ({ kind: what, name, near }) => ({
+    // Without its rover a check still has its residual; without antenna or setup there is nothing to compute with.
+    severity: what === 'rover' ? 'warning' : 'error',
+    message: `No ${what} is called ${short(name)}${missing[what] ?? ''}. ${
+      near.length > 0 ? `Did you mean ${listed(near)}?` : `Add it, or use the file that has it.`
+    }`,
+  }),
+  mend: ({ place, near }) => readingFixes(place, near.map(asName)),
+});
+
+const missing: Partial<Readonly<Record<NamedKind, string>>> = {
+  antenna: ', so its tape points and phase centre are not known',
+  rover: ', so its pole and its settings are not known',
+  setup: ', so there is no base to compute with',
+  surface: ', so the height stands on nothing that is known',
+};

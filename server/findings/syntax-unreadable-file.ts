@@ -1,0 +1,13 @@
+/** Another session file that cannot be read. */
+import { short } from './words.ts';
+import { kind } from './finding.ts';
+import { remarksAbout } from './remarks.ts';
+
+export const syntaxUnreadableFile = kind({
+  code: 'syntax/unreadable-file',
+  find: (subject) => remarksAbout(subject, 'unreadable-file'),
+  tell: ({ path, because }) => ({
+    severity: 'error',
+    message: `${short(path)} cannot be read: ${because}. Its marks and gear are missing here.`,
+  }),
+});
