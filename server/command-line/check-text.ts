@@ -1,6 +1,6 @@
 /** Findings for a person at a terminal: each at its line, what follows from it, what would mend it, and the verdict. */
 import picocolors from 'picocolors';
-import { SEVERITIES, type Finding, type Severity } from '../findings/finding.ts';
+import { SEVERITIES, type Finding, type Fix, type Severity } from '../findings/finding.ts';
 import { verdictOf } from '../record/verdict.ts';
 import { whereIs } from '../session/where.ts';
 import { excerpt } from './excerpt.ts';
@@ -22,8 +22,8 @@ function sessionText(inspected: Inspected, width: number, colours: Colours): str
   const found = findings.map((finding) => findingText(finding, inspected, width, colours));
   const closing = [
     `${colours.bold(harmless(shownPath(inspected.path)))}: ${counts(findings)}`,
-    wrapped(sentence, width, '  '),
-    ...(next === '' ? [] : [wrapped(`Next: ${next}`, width, '  ')]),
+    ...(sentence === null ? [] : [wrapped(sentence, width, '  ')]),
+    ...(next === null ? [] : [wrapped(`Next: ${next}`, width, '  ')]),
   ];
   return [...found, `${closing.join('\n')}\n`].join('\n');
 }
@@ -45,10 +45,14 @@ function findingText(finding: Finding, { session }: Inspected, width: number, co
       const line = at.path === where.path ? `line ${at.line}` : `${shownPath(at.path)}:${at.line}`;
       return wrapped(`${line}: ${one.message}${one.code === code ? '' : ` (${one.code})`}`, width, '    ');
     }),
-    ...fixes.map(({ title }) => wrapped(`Fix: ${title}`, width, '    ')),
+    ...(fixes.length === 0 ? [] : [wrapped(fixesText(fixes), width, '    ')]),
   ];
   return `${lines.join('\n')}\n`;
 }
+
+/** Several fixes exclude one another: the user picks the one that tells what was read. */
+const fixesText = (fixes: readonly Fix[]) =>
+  `${fixes.length > 1 ? 'Fix, one of: ' : 'Fix: '}${fixes.map(({ title }) => title).join('; ')}`;
 
 const PAINTS: Readonly<Record<Severity, (colours: Colours) => (text: string) => string>> = {
   error: (colours) => colours.red,

@@ -2,14 +2,15 @@
 import { type Command, Option } from 'commander';
 import { SEVERITIES, type Severity } from '../findings/finding.ts';
 import { findingsJson } from '../record/findings-json.ts';
-import { verdictOf } from '../record/verdict.ts';
+import { PROOF_CLASSES, type RequiredProof } from '../derive/trust.ts';
+import { shortfalls } from '../record/verdict.ts';
 import { findingsText } from './check-text.ts';
 import type { Io } from './io.ts';
 import { inspectSessions, shownPath, type Inspected, type SessionOptions } from './sessions.ts';
 
 interface Options extends SessionOptions {
   readonly severity: Severity;
-  readonly require?: 'bracketed' | 'held' | 'checked';
+  readonly require?: RequiredProof;
   readonly format: keyof typeof ANSWERS;
 }
 
@@ -29,11 +30,10 @@ export function register(program: Command, io: Io): void {
         .default('error'),
     )
     .addOption(
-      new Option('--require <proof>', 'exit 1 when a day is proved less than this').choices([
-        'bracketed',
-        'held',
-        'checked',
-      ]),
+      new Option(
+        '--require <proof>',
+        'exit 1 when the day or one of its points is proved less than this',
+      ).choices(Object.keys(PROOF_CLASSES)),
     )
     .addOption(new Option('--format <format>', 'how to answer').choices(Object.keys(ANSWERS)).default('text'))
     .option('--root <folder>', 'files that a session names are read below this folder only')
@@ -46,8 +46,14 @@ async function run(paths: readonly string[], options: Options, io: Io): Promise<
   const counts = SEVERITIES.slice(0, SEVERITIES.indexOf(options.severity) + 1);
   if (inspected.some(({ findings }) => findings.some(({ severity }) => counts.includes(severity))))
     io.exitWith(1);
-  for (const session of options.require ? inspected.filter((one) => !verdictOf(one).checked) : []) {
-    io.complain(`tribrach: ${shownPath(session.path)} is not ${options.require ?? ''}\n`);
-    io.exitWith(1);
-  }
+  const missing = options.require ? missingProof(inspected, options.require) : [];
+  if (missing.length > 0) io.exitWith(1);
+  io.complain(missing.map((sentence) => `tribrach: ${sentence}\n`).join(''));
 }
+
+const missingProof = (inspected: readonly Inspected[], required: RequiredProof) =>
+  inspected.flatMap((session) =>
+    shortfalls(session, required).map(
+      (shortfall) => `${shownPath(session.path)}: ${shortfall}, and ${required} is required`,
+    ),
+  );

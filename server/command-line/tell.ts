@@ -30,11 +30,10 @@ async function run(paths: readonly string[], options: SessionOptions, io: Io): P
 
 function cardText(card: KeyCard, { path, findings }: Inspected, io: Io): string {
   const { bold, dim, yellow } = picocolors.createColors(io.colours);
-  const width = Math.max(...card.lines.map(({ value }) => value?.length ?? 0));
-  const row = ({ label, value, note }: KeyLine) =>
-    value === null
-      ? `  ${label.padEnd(LABEL)} ${yellow('?')}  ${harmless(note)}`
-      : `  ${label.padEnd(LABEL)} ${bold(harmless(value).padStart(width))}  ${dim(note)}`.trimEnd();
+  const row = ({ label, value, note }: KeyLine) => {
+    const shown = value === null ? yellow('?'.padStart(VALUE)) : bold(harmless(value).padStart(VALUE));
+    return `  ${label.padEnd(LABEL)} ${shown}  ${value === null ? '' : dim(note)}`.trimEnd();
+  };
   const errors = findings.filter(({ severity }) => severity === 'error').length;
   const warnings = [
     ...card.warnings,
@@ -46,7 +45,7 @@ function cardText(card: KeyCard, { path, findings }: Inspected, io: Io): string 
     bold(`${harmless(card.setup)} on ${harmless(card.mark)}`) + dim(`  ${harmless(shownPath(path))}`),
     '',
     ...card.lines.map(row),
-    ...(card.broadcast.some(({ value }) => value === null)
+    ...(card.broadcast.every(({ value }) => value === null)
       ? []
       : ['', '  Antenna position in messages 1005 and 1006', ...card.broadcast.map(row)]),
     ...warnings.map((warning) => `\n${yellow(wrapped(warning, io.width, '  '))}`),
@@ -55,3 +54,4 @@ function cardText(card: KeyCard, { path, findings }: Inspected, io: Io): string 
 }
 
 const LABEL = 20;
+const VALUE = 20;

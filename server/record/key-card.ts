@@ -35,7 +35,9 @@ export function keyCard(values: SetupValues, frame: Frame): KeyCard {
       : { label: 'Datum', value: system.datum.name, note: system.datum.geographic ?? '' },
     line('Latitude', tell.latitude, (value) => showAngle(value, 'N')),
     line('Longitude', tell.longitude, (value) => showAngle(value, 'E')),
-    line('Ellipsoidal height', tell.ellipsoidalHeight, toMillimetre, 'not the height above sea level'),
+    tell.coarse
+      ? line('Ellipsoidal height', tell.ellipsoidalHeight, toMetre, 'by EGM96, not for keying')
+      : line('Ellipsoidal height', tell.ellipsoidalHeight, toMillimetre, 'not the height above sea level'),
     line(
       'Antenna height',
       tell.antennaHeight,
@@ -48,13 +50,16 @@ export function keyCard(values: SetupValues, frame: Frame): KeyCard {
       note: tell.antennaType ? '' : 'the setup names no antenna',
     },
   ];
-  const broadcast = [line('X', whole.x, toTenth), line('Y', whole.y, toTenth), line('Z', whole.z, toTenth)];
+  const broadcast = tell.coarse
+    ? []
+    : [line('X', whole.x, toTenth), line('Y', whole.y, toTenth), line('Z', whole.z, toTenth)];
+  const missing = missingFrom(lines);
   return {
     setup: setup.name,
     mark: mark ? named(mark.mark.name, mark.mark.description) : (setup.on?.name ?? 'no mark'),
     lines,
     broadcast,
-    warnings: [...warningsOf(values, lines), ...keyedSoFar(values)],
+    warnings: [...missing, ...coarseHeight(values), ...(missing.length > 0 ? [] : keyedSoFar(values))],
   };
 }
 
@@ -63,6 +68,7 @@ const REFERENCES: Readonly<Record<string, string>> = {
   'phase-centre': 'to the phase centre',
 };
 
+const toMetre = (metres: number) => `about ${showNumber(metres, 0)} m`;
 const toMillimetre = (metres: number) => `${showNumber(metres, 3)} m`;
 /** Messages 1005 and 1006 count in tenths of a millimetre. */
 const toTenth = (metres: number) => `${showNumber(metres, 4)} m`;
@@ -73,23 +79,28 @@ const named = (name: string, description: string | null) =>
 const line = (label: string, value: Maybe<Value>, show: (number: number) => string, note = ''): KeyLine =>
   isHole(value) ? { label, value: null, note: value.hole } : { label, value: show(value.value), note };
 
-function warningsOf({ tell }: SetupValues, lines: readonly KeyLine[]): string[] {
-  const missing = lines.filter(({ value }) => value === null).map(({ label }) => label.toLowerCase());
-  return [
-    ...(missing.length > 0 ? [`Do not key this yet: ${listed(missing)} cannot be said.`] : []),
-    ...(tell.coarse
-      ? [
-          'The ellipsoidal height rests on EGM96, which can be a metre out: good for finding blunders, not for keying. Use the separation that is published for the mark, or the geoid model of the region.',
-        ]
-      : []),
-  ];
+/** What cannot be said, once for each reason. */
+function missingFrom(lines: readonly KeyLine[]): string[] {
+  const reasons = new Map<string, string[]>();
+  for (const { label, value, note } of lines)
+    if (value === null) reasons.set(note, [...(reasons.get(note) ?? []), label.toLowerCase()]);
+  return [...reasons].map(
+    ([reason, labels]) => `Do not key this yet, for want of ${listed(labels)}: ${reason}.`,
+  );
 }
+
+const coarseHeight = ({ tell }: SetupValues): string[] =>
+  tell.coarse
+    ? [
+        'The ellipsoidal height rests on EGM96, which can be a metre out: good for finding blunders, not for keying. Use the separation that is published for the mark, or the geoid model of the region.',
+      ]
+    : [];
 
 const listed = (words: readonly string[]) =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
 
-/** How far what was keyed last is from this card; below a millimetre it is the same. */
-function keyedSoFar({ keyed }: SetupValues): string[] {
+/** How far what was keyed last is from this card; below a millimetre it is the same, and a coarse height says nothing. */
+function keyedSoFar({ keyed, tell }: SetupValues): string[] {
   const last = keyed[keyed.length - 1];
   if (!last) return [];
   const { east, north, up } = last;
@@ -97,7 +108,7 @@ function keyedSoFar({ keyed }: SetupValues): string[] {
   const parts = [
     offBy(east.value, 'east', 'west'),
     offBy(north.value, 'north', 'south'),
-    offBy(up.value, 'too high', 'too low'),
+    tell.coarse ? '' : offBy(up.value, 'too high', 'too low'),
   ].filter((part) => part !== '');
   return parts.length === 0
     ? []

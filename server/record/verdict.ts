@@ -1,78 +1,73 @@
-/** The verdict of a session in a sentence: what its checks prove, and what to do next. */
-import type { CheckValues } from '../derive/check.ts';
-import { clockTime } from '../findings/words.ts';
+/** The verdict of a session in a sentence, what to do next, and whether the day is proved as far as somebody asks. */
+import { setupFor } from '../derive/derivation.ts';
+import { classOf, meets, trustOf, type RequiredProof, type Trust } from '../derive/trust.ts';
+import { classInWords } from '../derive/trust-words.ts';
+import type { TrustClass } from '../derive/trust-spans.ts';
 import type { Inspection } from '../inspect.ts';
+import { instantOf } from '../session/session.ts';
 import { whereIs } from '../session/where.ts';
 
 export interface Verdict {
-  readonly sentence: string;
-  readonly next: string;
-  /** A check on a known mark passed, and none that still counts failed. */
-  readonly checked: boolean;
+  /** Null where no base is set up: a file of marks has no day. */
+  readonly sentence: string | null;
+  /** Null where nothing is left to do. */
+  readonly next: string | null;
 }
 
 export function verdictOf(inspection: Inspection): Verdict {
-  const { checks, setups } = inspection.derivation;
-  const passing = checks.filter(({ verdict }) => verdict === 'passes');
-  const failing = checks.filter((check) => check.verdict === 'fails' && !putRight(check, passing));
-  const bases = [...setups.values()];
-  return {
-    sentence: sentenceOf(bases.length, passing, failing, inspection),
-    next: nextOf(
-      bases.some(({ setup }) => setup.until === null),
-      passing,
-      failing,
-      inspection,
-    ),
-    checked: passing.length > 0 && failing.length === 0,
-  };
+  const { session, derivation } = inspection;
+  const trust = hasDay(inspection) ? trustOf(session, derivation) : null;
+  return { sentence: trust?.verdict ?? null, next: nextStep(trust, inspection) };
 }
 
-/** The base was told something else after the check, and a check after that passed. */
-const putRight = (check: CheckValues, passing: readonly CheckValues[]) =>
-  passing.some(
-    (later) =>
-      later.setup === check.setup &&
-      later.keyed !== check.keyed &&
-      (later.instant ?? -Infinity) > (check.instant ?? Infinity),
-  );
-
-function sentenceOf(
-  bases: number,
-  passing: readonly CheckValues[],
-  failing: readonly CheckValues[],
-  inspection: Inspection,
-): string {
-  if (bases === 0) return 'No base is set up in this session, so there is nothing to prove.';
-  const named = (checks: readonly CheckValues[]) =>
-    listed(checks.map(({ check, instant }) => withTime(check.name, clockTime(instant, inspection))));
-  if (failing.length > 0)
-    return `The day is in doubt: ${named(failing)} ${failing.length === 1 ? 'fails' : 'fail'}.`;
-  if (passing.length === 0) return 'Nothing proves the day: no check on a second known mark has passed.';
-  const marks = listed([...new Set(passing.map(({ check }) => check.on?.name ?? '?'))]);
-  return `${named(passing)} ${passing.length === 1 ? 'agrees' : 'agree'} with ${marks}.`;
+/** What of a session is worth less than was asked for, as sentences; none where all of it is proved so far. */
+export function shortfalls(inspection: Inspection, required: RequiredProof): string[] {
+  if (!hasDay(inspection)) return [];
+  const { session, derivation } = inspection;
+  const trust = trustOf(session, derivation);
+  const bases = [...derivation.setups.values()];
+  const points = session.singlePoints.map((point) => ({
+    what: `point ${point.name}`,
+    found: classOf(trust.rovers, {
+      setup: setupFor(point, derivation.setups, bases, session.job),
+      rover: point.by?.name ?? null,
+      instant: instantOf(point.at, session.job),
+    }),
+  }));
+  return [{ what: 'the day', found: trust.day }, ...points]
+    .filter(({ found }) => !meets(found, required))
+    .map(({ what, found }) => `${what} is ${classInWords(found)}`);
 }
 
-function nextOf(
-  open: boolean,
-  passing: readonly CheckValues[],
-  failing: readonly CheckValues[],
-  { findings, session, derivation }: Inspection,
-): string {
+const hasDay = ({ session, derivation }: Inspection) =>
+  derivation.setups.size > 0 || session.points.length > 0 || session.singlePoints.length > 0;
+
+function nextStep(trust: Trust | null, { findings, session, derivation }: Inspection): string | null {
   const error = findings.find(({ severity }) => severity === 'error');
   if (error) {
     const { path, line } = whereIs(session, error.place);
     const where = path === session.document.path ? `line ${line}` : `line ${line} of ${path}`;
-    return `Put right ${error.code} in ${where} first; check again after that.`;
+    return `Put right ${error.code} in ${where} first, then check again.`;
   }
-  if (failing.length > 0) return 'Measure nothing more from this base before it is known why.';
-  if (derivation.setups.size === 0) return '';
-  if (passing.length === 0)
-    return open ? 'Occupy a second known mark and compare, before the work begins.' : '';
-  return open ? 'Check a known mark again before the base is taken down.' : '';
+  if (!trust) return null;
+  const open = [...derivation.setups.values()].some(({ setup }) => setup.until === null);
+  return open ? STEPS_WHILE_OPEN[trust.day] : STEPS_AFTERWARDS[trust.day];
 }
 
-const withTime = (name: string, time: string | null) => (time === null ? name : `${name} (${time})`);
+const STEPS_WHILE_OPEN: Readonly<Record<TrustClass, string | null>> = {
+  unchecked: 'Occupy a second known mark and compare, before the work begins.',
+  'not-opened': 'Occupy a known mark and compare, before anything else is measured.',
+  'not-closed': 'Check a known mark again before the base is taken down.',
+  'in-doubt': 'Measure nothing more from this base before it is known why the check failed.',
+  held: 'Check a known mark again before the base is taken down.',
+  bracketed: 'Check a known mark again before the base is taken down.',
+};
 
-const listed = (words: readonly string[]) =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
+const STEPS_AFTERWARDS: Readonly<Record<TrustClass, string | null>> = {
+  unchecked: 'Measure some of the points again from a base that is checked on a second known mark.',
+  'not-opened': 'Measure some of the first points again from a base that is checked.',
+  'not-closed': 'Measure some of the last points again from a base that is checked.',
+  'in-doubt': 'Use none of the points in doubt before it is known why the check failed.',
+  held: null,
+  bracketed: null,
+};
