@@ -5,6 +5,7 @@ import * as check from './check.ts';
 import * as derive from './derive.ts';
 import * as format from './format.ts';
 import { CannotRun, type Io } from './io.ts';
+import * as serve from './serve.ts';
 import * as tell from './tell.ts';
 
 /** Each adds itself to the program; a new command is a new file and a name here. */
@@ -13,6 +14,7 @@ const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void
   derive,
   tell,
   format,
+  serve,
 ];
 
 /** Runs one command; whatever goes wrong ends in a sentence on standard error and exit status 2. */

@@ -1,0 +1,17 @@
+/** `tribrach serve`: the language server, for any editor that speaks the protocol. */
+import type { Command } from 'commander';
+import { editorDisk } from './editor-disk.ts';
+import { CannotRun, type Io } from './io.ts';
+
+export function register(program: Command, _io: Io): void {
+  program
+    .command('serve')
+    .description('answer an editor by the Language Server Protocol')
+    .option('--stdio', 'by standard input and output')
+    .action(async ({ stdio }: { readonly stdio?: boolean }) => {
+      if (!stdio) throw new CannotRun(['say how the editor is connected: tribrach serve --stdio']);
+      // Loaded here alone, so that the other commands start without it.
+      const { serveStdio } = await import('../protocol/serve.ts');
+      serveStdio(editorDisk);
+    });
+}

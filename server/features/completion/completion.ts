@@ -1,0 +1,167 @@
+/** What may stand where the cursor is: words, units, names with what they stand for, coordinate systems, times. */
+import { entryAt } from '../../../grammar/document.ts';
+import { wordEnd } from '../../../grammar/characters.ts';
+import type { Item, Line } from '../../../grammar/tree.ts';
+import { UNITS } from '../../../grammar/units.ts';
+import { DETAILS, detailWord, ENTRIES, entryWord } from '../../../grammar/vocabulary.ts';
+import type { Inspection } from '../../inspect.ts';
+import { cursorAt, linesOf, type Cursor } from '../cursor.ts';
+import { expectedBehind, valuesBehind, type Told } from './expected.ts';
+import { offeredNames } from './offered-names.ts';
+import { offeredSystems } from './offered-systems.ts';
+import { offeredTimes } from './offered-times.ts';
+
+export interface Offer {
+  readonly kind: 'entry' | 'detail' | 'word' | 'value' | 'unit' | 'name' | 'system' | 'time';
+  readonly label: string;
+  /** A few words beside the label. */
+  readonly beside: string;
+  readonly says?: string;
+  /** What is put in the place of the characters from `start` to the cursor. */
+  readonly text: string;
+  readonly start: number;
+  /** What the client is to compare with what was typed, where it is not the label. */
+  readonly matches?: string;
+}
+
+/** What stands before the cursor in its line. */
+export interface Before {
+  readonly cursor: Cursor;
+  /** The line's first word. */
+  readonly word: string;
+  /** Whole items before the one being typed, the nearest last. */
+  readonly items: readonly Item[];
+  /** The word that a name, a time or a value follows: the nearest one before the cursor. */
+  readonly leading: string;
+  readonly typed: string;
+  /** Where what is being typed starts in the text. */
+  readonly start: number;
+  readonly offset: number;
+}
+
+export function completionAt(inspection: Inspection, offset: number): Offer[] {
+  const { document } = inspection.session;
+  const lineStart = startOfLine(document.text, offset);
+  const head = document.text.slice(lineStart, offset);
+  if (isInsideText(head) && !/^\s*(grid|datum)\s/.test(head)) return [];
+  if (/^\s*[^\s"#]*$/.test(head)) return firstWords(inspection, head, offset);
+  const before = whatIsBefore(inspection, head, lineStart, offset);
+  return before ? behindFirstWord(before, inspection) : [];
+}
+
+/** In the first column an entry may open; anywhere else a detail of the entry above goes on. */
+function firstWords(inspection: Inspection, head: string, offset: number): Offer[] {
+  const typed = head.trimStart();
+  const start = offset - typed.length;
+  const indented = typed.length < head.length;
+  const { entries, starts } = inspection.session.document;
+  const entry = entries[entryAt(starts, Math.max(0, offset - head.length - 1))];
+  const spec = entry?.header.word ? entryWord(entry.header.word.word) : undefined;
+  const present = new Set(entry?.details.map(({ word }) => word?.word));
+  const details = DETAILS.filter(
+    ({ word, repeatable }) => spec?.details.includes(word) && (repeatable || !present.has(word)),
+  ).map((detail): Offer => {
+    const text = (indented ? '' : '  ') + padded(detail.word);
+    return { kind: 'detail', label: detail.word, beside: detail.says, says: detail.example, text, start };
+  });
+  const opening = ENTRIES.map(({ word, says, example }): Offer => {
+    return { kind: 'entry', label: word, beside: says, says: example, text: `${word} `, start };
+  });
+  return indented ? details : [...opening, ...details];
+}
+
+/** A detail's value starts in a column of its own. */
+const VALUE_COLUMN = 12;
+const padded = (word: string) => `${word} `.padEnd(VALUE_COLUMN);
+
+function whatIsBefore(
+  { session }: Inspection,
+  head: string,
+  lineStart: number,
+  offset: number,
+): Before | null {
+  // What the entry's tree says of the line; a blank behind its last item is no longer part of it.
+  const cursor = cursorAt(session, lineStart + (head.trimEnd().length || head.length));
+  const line = cursor && (cursor.line ?? lineWith(cursor, lineStart));
+  if (!cursor || !line?.word) return null;
+  const typed = /[^\s,"]*$/.exec(head)?.[0] ?? '';
+  const start = offset - typed.length;
+  const items = line.items.filter((item) => cursor.start + item.end <= start);
+  const word = detailWord(line.word.word)?.word ?? entryWord(line.word.word)?.word ?? line.word.word;
+  const last = items.filter((item) => item.kind === 'word').at(-1);
+  const after = last ? items.slice(items.indexOf(last) + 1) : items;
+  const waiting = after.length === 0;
+  return { cursor, word, items, leading: waiting ? (last?.word ?? word) : '', typed, start, offset };
+}
+
+const lineWith = (cursor: Cursor, lineStart: number): Line | undefined =>
+  linesOf(cursor.entry).findLast(({ start }) => cursor.start + start >= lineStart);
+
+function behindFirstWord(before: Before, inspection: Inspection): Offer[] {
+  const { word, leading, items } = before;
+  const names = offeredNames(before, inspection);
+  if (names) return names;
+  if (leading === 'in' || ((word === 'grid' || word === 'datum') && items.length === 0))
+    return offeredSystems(before, inspection);
+  if (['at', 'until', 'between', 'and'].includes(leading)) return offeredTimes(before, inspection);
+  const units = offeredUnits(before);
+  if (units.length > 0) return units;
+  const values = leading === word ? valuesBehind(word).map(offer('value', before)) : [];
+  return [...values, ...goingOn(before)];
+}
+
+/** Words of the phrase that have not been said yet; those that may come again are coordinates and directions. */
+function goingOn(before: Before): Offer[] {
+  const { word, items } = before;
+  const said = new Set(items.map((item) => (item.kind === 'word' ? item.word : '')));
+  return expectedBehind(word)
+    .words.filter((told) => !said.has(told.word.split(' ')[0] ?? ''))
+    .map(offer('word', before));
+}
+
+const offer =
+  (kind: Offer['kind'], { start }: Before) =>
+  ({ word, says }: Told): Offer => ({ kind, label: word, beside: says, text: word, start });
+
+/** Directly behind a number, or behind the blank that follows it: the units that fit what is measured. */
+function offeredUnits({ word, typed, start, offset, items, cursor }: Before): Offer[] {
+  const { measures } = expectedBehind(word);
+  const fitting = UNITS.filter((unit) => measures.includes(unit.measures));
+  const attached = /^[+\-\u2212]?\d+(?:\.\d+)?/.exec(typed)?.[0];
+  if (attached !== undefined) return unitOffers(fitting, start + attached.length, offset, true);
+  const last = items.at(-1);
+  const bare = last?.kind === 'sum' && last.terms.at(-1)?.measure?.parts.at(-1)?.unit === null;
+  if (!bare || !isWordLike(typed)) return [];
+  const gap = start - (cursor.start + last.end);
+  return gap <= 1 ? unitOffers(fitting, start, offset, false) : [];
+}
+
+const isWordLike = (typed: string) => typed === '' || wordEnd(typed, 0) === typed.length;
+
+const unitOffers = (fitting: typeof UNITS, start: number, offset: number, attached: boolean): Offer[] =>
+  start > offset
+    ? []
+    : fitting.map(({ unit, says }) => ({
+        kind: 'unit',
+        label: unit,
+        beside: says,
+        text: attached && /^\p{L}/u.test(unit) ? ` ${unit}` : unit,
+        start,
+        ...(attached ? { matches: unit } : {}),
+      }));
+
+function startOfLine(text: string, offset: number): number {
+  const before = text.slice(0, offset);
+  return Math.max(before.lastIndexOf('\n'), before.lastIndexOf('\r')) + 1;
+}
+
+/** Behind a quotation mark that opens a text, or in a comment, nothing is offered. */
+function isInsideText(head: string): boolean {
+  let inside = false;
+  for (let at = 0; at < head.length; at++) {
+    const before = head[at - 1] ?? ' ';
+    if (!inside && head[at] === '#' && /\s/.test(before)) return true;
+    if (head[at] === '"' && (inside || /[\s,]/.test(before))) inside = !inside;
+  }
+  return inside;
+}

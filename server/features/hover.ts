@@ -1,0 +1,117 @@
+/** What is known about the place under the pointer: the word, the unit, the name, and the derivation of each value of the line. */
+import { detailWord, entryWord, type DetailWord, type WordEntry } from '../../grammar/vocabulary.ts';
+import { unitNamed } from '../../grammar/units.ts';
+import type { Item, Line, Span } from '../../grammar/tree.ts';
+import { listCheck, listMark, listSetup, type Listed } from '../derive/listing.ts';
+import { systemOf } from '../geodesy/registry/registry.ts';
+import type { Inspection } from '../inspect.ts';
+import { isRefusal } from '../quantities/refusal.ts';
+import { explain } from '../quantities/explain.ts';
+import { showAngle, showValue } from '../quantities/show.ts';
+import { isHole, type Value } from '../quantities/value.ts';
+import { tellPlaceIn } from '../session/where.ts';
+import { aboutName } from './about-name.ts';
+import { cursorAt, type Cursor, type Stretch } from './cursor.ts';
+import { nameAt } from './names.ts';
+
+export interface Hover {
+  readonly at: Stretch;
+  readonly blocks: readonly HoverBlock[];
+}
+/** `story` lines are laid out with blanks. */
+export type HoverBlock =
+  | { readonly kind: 'says'; readonly text: string; readonly example?: string }
+  | { readonly kind: 'story'; readonly title: string; readonly lines: readonly string[] };
+
+export function hoverAt(inspection: Inspection, offset: number): Hover | null {
+  const { session } = inspection;
+  const cursor = cursorAt(session, offset);
+  if (!cursor?.line) return null;
+  const { line, at } = cursor;
+  const word = line.word;
+  const stretch = (span: Span): Stretch => ({
+    path: session.document.path,
+    start: cursor.start + span.start,
+    end: cursor.start + span.end,
+  });
+  if (word && word.start <= at && at <= word.end) {
+    const blocks = [...aboutWord(word.word), ...storiesOn(cursor, inspection)];
+    return blocks.length > 0 ? { at: stretch(word), blocks } : null;
+  }
+  const named = nameAt(session, cursor.bound, offset);
+  if (named) {
+    const blocks = aboutName(named, inspection);
+    if (blocks.length > 0) return { at: stretch(named.place), blocks };
+  }
+  if (!cursor.item) return null;
+  const blocks = [...aboutItem(cursor.item, at), ...storiesOn(cursor, inspection)];
+  return blocks.length > 0 ? { at: stretch(cursor.item), blocks } : null;
+}
+
+function aboutWord(typed: string): HoverBlock[] {
+  const spec: WordEntry | DetailWord | undefined = entryWord(typed) ?? detailWord(typed);
+  return spec ? [{ kind: 'says', text: spec.says, example: spec.example }] : [];
+}
+
+function aboutItem(item: Item, at: number): HoverBlock[] {
+  if (item.kind === 'name' || item.kind === 'text') return aboutSystem(item.kind === 'name' ? item.name : '');
+  if (item.kind !== 'sum') return [];
+  const parts = item.terms.flatMap((term) =>
+    [term.measure, term.uncertainty].flatMap((measure) => measure?.parts ?? []),
+  );
+  const unit = parts.map((part) => part.unit).find((found) => found && found.start <= at && at <= found.end);
+  const spec = unit && unitNamed(unit.unit);
+  return spec ? [{ kind: 'says', text: `${spec.unit}: ${spec.says}.` }] : [];
+}
+
+function aboutSystem(name: string): HoverBlock[] {
+  if (!/^epsg:/i.test(name)) return [];
+  const system = systemOf(name);
+  if (isRefusal(system)) return [{ kind: 'says', text: system.refused }];
+  const caution = 'datum' in system ? (system.datum.caution ?? '') : '';
+  const area = 'area' in system && system.area ? ` Area of use: ${system.area.name}.` : '';
+  return [{ kind: 'says', text: `${name}: ${system.name}.${area} ${caution}`.trim() }];
+}
+
+/** The stories of all values that follow from this line. */
+function storiesOn({ bound, line }: Cursor, inspection: Inspection): HoverBlock[] {
+  const listed = line ? listedFor(bound, inspection).filter(({ place }) => within(place, line)) : [];
+  const tellPlace = tellPlaceIn(inspection.session);
+  const values = listed.map(({ value }) => value).filter((value): value is Value => !isHole(value));
+  const holes = listed.map(({ value }) => value).filter(isHole);
+  const reasons = [...new Set(holes.map((missing) => missing.hole))];
+  return [
+    ...values.map((value): HoverBlock => ({
+      kind: 'story',
+      title: titleOf(value),
+      lines: explain(value, tellPlace),
+    })),
+    ...reasons.map((reason): HoverBlock => ({ kind: 'says', text: `Not known: ${reason}.` })),
+  ];
+}
+
+const within = (place: Span, line: Line) => line.start <= place.start && place.end <= line.end;
+
+function listedFor(bound: Cursor['bound'], { derivation }: Inspection): readonly Listed[] {
+  if (bound.kind === 'mark') {
+    const values = derivation.marks.get(bound.name);
+    return values?.mark === bound ? listMark(values) : [];
+  }
+  if (bound.kind === 'setup') {
+    const values = derivation.setups.get(bound.name);
+    return values?.setup === bound ? listSetup(values) : [];
+  }
+  if (bound.kind !== 'check') return [];
+  const values = derivation.checks.find(({ check }) => check === bound);
+  return values ? listCheck(values) : [];
+}
+
+export function titleOf(value: Value): string {
+  return `${value.name} = ${shown(value)}`;
+}
+
+/** Latitudes and longitudes as a receiver shows them, everything else as usual. */
+export function shown(value: Value): string {
+  if (value.unit !== '°' || !/latitude|longitude/.test(value.name)) return showValue(value);
+  return showAngle(value.value, value.name.includes('latitude') ? 'N' : 'E');
+}

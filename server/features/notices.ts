@@ -1,0 +1,30 @@
+/** The findings of a session as an editor shows them: stretches of the text with a severity, a sentence and what it rests on. */
+import type { Finding, Severity } from '../findings/finding.ts';
+import type { Inspection } from '../inspect.ts';
+import type { Session } from '../session/session.ts';
+import { offsetsOf } from '../session/where.ts';
+import type { Stretch } from './cursor.ts';
+
+export interface Notice {
+  readonly at: Stretch;
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+  readonly related: readonly { readonly at: Stretch; readonly message: string }[];
+}
+
+/** Those of the session's own file; what another file brings is shown where this one asks for it. */
+export function noticesOf({ session, findings }: Inspection): Notice[] {
+  return findings.flatMap((finding) => noticeOf(finding, session) ?? []);
+}
+
+function noticeOf(finding: Finding, session: Session): Notice | null {
+  const at = offsetsOf(session, finding.place);
+  if (at?.path !== session.document.path) return null;
+  const { code, severity, message } = finding;
+  const related = finding.related.flatMap(({ place, message: told }) => {
+    const stretch = offsetsOf(session, place);
+    return stretch ? [{ at: stretch, message: told }] : [];
+  });
+  return { at, code, severity, message, related };
+}

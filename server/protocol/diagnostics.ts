@@ -1,0 +1,61 @@
+/** Findings as diagnostics: pulled by clients that can, published to the others. */
+import {
+  DiagnosticSeverity,
+  DocumentDiagnosticReportKind,
+  type Connection,
+  type Diagnostic,
+} from 'vscode-languageserver';
+import type { Severity } from '../findings/finding.ts';
+import { noticesOf, type Notice } from '../features/notices.ts';
+import type { OpenSession, OpenSessions } from './open-sessions.ts';
+import { toLocation, toRange } from './to-protocol.ts';
+
+export const SOURCE = 'tribrach';
+
+export function publishDiagnostics(
+  connection: Connection,
+  sessions: OpenSessions,
+  session: OpenSession,
+): void {
+  const { address: uri, version } = session;
+  void connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(sessions, session) });
+}
+
+export function answerDiagnostics(connection: Connection, sessions: OpenSessions): void {
+  connection.languages.diagnostics.on(({ textDocument, previousResultId }) => {
+    const session = sessions.at(textDocument.uri);
+    if (!session) return { kind: DocumentDiagnosticReportKind.Full, items: [] };
+    const items = diagnosticsOf(sessions, session);
+    const resultId = String(session.edition);
+    return resultId === previousResultId
+      ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }
+      : { kind: DocumentDiagnosticReportKind.Full, resultId, items };
+  });
+}
+
+function diagnosticsOf(sessions: OpenSessions, session: OpenSession): Diagnostic[] {
+  return noticesOf(sessions.inspectionOf(session)).map((notice) => toDiagnostic(sessions, session, notice));
+}
+
+function toDiagnostic(sessions: OpenSessions, session: OpenSession, notice: Notice): Diagnostic {
+  const { at, code, severity, message, related } = notice;
+  const relatedInformation = related.flatMap((rest) => {
+    const location = toLocation(sessions, rest.at);
+    return location ? [{ location, message: rest.message }] : [];
+  });
+  return {
+    range: toRange(session.document, at),
+    severity: SEVERITIES[severity],
+    source: SOURCE,
+    code,
+    message,
+    ...(relatedInformation.length > 0 ? { relatedInformation } : {}),
+  };
+}
+
+const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+};

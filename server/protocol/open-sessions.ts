@@ -1,0 +1,194 @@
+/** The sessions that an editor has open: each keystroke re-reads one entry, and soon after the last one all is inspected anew. */
+import { editDocument, openDocument, type Document } from '../../grammar/document.ts';
+import { offsetOf } from '../../grammar/lines.ts';
+import { inspect, type Inspection } from '../inspect.ts';
+import { isRefusal } from '../quantities/refusal.ts';
+import type { Files } from '../session/files.ts';
+import { sessionOf, type Session } from '../session/session.ts';
+import { pathOf } from './addresses.ts';
+
+/** What the program that the server runs in lends it. */
+export interface Platform {
+  /** Files that a session at this path may read; `folders` are those that the editor has open. */
+  filesFor(path: string, folders: readonly string[]): Files;
+  /** Session files below a folder. */
+  sessionsBelow(folder: string): readonly string[];
+  /** Runs the task after so many milliseconds; after 0, as soon as this turn is over. */
+  later(task: () => void, milliseconds: number): void;
+  /** Milliseconds that go by. */
+  now(): number;
+}
+
+export interface OpenSession {
+  readonly address: string;
+  readonly path: string;
+  version: number;
+  document: Document;
+  /** Null from a change until it has been inspected. */
+  inspection: Inspection | null;
+  /** Counts inspections. */
+  edition: number;
+  /** Paths of all files that an inspection has asked for. */
+  readonly reads: Set<string>;
+  readonly files: Files;
+}
+
+export interface TextChange {
+  readonly range?: { readonly start: LinePosition; readonly end: LinePosition };
+  readonly text: string;
+}
+export interface LinePosition {
+  readonly line: number;
+  readonly character: number;
+}
+
+/** Milliseconds. */
+const QUICK = 20;
+const LONGEST_PAUSE = 200;
+
+export type OpenSessions = ReturnType<typeof openSessions>;
+
+/** @param inspected is told after each inspection; `own` is false where another file has changed */
+export function openSessions(platform: Platform, inspected: (session: OpenSession, own: boolean) => void) {
+  const open = new Map<string, OpenSession>();
+  const waiting = new Map<OpenSession, { own: boolean }>();
+  let folders: readonly string[] = [];
+  let scheduled = false;
+  let lastTook = 0;
+
+  function openText(address: string, version: number, text: string): void {
+    const path = pathOf(address);
+    const reads = new Set<string>();
+    const files = watched(platform.filesFor(path, folders), reads);
+    const document = openDocument(path, text);
+    const session = { address, path, version, document, inspection: null, edition: 0, reads, files };
+    open.set(path, session);
+    changed(session);
+  }
+
+  function change(address: string, version: number, changes: readonly TextChange[]): void {
+    const session = open.get(pathOf(address));
+    if (!session) return;
+    session.document = changes.reduce(changedBy, session.document);
+    session.version = version;
+    changed(session);
+  }
+
+  function close(address: string): void {
+    const session = open.get(pathOf(address));
+    if (!session) return;
+    open.delete(session.path);
+    waiting.delete(session);
+    staleBecauseOf([session.path]);
+  }
+
+  function changed(session: OpenSession): void {
+    session.inspection = null;
+    waiting.set(session, { own: true });
+    staleBecauseOf([session.path]);
+    schedule();
+  }
+
+  /** Sessions that have read one of these files are inspected anew. */
+  function staleBecauseOf(paths: readonly string[]): void {
+    for (const session of open.values()) {
+      if (!paths.some((path) => session.reads.has(path))) continue;
+      session.inspection = null;
+      if (!waiting.has(session)) waiting.set(session, { own: false });
+    }
+    schedule();
+  }
+
+  function schedule(): void {
+    if (scheduled || waiting.size === 0) return;
+    scheduled = true;
+    // A text that takes long to inspect waits for keystrokes that follow close behind; the last state always comes.
+    const pause = lastTook > QUICK ? Math.min(lastTook, LONGEST_PAUSE) : 0;
+    platform.later(inspectNext, pause);
+  }
+
+  function inspectNext(): void {
+    scheduled = false;
+    const [next] = waiting;
+    if (!next) return;
+    const [session, { own }] = next;
+    const start = platform.now();
+    inspectionOf(session);
+    lastTook = platform.now() - start;
+    waiting.delete(session);
+    inspected(session, own);
+    schedule();
+  }
+
+  function inspectionOf(session: OpenSession): Inspection {
+    if (!session.inspection) {
+      session.inspection = inspect(session.document, session.files);
+      session.edition += 1;
+    }
+    return session.inspection;
+  }
+
+  /** Texts open in the editor come before those on the disk. */
+  function watched(files: Files, reads: Set<string>): Files {
+    return {
+      document: (path) => {
+        reads.add(path);
+        return open.get(path)?.document ?? files.document(path);
+      },
+      bytes: (path) => {
+        reads.add(path);
+        return files.bytes(path);
+      },
+    };
+  }
+
+  function documentAt(path: string): Document | null {
+    const document = open.get(path)?.document ?? platform.filesFor(path, folders).document(path);
+    return isRefusal(document) ? null : document;
+  }
+
+  /** All sessions that can be found: open, below the editor's folders, or used by one of these. */
+  function everySession(): Session[] {
+    const sessions = new Map<string, Session>();
+    const add = (path: string): void => {
+      if (sessions.has(path)) return;
+      const opened = open.get(path);
+      const document = documentAt(path);
+      if (!document) return;
+      const session = opened
+        ? inspectionOf(opened).session
+        : sessionOf(document, watched(platform.filesFor(path, folders), new Set()));
+      sessions.set(path, session);
+      for (const used of session.documents.keys()) add(used);
+    };
+    for (const path of open.keys()) add(path);
+    for (const path of folders.flatMap((folder) => platform.sessionsBelow(folder))) add(path);
+    return [...sessions.values()];
+  }
+
+  return {
+    open: openText,
+    change,
+    close,
+    staleBecauseOf,
+    documentAt,
+    everySession,
+    all: () => [...open.values()],
+    at: (address: string) => open.get(pathOf(address)) ?? null,
+    inspectionAt: (address: string) => {
+      const session = open.get(pathOf(address));
+      return session ? inspectionOf(session) : null;
+    },
+    inspectionOf,
+    setFolders: (paths: readonly string[]) => {
+      folders = paths;
+    },
+  };
+}
+
+function changedBy(document: Document, { range, text }: TextChange): Document {
+  if (!range) return openDocument(document.path, text);
+  const offset = ({ line, character }: LinePosition) => offsetOf(document, { line, column: character });
+  const start = offset(range.start);
+  return editDocument(document, start, Math.max(start, offset(range.end)), text);
+}

@@ -1,0 +1,38 @@
+/** Pages about a session that an editor opens beside it: `tribrach:/FILE NAME/PAGE?ADDRESS OF THE SESSION`. */
+import type { Connection } from 'vscode-languageserver';
+import type { Inspection } from '../inspect.ts';
+import { checkPage, keyCardPage, valuesPage } from '../record/pages.ts';
+import type { OpenSession, OpenSessions } from './open-sessions.ts';
+
+export const PAGE_SCHEME = 'tribrach';
+
+const PAGES: Readonly<Record<string, (inspection: Inspection) => string>> = {
+  'what to key': keyCardPage,
+  check: checkPage,
+  'derived values': valuesPage,
+};
+
+/** Answers for pages; the function that it gives back tells the client that a session's pages have changed. */
+export function answerPages(connection: Connection, sessions: OpenSessions): (session: OpenSession) => void {
+  const shown = new Map<string, OpenSession | null>();
+  connection.workspace.textDocumentContent.on(({ uri }) => {
+    const { page, session } = asked(uri, sessions);
+    shown.set(uri, session);
+    const write = PAGES[page];
+    if (!write) return { text: `There is no page “${page}”.\n` };
+    return { text: session ? write(sessions.inspectionOf(session)) : CLOSED };
+  });
+  return (session) => {
+    for (const uri of shown.keys())
+      if (asked(uri, sessions).session === session)
+        void connection.workspace.textDocumentContent.refresh(uri);
+  };
+}
+
+const CLOSED = 'The session that this page speaks of is not open. Open it, and the page fills again.\n';
+
+function asked(uri: string, sessions: OpenSessions): { page: string; session: OpenSession | null } {
+  const [before = '', query = ''] = uri.split(/\?(.*)/s);
+  const page = decodeURIComponent(before.split('/').at(-1) ?? '');
+  return { page, session: sessions.at(decodeURIComponent(query)) ?? sessions.at(query) };
+}

@@ -1,0 +1,98 @@
+/** The language server: what it announces, and which part of the protocol each file answers. */
+import {
+  CodeLensRefreshRequest,
+  TextDocumentSyncKind,
+  type ClientCapabilities,
+  type Connection,
+  type InitializeParams,
+  type ServerCapabilities,
+} from 'vscode-languageserver';
+import { pathOf } from './addresses.ts';
+import { answerCodeActions } from './code-actions.ts';
+import { answerCompletion } from './completion.ts';
+import { answerDiagnostics, publishDiagnostics } from './diagnostics.ts';
+import { answerFormatting } from './formatting.ts';
+import { answerHover } from './hover.ts';
+import { answerInlayHints } from './inlay-hints.ts';
+import { answerNames } from './names.ts';
+import { openSessions, type OpenSession, type OpenSessions, type Platform } from './open-sessions.ts';
+import { answerPages, PAGE_SCHEME } from './pages.ts';
+import { answerSemanticTokens, LEGEND } from './semantic-tokens.ts';
+import { answerStructure } from './structure.ts';
+import { hearFiles, hearSettings, hearTexts } from './synchronise.ts';
+
+export function serve(connection: Connection, platform: Platform): void {
+  connection.onInitialize((parameters) => {
+    start(connection, platform, parameters);
+    return { capabilities: capabilities(pulls(parameters.capabilities)), serverInfo: { name: 'tribrach' } };
+  });
+  connection.listen();
+}
+
+function start(connection: Connection, platform: Platform, parameters: InitializeParams): void {
+  const client = parameters.capabilities;
+  const sessions = openSessions(platform, (session, own) => {
+    if (!pulls(client)) publishDiagnostics(connection, sessions, session);
+    pagesChanged(session);
+    if (!own) askAgain(connection, client);
+  });
+  sessions.setFolders(foldersOf(parameters));
+  const pagesChanged: (session: OpenSession) => void = answerPages(connection, sessions);
+  hearTexts(connection, sessions);
+  hearFiles(connection, sessions, client);
+  const wanted = hearSettings(connection, () => {
+    if (client.workspace?.inlayHint?.refreshSupport === true) connection.languages.inlayHint.refresh();
+  });
+  answerInlayHints(connection, sessions, wanted);
+  answerHover(connection, sessions, client);
+  answerAll(connection, sessions);
+}
+
+function answerAll(connection: Connection, sessions: OpenSessions): void {
+  answerDiagnostics(connection, sessions);
+  answerCodeActions(connection, sessions);
+  answerCompletion(connection, sessions);
+  answerNames(connection, sessions);
+  answerStructure(connection, sessions);
+  answerFormatting(connection, sessions);
+  answerSemanticTokens(connection, sessions);
+}
+
+const pulls = (client: ClientCapabilities) => client.textDocument?.diagnostic !== undefined;
+
+/** What another file's change has made stale is asked for again; of its own changes a client knows. */
+function askAgain(connection: Connection, { workspace }: ClientCapabilities): void {
+  if (workspace?.diagnostics?.refreshSupport === true) connection.languages.diagnostics.refresh();
+  if (workspace?.inlayHint?.refreshSupport === true) void connection.languages.inlayHint.refresh();
+  if (workspace?.semanticTokens?.refreshSupport === true) connection.languages.semanticTokens.refresh();
+  if (workspace?.codeLens?.refreshSupport === true) void connection.sendRequest(CodeLensRefreshRequest.type);
+}
+
+function foldersOf({ workspaceFolders, rootUri }: InitializeParams): string[] {
+  const addresses = workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []);
+  return addresses.map((address) => pathOf(address).replace(/\/+$/, ''));
+}
+
+const capabilities = (pulled: boolean): ServerCapabilities => ({
+  positionEncoding: 'utf-16',
+  textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+  ...(pulled ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } } : {}),
+  hoverProvider: true,
+  inlayHintProvider: true,
+  codeActionProvider: { codeActionKinds: ['quickfix'] },
+  completionProvider: { triggerCharacters: [' ', ':'] },
+  definitionProvider: true,
+  referencesProvider: true,
+  documentHighlightProvider: true,
+  renameProvider: { prepareProvider: true },
+  documentSymbolProvider: true,
+  workspaceSymbolProvider: true,
+  foldingRangeProvider: true,
+  selectionRangeProvider: true,
+  documentLinkProvider: {},
+  codeLensProvider: {},
+  documentFormattingProvider: true,
+  documentRangeFormattingProvider: true,
+  semanticTokensProvider: { legend: LEGEND, full: true, range: true },
+  workspace: { textDocumentContent: { schemes: [PAGE_SCHEME] } },
+});

@@ -1,0 +1,47 @@
+/** Texts as the editor has them, files that change on the disk, and settings. */
+import {
+  DidChangeWatchedFilesNotification,
+  type ClientCapabilities,
+  type Connection,
+} from 'vscode-languageserver';
+import type { InlayKind } from '../features/inlays.ts';
+import { pathOf } from './addresses.ts';
+import type { OpenSessions } from './open-sessions.ts';
+
+export function hearTexts(connection: Connection, sessions: OpenSessions): void {
+  connection.onDidOpenTextDocument(({ textDocument: { uri, version, text } }) =>
+    sessions.open(uri, version, text),
+  );
+  connection.onDidChangeTextDocument(({ textDocument: { uri, version }, contentChanges }) =>
+    sessions.change(uri, version, contentChanges),
+  );
+  connection.onDidCloseTextDocument(({ textDocument: { uri } }) => {
+    sessions.close(uri);
+    void connection.sendDiagnostics({ uri, diagnostics: [] });
+  });
+}
+
+/** Any file may be one that a session names, so all are watched and those that none has read are passed over. */
+export function hearFiles(connection: Connection, sessions: OpenSessions, client: ClientCapabilities): void {
+  connection.onDidChangeWatchedFiles(({ changes }) =>
+    sessions.staleBecauseOf(changes.map(({ uri }) => pathOf(uri))),
+  );
+  if (client.workspace?.didChangeWatchedFiles?.dynamicRegistration !== true) return;
+  connection.onInitialized(() => {
+    const watchers = [{ globPattern: '**/*' }];
+    void connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
+  });
+}
+
+/** Answers whether a kind of inlay is wanted; all are until a setting says otherwise. */
+export function hearSettings(connection: Connection, changed: () => void): (kind: InlayKind) => boolean {
+  let inlays: Readonly<Record<string, unknown>> = {};
+  connection.onDidChangeConfiguration((change) => {
+    inlays = recordIn(recordIn(recordIn(change.settings)['tribrach'])['inlays']);
+    changed();
+  });
+  return (kind) => inlays[kind] !== false;
+}
+
+const recordIn = (value: unknown): Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
