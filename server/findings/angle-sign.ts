@@ -8,7 +8,7 @@ export const angleSign = kind({
   find: (subject) => remarksAbout(subject, 'angle-sign'),
   tell: ({ typed, readings }) => ({
     severity: 'error',
-    message: `${short(typed)} has a sign and a hemisphere, and can mean ${listed(readings)}: opposite sides of the earth, so the position counts as missing. Leave the sign out.`,
+    message: `${short(typed)} has a sign, which may say the hemisphere, or say it a second time, or turn it round: it can mean ${listed(readings)}, so the position counts as missing. Leave the sign out and write the letter.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

@@ -11,7 +11,7 @@ export const heightNoSurface = kind({
   find: (subject) => remarksAbout(subject, 'no-surface'),
   tell: ({ place, typed }, subject) => ({
     severity: 'error',
-    message: `The height ${short(typed)} does not say which surface it stands on, so nothing is computed from it: orthometric and ellipsoidal heights lie ${separationAt(place, subject)} apart. Write orthometric, ellipsoidal, or above and the name of a surface.`,
+    message: `The height ${short(typed)} does not say which surface it stands on, so nothing is computed from it: orthometric and ellipsoidal heights lie ${separationAt(place, subject)}. Write orthometric, ellipsoidal, or above and the name of a surface.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });
@@ -26,6 +26,6 @@ function separationAt({ entry }: Place, { derivation }: Subject): string {
   const [separation] = marks
     .map((mark) => mark?.separation)
     .filter((value) => value !== undefined && !isHole(value));
-  if (!separation || isHole(separation)) return 'tens of metres in most places';
-  return `${showLength(Math.abs(separation.value))} here`;
+  if (!separation || isHole(separation)) return 'tens of metres apart in most places';
+  return `${showLength(Math.abs(separation.value))} apart here`;
 }

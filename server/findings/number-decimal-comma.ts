@@ -8,7 +8,7 @@ export const numberDecimalComma = kind({
   find: (subject) => letterSlips(subject, 'decimal-comma'),
   tell: ({ slip }) => ({
     severity: 'error',
-    message: `${short(slip.typed)} can be read as ${listed(slip.readings)}, and the readings lie far apart, so it counts as missing. The decimal sign is a point; a comma that parts two values has a blank behind it.`,
+    message: `${short(slip.typed)} can be read as ${listed(slip.readings.map((reading) => reading.replaceAll(', ', ' and ')))}, and the readings lie far apart, so it counts as missing. The decimal sign is a point; a comma that parts two values has a blank behind it.`,
   }),
   mend: ({ place, slip }) => readingFixes(place, slip.readings),
 });

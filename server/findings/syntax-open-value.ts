@@ -5,12 +5,13 @@ import type { Setup } from '../session/entries.ts';
 import type { Session } from '../session/session.ts';
 import { kind } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
+import { sentence } from './words.ts';
 
 export const syntaxOpenValue = kind({
   code: 'syntax/open-value',
   find: (subject) => remarksAbout(subject, 'open-value'),
   tell: ({ place, word }, { session }) => {
-    const still = `${word === '' ? 'The value' : word} is still open`;
+    const still = `${word === '' ? 'The value' : sentence(word)} is still open`;
     return isOpenDay(place, session)
       ? { severity: 'hint', message: `${still}; what rests on it is computed once it is filled in.` }
       : {

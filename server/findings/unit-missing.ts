@@ -1,13 +1,14 @@
 /** A number that stands where a quantity belongs, without its unit. */
 import { kind, readingFixes } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
+import { sentence } from './words.ts';
 
 export const unitMissing = kind({
   code: 'unit/missing',
   find: (subject) => remarksAbout(subject, 'unit-missing'),
   tell: ({ typed, measures }) => ({
     severity: 'error',
-    message: `${measures} is ${typed}, without a unit. A bare number could be metres, millimetres or feet, so nothing is computed from it. Write the unit that was read.`,
+    message: `${sentence(measures)} is ${typed}, without a unit. A bare number could be metres, millimetres or feet, so nothing is computed from it. Write the unit that was read.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

@@ -22,6 +22,9 @@ export function short(typed: string): string {
   return letters.length <= ENOUGH ? letters.join('') : `${letters.slice(0, ENOUGH).join('')} …`;
 }
 
+/** With a capital letter. */
+export const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
 /** `a, b or c`. */
 export function listed(words: readonly string[]): string {
   const last = words[words.length - 1];

@@ -246,7 +246,11 @@ function takeAngle(reader: LineReader, sum: Sum, about: string): Coordinate {
   const measure = sum.terms[0]?.measure;
   const typed = reader.typed(place);
   if (!letter || !measure) {
-    remarkLetter(reader, place, typed, ['N', 'S', 'E', 'W']);
+    if (measure?.sign) {
+      const letters = measure.sign === '-' ? ['W', 'S'] : ['E', 'N'];
+      const readings = letters.map((meant) => typed.replace(/^\S\s*/, '') + meant);
+      reader.remark({ about: 'angle-sign', place, typed, readings });
+    } else remarkLetter(reader, place, typed, ['N', 'S', 'E', 'W']);
     return { axis: 'latitude', value: hole(`an angle of ${about} has no hemisphere`, place), place };
   }
   const axis = letter.letter === 'N' || letter.letter === 'S' ? 'latitude' : 'longitude';
@@ -427,13 +431,20 @@ function assembled(
   const pick = (axis: Coordinate['axis'], name: string): Maybe<Value> => {
     const matching = found.filter((coordinate) => coordinate.axis === axis);
     const [one, second] = matching;
-    if (second) {
-      reader.remark({ about: 'leftover', place: second.place, typed: reader.typed(second.place), near: [] });
+    if (one && second) {
+      // What is wrong with a coordinate without its letter has been said; which axis it is of, nobody knows.
+      if (!isHole(one.value) && !isHole(second.value))
+        reader.remark({
+          about: 'leftover',
+          place: second.place,
+          typed: reader.typed(second.place),
+          near: [],
+        });
       return hole(`${name} of ${about} is given twice`, second.place);
     }
     if (one) return one.value;
     if (!found.some((coordinate) => isHole(coordinate.value)))
-      reader.remark({ about: 'missing-value', place, word: 'position', expects: `its ${name} as well` });
+      reader.remark({ about: 'missing-value', place, word: 'position', expects: `its ${name}` });
     return hole(`${name} of ${about} is missing`, place);
   };
   const axes = new Set(found.map((coordinate) => coordinate.axis));

@@ -10,7 +10,10 @@ export function nearest(typed: string, candidates: Iterable<string>): string[] {
     const distance = distanceWithin(wanted, folded(candidate), most);
     if (distance <= most) found.push({ candidate, distance });
   }
+  // What differs in look-alikes only, or in one letter, leaves no room for what is further away.
+  const least = Math.min(...found.map(({ distance }) => distance));
   return found
+    .filter(({ distance }) => distance <= Math.max(least, 1) && (least > 0 || distance === 0))
     .sort((one, other) => one.distance - other.distance || (one.candidate < other.candidate ? -1 : 1))
     .slice(0, 3)
     .map(({ candidate }) => candidate);
