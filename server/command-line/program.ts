@@ -2,9 +2,11 @@
 import { Command, CommanderError } from 'commander';
 import manifest from '../../package.json' with { type: 'json' };
 import * as check from './check.ts';
+import * as compare from './compare.ts';
 import * as derive from './derive.ts';
 import * as format from './format.ts';
 import { CannotRun, type Io } from './io.ts';
+import * as seal from './seal.ts';
 import * as serve from './serve.ts';
 import * as tell from './tell.ts';
 
@@ -14,6 +16,8 @@ const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void
   derive,
   tell,
   format,
+  compare,
+  seal,
   serve,
 ];
 

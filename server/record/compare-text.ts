@@ -1,0 +1,63 @@
+/** A comparison in words: for people at a terminal, and as Markdown for a pull request. */
+import type { Comparison, FindingChange, ValueChange } from './compare.ts';
+
+/** Nothing at all where nothing changed. */
+export function comparisonText(title: string, comparison: Comparison): string {
+  const { values, verdict, gone, come } = comparison;
+  const blocks = [
+    verdict ? [`verdict was  ${verdict.before || 'none'}`, `verdict is   ${verdict.after || 'none'}`] : [],
+    table(values),
+    come.map((finding) => `now found  ${sentence(finding)}`),
+    gone.map((finding) => `found no more  ${sentence(finding)}`),
+  ].filter((block) => block.length > 0);
+  if (blocks.length === 0) return '';
+  return `${title}\n${blocks.map((block) => block.map((line) => `  ${line}\n`).join('')).join('\n')}`;
+}
+
+export function comparisonMarkdown(title: string, comparison: Comparison): string {
+  const { values, verdict, gone, come } = comparison;
+  const blocks = [
+    verdict
+      ? [
+          `**Verdict was:** ${escaped(verdict.before || 'none')}`,
+          '',
+          `**Verdict is:** ${escaped(verdict.after || 'none')}`,
+        ]
+      : [],
+    values.length > 0
+      ? ['| value | was | is | moved |', '| --- | ---: | ---: | ---: |', ...values.map(markdownRow)]
+      : [],
+    come.length > 0 ? ['**Now found**', '', ...come.map((finding) => `- ${escaped(sentence(finding))}`)] : [],
+    gone.length > 0
+      ? ['**Found no more**', '', ...gone.map((finding) => `- ${escaped(sentence(finding))}`)]
+      : [],
+  ].filter((block) => block.length > 0);
+  if (blocks.length === 0) return '';
+  return `### ${escaped(title)}\n\n${blocks.map((block) => block.join('\n')).join('\n\n')}\n`;
+}
+
+/** Columns as wide as their widest cell; ids are long, so the first one bends for none. */
+function table(values: readonly ValueChange[]): string[] {
+  const rows = values.map(({ id, before, after, moved }) => [
+    id,
+    before ?? 'not known',
+    '→',
+    after ?? 'not known',
+    moved ?? '',
+  ]);
+  const widths = [0, 1, 2, 3].map((column) => Math.max(0, ...rows.map((row) => row[column]?.length ?? 0)));
+  return rows.map(([id = '', before = '', arrow = '', after = '', moved = '']) =>
+    [id.padEnd(widths[0] ?? 0), before.padStart(widths[1] ?? 0), arrow, after.padStart(widths[3] ?? 0), moved]
+      .join('  ')
+      .trimEnd(),
+  );
+}
+
+const markdownRow = ({ id, before, after, moved }: ValueChange) =>
+  `| ${[escaped(id), before ?? 'not known', after ?? 'not known', moved ?? ''].join(' | ')} |`;
+
+const sentence = ({ code, severity, message }: FindingChange) => `${severity} ${code}: ${message}`;
+
+/** Text of a session never becomes markup in somebody's pull request. */
+const escaped = (text: string) =>
+  text.replace(/[\\`*_[\]<>|#!&]/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, ' ');

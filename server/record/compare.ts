@@ -1,0 +1,97 @@
+/** What changed in results between two versions of a session; blanks, comments and line ends change nothing. */
+import { listValues, type Listed } from '../derive/listing.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Inspection } from '../inspect.ts';
+import { showAngle, showLength, showNumber } from '../quantities/show.ts';
+import { isHole, type Maybe, type Value } from '../quantities/value.ts';
+import { verdictOf } from './verdict.ts';
+
+export interface Comparison {
+  readonly values: readonly ValueChange[];
+  /** Null where the verdict reads the same. */
+  readonly verdict: { readonly before: string; readonly after: string } | null;
+  readonly gone: readonly FindingChange[];
+  readonly come: readonly FindingChange[];
+}
+
+export interface ValueChange {
+  readonly id: string;
+  /** Null where the value is missing in that version, or is not listed in it at all. */
+  readonly before: string | null;
+  readonly after: string | null;
+  /** By how much, where both are there. */
+  readonly moved: string | null;
+}
+
+export interface FindingChange {
+  readonly code: string;
+  readonly severity: string;
+  readonly message: string;
+}
+
+/** Moves below this are the computer's own: a hundredth of a millimetre, and what that is in degrees. */
+const SMALLEST = { m: 5e-6, '°': 5e-11, '': 5e-11, s: 5e-4 } as const;
+
+export function compareInspections(before: Inspection, after: Inspection): Comparison {
+  const then = verdictOf(before).sentence ?? '';
+  const now = verdictOf(after).sentence ?? '';
+  return {
+    values: valueChanges(listValues(before.derivation), listValues(after.derivation)),
+    verdict: then === now ? null : { before: then, after: now },
+    gone: findingsOnlyIn(before.findings, after.findings),
+    come: findingsOnlyIn(after.findings, before.findings),
+  };
+}
+
+export const isSame = ({ values, verdict, gone, come }: Comparison) =>
+  values.length === 0 && verdict === null && gone.length === 0 && come.length === 0;
+
+function valueChanges(before: readonly Listed[], after: readonly Listed[]): ValueChange[] {
+  const then = new Map(before.map(({ id, value }) => [id, value]));
+  const now = new Map(after.map(({ id, value }) => [id, value]));
+  const ids = [...now.keys(), ...[...then.keys()].filter((id) => !now.has(id))];
+  return ids.flatMap((id) => {
+    const change = valueChange(id, known(then.get(id)), known(now.get(id)));
+    return change ? [change] : [];
+  });
+}
+
+const known = (value: Maybe<Value> | undefined): Value | null =>
+  value === undefined || isHole(value) ? null : value;
+
+function valueChange(id: string, before: Value | null, after: Value | null): ValueChange | null {
+  if (!before && !after) return null;
+  if (!before || !after)
+    return { id, before: before && shown(id, before), after: after && shown(id, after), moved: null };
+  const difference = after.value - before.value;
+  if (Math.abs(difference) < SMALLEST[after.unit]) return null;
+  return { id, before: shown(id, before), after: shown(id, after), moved: movedBy(difference, after) };
+}
+
+function shown(id: string, value: Value): string {
+  if (value.unit === '°' && id.endsWith('latitude')) return showAngle(value.value, 'N');
+  if (value.unit === '°' && id.endsWith('longitude')) return showAngle(value.value, 'E');
+  if (value.unit === '°') return `${showNumber(value.value, 7)}°`;
+  return value.unit === '' ? showNumber(value.value, 9) : `${showNumber(value.value, 4)} ${value.unit}`;
+}
+
+/** Angles are told as the distance that they are on the ground, as far as that can be said in one number. */
+function movedBy(difference: number, { unit }: Value): string {
+  const sign = difference > 0 ? '+' : '';
+  if (unit === 'm') return sign + showLength(difference);
+  if (unit === '°') return `${sign}${showNumber(difference * 3600, 5)}″`;
+  return sign + showNumber(difference, 9);
+}
+
+/** A finding is the same one where its code and its sentence are; where it stands does not matter. */
+function findingsOnlyIn(these: readonly Finding[], those: readonly Finding[]): FindingChange[] {
+  const left = new Map<string, number>();
+  const key = ({ code, severity, message }: Finding) => JSON.stringify([code, severity, message]);
+  for (const finding of those) left.set(key(finding), (left.get(key(finding)) ?? 0) + 1);
+  return these.flatMap((finding) => {
+    const count = left.get(key(finding)) ?? 0;
+    left.set(key(finding), count - 1);
+    const { code, severity, message } = finding;
+    return count > 0 ? [] : [{ code, severity, message }];
+  });
+}
