@@ -55,7 +55,7 @@ async function write(bundle) {
   say(`wrote ${bundle.outfile}`);
 }
 
-/** The colouring module exports `textMateGrammar`, a plain object; it is computed here so that it cannot drift. */
+/** The colouring module exports `textMateGrammar`, which makes a plain object; it is called here so that it cannot drift. */
 async function writeColouring(source, target) {
   await rm(target, { force: true });
   if (!existsSync(source)) return say(`skipped ${target}: there is no ${source} yet`);
@@ -63,8 +63,8 @@ async function writeColouring(source, target) {
   await mkdir('dist', { recursive: true });
   await build({ ...shared, platform: 'node', format: 'esm', entryPoints: [source], outfile: compiled });
   const { textMateGrammar } = await import(pathToFileURL(compiled).href);
-  if (textMateGrammar === undefined) throw new Error(`${source} exports no textMateGrammar`);
-  await writeFile(target, JSON.stringify(textMateGrammar, null, 2) + '\n');
+  if (typeof textMateGrammar !== 'function') throw new Error(`${source} exports no textMateGrammar`);
+  await writeFile(target, JSON.stringify(textMateGrammar(), null, 2) + '\n');
   say(`wrote ${target}`);
 }
 
