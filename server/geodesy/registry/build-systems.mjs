@@ -79,10 +79,15 @@ function line(entry) {
   }
 }
 
+/** Lists of dozens of counties say less than the region before them, and fill a hover. */
+function shortened(area) {
+  return area.replace(/ - (counties|parishes|boroughs)( of)? [^|]{120,}$/i, '');
+}
+
 function areaOf({ area, bbox }) {
   if (!bbox) return '';
   const [north, west, south, east] = bbox;
-  return areas.add(`${area ?? ''}|${south} ${west} ${north} ${east}`);
+  return areas.add(`${shortened(area ?? '')}|${south} ${west} ${north} ${east}`);
 }
 
 function rememberDatum(entry) {

@@ -159,8 +159,8 @@ Canada - New Brunswick.|44.56 -69.05 48.07 -63.7
 Venezuela - west of 72°W.|7.02 -73.38 11.62 -71.99
 Venezuela - between 72°W and 66°W, onshore and offshore.|0.73 -72 15.64 -66
 Venezuela - east of 66°W, onshore and offshore.|0.64 -66 16.75 -58.95
-United States (USA) - Tennessee - counties of Anderson; Bedford; Benton; Bledsoe; Blount; Bradley; Campbell; Cannon; Carroll; Carter; Cheatham; Chester; Claiborne; Clay; Cocke; Coffee; Crockett; Cumberland; Davidson; De Kalb; Decatur; Dickson; Dyer; Fayette; Fentress; Franklin; Gibson; Giles; Grainger; Greene; Grundy; Hamblen; Hamilton; Hancock; Hardeman; Hardin; Hawkins; Haywood; Henderson; Henry; Hickman; Houston; Humphreys; Jackson; Jefferson; Johnson; Knox; Lake; Lauderdale; Lawrence; Lewis; Lincoln; Loudon; Macon; Madison; Marion; Marshall; Maury; McMinn; McNairy; Meigs; Monroe; Montgomery; Moore; Morgan; Obion; Overton; Perry; Pickett; Polk; Putnam; Rhea; Roane; Robertson; Rutherford; Scott; Sequatchie; Sevier; Shelby; Smith; Stewart; Sullivan; Sumner; Tipton; Trousdale; Unicoi; Union; Van Buren; Warren; Washington; Wayne; Weakley; White; Williamson; Wilson.|34.98 -90.31 36.68 -81.65
-United States (USA) - Kentucky - counties of Anderson; Bath; Boone; Bourbon; Boyd; Bracken; Bullitt; Campbell; Carroll; Carter; Clark; Elliott; Fayette; Fleming; Franklin; Gallatin; Grant; Greenup; Harrison; Henry; Jefferson; Jessamine; Kenton; Lawrence; Lewis; Mason; Menifee; Montgomery; Morgan; Nicholas; Oldham; Owen; Pendleton; Robertson; Rowan; Scott; Shelby; Spencer; Trimble; Woodford.|37.71 -85.96 39.15 -82.47
+United States (USA) - Tennessee|34.98 -90.31 36.68 -81.65
+United States (USA) - Kentucky|37.71 -85.96 39.15 -82.47
 Türkiye (Turkey) - west of 28°30'E, onshore.|36.5 25.62 42.11 28.5
 Türkiye (Turkey) - between 28°30'E and 31°30'E, onshore.|36.06 28.5 41.46 31.5
 Türkiye (Turkey) - between 31°30'E and 34°30'E, onshore.|35.97 31.5 42.07 34.5
@@ -180,66 +180,66 @@ United States (USA) - Arizona - counties Apache; Cochise; Gila; Graham; Greenlee
 United States (USA) - Arizona - counties Coconino; Maricopa; Pima; Pinal; Santa Cruz; Yavapai.|31.33 -113.35 37.01 -110.44
 United States (USA) - Arizona - counties of La Paz; Mohave; Yuma.|32.05 -114.81 37 -112.52
 United States (USA) - California - counties Del Norte; Humboldt; Lassen; Modoc; Plumas; Shasta; Siskiyou; Tehama; Trinity.|39.59 -124.45 42.01 -119.99
-United States (USA) - California - counties of Alpine; Amador; Butte; Colusa; El Dorado; Glenn; Lake; Mendocino; Napa; Nevada; Placer; Sacramento; Sierra; Solano; Sonoma; Sutter; Yolo; Yuba.|38.02 -124.06 40.16 -119.54
-United States (USA) - California - counties Alameda; Calaveras; Contra Costa; Madera; Marin; Mariposa; Merced; Mono; San Francisco; San Joaquin; San Mateo; Santa Clara; Santa Cruz; Stanislaus; Tuolumne.|36.73 -123.02 38.71 -117.83
+United States (USA) - California|38.02 -124.06 40.16 -119.54
+United States (USA) - California|36.73 -123.02 38.71 -117.83
 United States (USA) - California - counties Fresno; Inyo; Kings; Monterey; San Benito; Tulare.|35.78 -122.01 37.58 -115.62
 United States (USA) - California - counties Kern; Los Angeles; San Bernardino; San Luis Obispo; Santa Barbara; Ventura.|32.76 -121.42 35.81 -114.12
 United States (USA) - California - counties Imperial; Orange; Riverside; San Diego.|32.53 -118.15 34.08 -114.42
-United States (USA) - Colorado - counties Adams; Boulder; Gilpin; Grand; Jackson; Larimer; Logan; Moffat; Morgan; Phillips; Rio Blanco; Routt; Sedgwick; Washington; Weld; Yuma.|39.56 -109.06 41.01 -102.04
-United States (USA) - Colorado - counties Arapahoe; Chaffee; Cheyenne; Clear Creek; Delta; Denver; Douglas; Eagle; El Paso; Elbert; Fremont; Garfield; Gunnison; Jefferson; Kit Carson; Lake; Lincoln; Mesa; Park; Pitkin; Summit; Teller.|38.14 -109.06 40.09 -102.04
-United States (USA) - Colorado - counties Alamosa; Archuleta; Baca; Bent; Conejos; Costilla; Crowley; Custer; Dolores; Hinsdale; Huerfano; Kiowa; La Plata; Las Animas; Mineral; Montezuma; Montrose; Otero; Ouray; Prowers; Pueblo; Rio Grande; Saguache; San Juan; San Miguel.|36.98 -109.06 38.68 -102.04
+United States (USA) - Colorado|39.56 -109.06 41.01 -102.04
+United States (USA) - Colorado|38.14 -109.06 40.09 -102.04
+United States (USA) - Colorado|36.98 -109.06 38.68 -102.04
 United States (USA) - Connecticut - counties of Fairfield; Hartford; Litchfield; Middlesex; New Haven; New London; Tolland; Windham.|40.98 -73.73 42.05 -71.78
 United States (USA) - Delaware - counties of Kent; New Castle; Sussex.|38.44 -75.8 39.85 -74.97
-United States (USA) - Florida - counties of Brevard; Broward; Clay; Collier; Dade; Duval; Flagler; Glades; Hendry; Highlands; Indian River; Lake; Martin; Monroe; Nassau; Okeechobee; Orange; Osceola; Palm Beach; Putnam; Seminole; St Johns; St Lucie; Volusia.|24.41 -82.33 30.83 -79.97
-United States (USA) - Florida - counties of Charlotte; Citrus; De Soto; Hardee; Hernando; Hillsborough; Lee; Levy; Manatee; Marion; Pasco; Pinellas; Polk; Sarasota; Sumter.|26.27 -83.34 29.6 -81.13
-United States (USA) - Florida - counties of Alachua; Baker; Bay; Bradford; Calhoun; Columbia; Dixie; Escambia; Franklin; Gadsden; Gilchrist; Gulf; Hamilton; Holmes; Jackson; Jefferson; Lafayette; Leon; Liberty; Madison; Okaloosa; Santa Rosa; Suwannee; Taylor; Union; Wakulla; Walton; Washington.|29.21 -87.63 31.01 -82.04
-United States (USA) - Georgia - counties of Appling; Atkinson; Bacon; Baldwin; Brantley; Bryan; Bulloch; Burke; Camden; Candler; Charlton; Chatham; Clinch; Coffee; Columbia; Dodge; Echols; Effingham; Elbert; Emanuel; Evans; Franklin; Glascock; Glynn; Greene; Hancock; Hart; Jeff Davis; Jefferson; Jenkins; Johnson; Lanier; Laurens; Liberty; Lincoln; Long; Madison; McDuffie; McIntosh; Montgomery; Oglethorpe; Pierce; Richmond; Screven; Stephens; Taliaferro; Tattnall; Telfair; Toombs; Treutlen; Ware; Warren; Washington; Wayne; Wheeler; Wilkes; Wilkinson.|30.36 -83.47 34.68 -80.77
-United States (USA) - Georgia - counties of Baker; Banks; Barrow; Bartow; Ben Hill; Berrien; Bibb; Bleckley; Brooks; Butts; Calhoun; Carroll; Catoosa; Chattahoochee; Chattooga; Cherokee; Clarke; Clay; Clayton; Cobb; Colquitt; Cook; Coweta; Crawford; Crisp; Dade; Dawson; De Kalb; Decatur; Dooly; Dougherty; Douglas; Early; Fannin; Fayette; Floyd; Forsyth; Fulton; Gilmer; Gordon; Grady; Gwinnett; Habersham; Hall; Haralson; Harris; Heard; Henry; Houston; Irwin; Jackson; Jasper; Jones; Lamar; Lee; Lowndes; Lumpkin; Macon; Marion; Meriwether; Miller; Mitchell; Monroe; Morgan; Murray; Muscogee; Newton; Oconee; Paulding; Peach; Pickens; Pike; Polk; Pulaski; Putnam; Quitman; Rabun; Randolph; Rockdale; Schley; Seminole; Spalding; Stewart; Sumter; Talbot; Taylor; Terrell; Thomas; Tift; Towns; Troup; Turner; Twiggs; Union; Upson; Walker; Walton; Webster; White; Whitfield; Wilcox; Worth.|30.62 -85.61 35.01 -82.99
-United States (USA) - Idaho - counties of Bannock; Bear Lake; Bingham; Bonneville; Caribou; Clark; Franklin; Fremont; Jefferson; Madison; Oneida; Power; Teton.|41.99 -113.24 44.75 -111.04
+United States (USA) - Florida|24.41 -82.33 30.83 -79.97
+United States (USA) - Florida|26.27 -83.34 29.6 -81.13
+United States (USA) - Florida|29.21 -87.63 31.01 -82.04
+United States (USA) - Georgia|30.36 -83.47 34.68 -80.77
+United States (USA) - Georgia|30.62 -85.61 35.01 -82.99
+United States (USA) - Idaho|41.99 -113.24 44.75 -111.04
 United States (USA) - Idaho - counties of Blaine; Butte; Camas; Cassia; Custer; Gooding; Jerome; Lemhi; Lincoln; Minidoka; Twin Falls.|41.99 -115.3 45.7 -112.67
-United States (USA) - Idaho - counties of Ada; Adams; Benewah; Boise; Bonner; Boundary; Canyon; Clearwater; Elmore; Gem; Idaho; Kootenai; Latah; Lewis; Nez Perce; Owyhee; Payette; Shoshone; Valley; Washington.|41.99 -117.24 49.01 -114.32
-United States (USA) - Kentucky - counties of Adair; Allen; Ballard; Barren; Bell; Boyle; Breathitt; Breckinridge; Butler; Caldwell; Calloway; Carlisle; Casey; Christian; Clay; Clinton; Crittenden; Cumberland; Daviess; Edmonson; Estill; Floyd; Fulton; Garrard; Graves; Grayson; Green; Hancock; Hardin; Harlan; Hart; Henderson; Hickman; Hopkins; Jackson; Johnson; Knott; Knox; Larue; Laurel; Lee; Leslie; Letcher; Lincoln; Livingston; Logan; Lyon; Madison; Magoffin; Marion; Marshall; Martin; McCracken; McCreary; McLean; Meade; Mercer; Metcalfe; Monroe; Muhlenberg; Nelson; Ohio; Owsley; Perry; Pike; Powell; Pulaski; Rockcastle; Russell; Simpson; Taylor; Todd; Trigg; Union; Warren; Washington; Wayne; Webster; Whitley; Wolfe.|36.49 -89.57 38.17 -81.95
-United States (USA) - Maryland - counties of Allegany; Anne Arundel; Baltimore; Calvert; Caroline; Carroll; Cecil; Charles; Dorchester; Frederick; Garrett; Harford; Howard; Kent; Montgomery; Prince Georges; Queen Annes; Somerset; St Marys; Talbot; Washington; Wicomico; Worcester.|37.97 -79.49 39.73 -74.97
-United States (USA) - Massachusetts onshore - counties of Barnstable; Berkshire; Bristol; Essex; Franklin; Hampden; Hampshire; Middlesex; Norfolk; Plymouth; Suffolk; Worcester.|41.46 -73.5 42.89 -69.86
+United States (USA) - Idaho|41.99 -117.24 49.01 -114.32
+United States (USA) - Kentucky|36.49 -89.57 38.17 -81.95
+United States (USA) - Maryland|37.97 -79.49 39.73 -74.97
+United States (USA) - Massachusetts onshore|41.46 -73.5 42.89 -69.86
 United States (USA) - Massachusetts offshore - counties of Dukes; Nantucket.|41.19 -70.91 41.51 -69.89
-United States (USA) - Michigan north of approximately 45°45'N - counties of Alger; Baraga; Chippewa; Delta; Dickinson; Gogebic; Houghton; Iron; Keweenaw; Luce; Mackinac; Marquette; Menominee; Ontonagon; Schoolcraft.|45.08 -90.42 48.32 -83.44
-United States (USA) - Michigan - counties of Alcona; Alpena; Antrim; Arenac; Benzie; Charlevoix; Cheboygan; Clare; Crawford; Emmet; Gladwin; Grand Traverse; Iosco; Kalkaska; Lake; Leelanau; Manistee; Mason; Missaukee; Montmorency; Ogemaw; Osceola; Oscoda; Otsego; Presque Isle; Roscommon; Wexford.|43.8 -87.06 45.92 -82.27
-United States (USA) - Michigan - counties of Allegan; Barry; Bay; Berrien; Branch; Calhoun; Cass; Clinton; Eaton; Genesee; Gratiot; Hillsdale; Huron; Ingham; Ionia; Isabella; Jackson; Kalamazoo; Kent; Lapeer; Lenawee; Livingston; Macomb; Mecosta; Midland; Monroe; Montcalm; Muskegon; Newaygo; Oakland; Oceana; Ottawa; Saginaw; Sanilac; Shiawassee; St Clair; St Joseph; Tuscola; Van Buren; Washtenaw; Wayne.|41.69 -87.2 44.22 -82.13
-United States (USA) - Mississippi - counties of Alcorn; Attala; Benton; Calhoun; Chickasaw; Choctaw; Clarke; Clay; Covington; Forrest; George; Greene; Hancock; Harrison; Itawamba; Jackson; Jasper; Jones; Kemper; Lafayette; Lamar; Lauderdale; Leake; Lee; Lowndes; Marshall; Monroe; Neshoba; Newton; Noxubee; Oktibbeha; Pearl River; Perry; Pontotoc; Prentiss; Scott; Smith; Stone; Tippah; Tishomingo; Union; Wayne; Webster; Winston.|30.01 -89.97 35.01 -88.09
-United States (USA) - Mississippi - counties of Adams; Amite; Bolivar; Carroll; Claiborne; Coahoma; Copiah; De Soto; Franklin; Grenada; Hinds; Holmes; Humphreys; Issaquena; Jefferson; Jefferson Davis; Lawrence; Leflore; Lincoln; Madison; Marion; Montgomery; Panola; Pike; Quitman; Rankin; Sharkey; Simpson; Sunflower; Tallahatchie; Tate; Tunica; Walthall; Warren; Washington; Wilkinson; Yalobusha; Yazoo.|31 -91.65 35.01 -89.37
-United States (USA) - Montana - counties of Beaverhead; Big Horn; Blaine; Broadwater; Carbon; Carter; Cascade; Chouteau; Custer; Daniels; Dawson; Deer Lodge; Fallon; Fergus; Flathead; Gallatin; Garfield; Glacier; Golden Valley; Granite; Hill; Jefferson; Judith Basin; Lake; Lewis and Clark; Liberty; Lincoln; Madison; McCone; Meagher; Mineral; Missoula; Musselshell; Park; Petroleum; Phillips; Pondera; Powder River; Powell; Prairie; Ravalli; Richland; Roosevelt; Rosebud; Sanders; Sheridan; Silver Bow; Stillwater; Sweet Grass; Teton; Toole; Treasure; Valley; Wheatland; Wibaux; Yellowstone.|44.35 -116.07 49.01 -104.04
+United States (USA) - Michigan north of approximately 45°45'N|45.08 -90.42 48.32 -83.44
+United States (USA) - Michigan|43.8 -87.06 45.92 -82.27
+United States (USA) - Michigan|41.69 -87.2 44.22 -82.13
+United States (USA) - Mississippi|30.01 -89.97 35.01 -88.09
+United States (USA) - Mississippi|31 -91.65 35.01 -89.37
+United States (USA) - Montana|44.35 -116.07 49.01 -104.04
 United States (USA) - New Mexico - counties of Chaves; Colfax; Curry; De Baca; Eddy; Guadalupe; Harding; Lea; Mora; Quay; Roosevelt; San Miguel; Union.|32 -105.72 37 -102.99
 United States (USA) - New Mexico - counties of Bernalillo; Dona Ana; Lincoln; Los Alamos; Otero; Rio Arriba; Sandoval; Santa Fe; Socorro; Taos; Torrance; Valencia.|31.78 -107.73 37 -104.84
 United States (USA) - New Mexico - counties of Catron; Cibola; Grant; Hidalgo; Luna; McKinley; San Juan; Sierra.|31.33 -109.06 37 -106.32
-United States (USA) - New York mainland - counties of Albany; Clinton; Columbia; Delaware; Dutchess; Essex; Franklin; Fulton; Greene; Hamilton; Herkimer; Montgomery; Orange; Otsego; Putnam; Rensselaer; Rockland; Saratoga; Schenectady; Schoharie; St Lawrence; Sullivan; Ulster; Warren; Washington; Westchester.|40.88 -75.87 45.02 -73.23
-United States (USA) - New York - counties of Broome; Cayuga; Chemung; Chenango; Cortland; Jefferson; Lewis; Madison; Oneida; Onondaga; Ontario; Oswego; Schuyler; Seneca; Steuben; Tioga; Tompkins; Wayne; Yates.|41.99 -77.75 44.41 -75.06
+United States (USA) - New York mainland|40.88 -75.87 45.02 -73.23
+United States (USA) - New York|41.99 -77.75 44.41 -75.06
 United States (USA) - New York - counties of Allegany; Cattaraugus; Chautauqua; Erie; Genesee; Livingston; Monroe; Niagara; Orleans; Wyoming.|41.99 -79.77 43.64 -77.36
 United States (USA) - New York - counties of Bronx; Kings; Nassau; New York; Queens; Richmond; Suffolk.|40.47 -74.26 41.3 -71.8
-United States (USA) - North Carolina - counties of Alamance; Alexander; Alleghany; Anson; Ashe; Avery; Beaufort; Bertie; Bladen; Brunswick; Buncombe; Burke; Cabarrus; Caldwell; Camden; Carteret; Caswell; Catawba; Chatham; Cherokee; Chowan; Clay; Cleveland; Columbus; Craven; Cumberland; Currituck; Dare; Davidson; Davie; Duplin; Durham; Edgecombe; Forsyth; Franklin; Gaston; Gates; Graham; Granville; Greene; Guilford; Halifax; Harnett; Haywood; Henderson; Hertford; Hoke; Hyde; Iredell; Jackson; Johnston; Jones; Lee; Lenoir; Lincoln; Macon; Madison; Martin; McDowell; Mecklenburg; Mitchell; Montgomery; Moore; Nash; New Hanover; Northampton; Onslow; Orange; Pamlico; Pasquotank; Pender; Perquimans; Person; Pitt; Polk; Randolph; Richmond; Robeson; Rockingham; Rowan; Rutherford; Sampson; Scotland; Stanly; Stokes; Surry; Swain; Transylvania; Tyrrell; Union; Vance; Wake; Warren; Washington; Watauga; Wayne; Wilkes; Wilson; Yadkin; Yancey.|33.83 -84.33 36.59 -75.38
-United States (USA) - North Dakota - counties of Benson; Bottineau; Burke; Cavalier; Divide; Eddy; Foster; Grand Forks; Griggs; McHenry; McKenzie; McLean; Mountrial; Nelson; Pembina; Pierce; Ramsey; Renville; Rolette; Sheridan; Steele; Towner; Traill; Walsh; Ward; Wells; Williams.|47.15 -104.07 49.01 -96.83
-United States (USA) - North Dakota - counties of Adams; Barnes; Billings; Bowman; Burleigh; Cass; Dickey; Dunn; Emmons; Golden Valley; Grant; Hettinger; Kidder; La Moure; Logan; McIntosh; Mercer; Morton; Oliver; Ransom; Richland; Sargent; Sioux; Slope; Stark; Stutsman.|45.93 -104.05 47.83 -96.55
-United States (USA) - Oklahoma - counties of Adair; Alfalfa; Beaver; Blaine; Canadian; Cherokee; Cimarron; Craig; Creek; Custer; Delaware; Dewey; Ellis; Garfield; Grant; Harper; Kay; Kingfisher; Lincoln; Logan; Major; Mayes; Muskogee; Noble; Nowata; Okfuskee; Oklahoma; Okmulgee; Osage; Ottawa; Pawnee; Payne; Roger Mills; Rogers; Sequoyah; Texas; Tulsa; Wagoner; Washington; Woods; Woodward.|35.27 -103 37.01 -94.42
-United States (USA) - Oklahoma - counties of Atoka; Beckham; Bryan; Caddo; Carter; Choctaw; Cleveland; Coal; Comanche; Cotton; Garvin; Grady; Greer; Harmon; Haskell; Hughes; Jackson; Jefferson; Johnston; Kiowa; Latimer; Le Flore; Love; Marshall; McClain; McCurtain; McIntosh; Murray; Pittsburg; Pontotoc; Pottawatomie; Pushmataha; Seminole; Stephens; Tillman; Washita.|33.62 -100 35.57 -94.42
-United States (USA) - Oregon - counties of Baker; Benton; Clackamas; Clatsop; Columbia; Gilliam; Grant; Hood River; Jefferson; Lincoln; Linn; Marion; Morrow; Multnomah; Polk; Sherman; Tillamook; Umatilla; Union; Wallowa; Wasco; Washington; Wheeler; Yamhill.|43.95 -124.17 46.26 -116.47
+United States (USA) - North Carolina|33.83 -84.33 36.59 -75.38
+United States (USA) - North Dakota|47.15 -104.07 49.01 -96.83
+United States (USA) - North Dakota|45.93 -104.05 47.83 -96.55
+United States (USA) - Oklahoma|35.27 -103 37.01 -94.42
+United States (USA) - Oklahoma|33.62 -100 35.57 -94.42
+United States (USA) - Oregon|43.95 -124.17 46.26 -116.47
 United States (USA) - Oregon - counties of Coos; Crook; Curry; Deschutes; Douglas; Harney; Jackson; Josephine; Klamath; Lake; Lane; Malheur.|41.98 -124.6 44.56 -116.9
-United States (USA) - Pennsylvania - counties of Bradford; Cameron; Carbon; Centre; Clarion; Clearfield; Clinton; Columbia; Crawford; Elk; Erie; Forest; Jefferson; Lackawanna; Luzerne; Lycoming; McKean; Mercer; Monroe; Montour; Northumberland; Pike; Potter; Sullivan; Susquehanna; Tioga; Union; Venango; Warren; Wayne; Wyoming.|40.6 -80.53 42.53 -74.7
-United States (USA) - Pennsylvania - counties of Adams; Allegheny; Armstrong; Beaver; Bedford; Berks; Blair; Bucks; Butler; Cambria; Chester; Cumberland; Dauphin; Delaware; Fayette; Franklin; Fulton; Greene; Huntingdon; Indiana; Juniata; Lancaster; Lawrence; Lebanon; Lehigh; Mifflin; Montgomery; Northampton; Perry; Philadelphia; Schuylkill; Snyder; Somerset; Washington; Westmoreland; York.|39.71 -80.53 41.18 -74.72
-United States (USA) - South Carolina - counties of Abbeville; Aiken; Allendale; Anderson; Bamberg; Barnwell; Beaufort; Berkeley; Calhoun; Charleston; Cherokee; Chester; Chesterfield; Clarendon; Colleton; Darlington; Dillon; Dorchester; Edgefield; Fairfield; Florence; Georgetown; Greenville; Greenwood; Hampton; Horry; Jasper; Kershaw; Lancaster; Laurens; Lee; Lexington; Marion; Marlboro; McCormick; Newberry; Oconee; Orangeburg; Pickens; Richland; Saluda; Spartanburg; Sumter; Union; Williamsburg; York.|32.05 -83.36 35.21 -78.52
-United States (USA) - Texas - counties of: Armstrong; Briscoe; Carson; Castro; Childress; Collingsworth; Dallam; Deaf Smith; Donley; Gray; Hall; Hansford; Hartley; Hemphill; Hutchinson; Lipscomb; Moore; Ochiltree; Oldham; Parmer; Potter; Randall; Roberts; Sherman; Swisher; Wheeler.|34.3 -103.03 36.5 -99.99
-United States (USA) - Texas - counties of: Andrews; Archer; Bailey; Baylor; Borden; Bowie; Callahan; Camp; Cass; Clay; Cochran; Collin; Cooke; Cottle; Crosby; Dallas; Dawson; Delta; Denton; Dickens; Eastland; Ellis; Erath; Fannin; Fisher; Floyd; Foard; Franklin; Gaines; Garza; Grayson; Gregg; Hale; Hardeman; Harrison; Haskell; Henderson; Hill; Hockley; Hood; Hopkins; Howard; Hunt; Jack; Johnson; Jones; Kaufman; Kent; King; Knox; Lamar; Lamb; Lubbock; Lynn; Marion; Martin; Mitchell; Montague; Morris; Motley; Navarro; Nolan; Palo Pinto; Panola; Parker; Rains; Red River; Rockwall; Rusk; Scurry; Shackelford; Smith; Somervell; Stephens; Stonewall; Tarrant; Taylor; Terry; Throckmorton; Titus; Upshur; Van Zandt; Wichita; Wilbarger; Wise; Wood; Yoakum; Young.|31.72 -103.07 34.58 -94
-United States (USA) - Texas - counties of Anderson; Angelina; Bastrop; Bell; Blanco; Bosque; Brazos; Brown; Burleson; Burnet; Cherokee; Coke; Coleman; Comanche; Concho; Coryell; Crane; Crockett; Culberson; Ector; El Paso; Falls; Freestone; Gillespie; Glasscock; Grimes; Hamilton; Hardin; Houston; Hudspeth; Irion; Jasper; Jeff Davis; Kimble; Lampasas; Lee; Leon; Liberty; Limestone; Llano; Loving; Madison; Mason; McCulloch; McLennan; Menard; Midland; Milam; Mills; Montgomery; Nacogdoches; Newton; Orange; Pecos; Polk; Reagan; Reeves; Robertson; Runnels; Sabine; San Augustine; San Jacinto; San Saba; Schleicher; Shelby; Sterling; Sutton; Tom Green; Travis; Trinity; Tyler; Upton; Walker; Ward; Washington; Williamson; Winkler.|29.78 -106.66 32.27 -93.5
-United States (USA) - Texas - counties of Aransas; Atascosa; Austin; Bandera; Bee; Bexar; Brazoria; Brewster; Caldwell; Calhoun; Chambers; Colorado; Comal; De Witt; Dimmit; Edwards; Fayette; Fort Bend; Frio; Galveston; Goliad; Gonzales; Guadalupe; Harris; Hays; Jackson; Jefferson; Karnes; Kendall; Kerr; Kinney; La Salle; Lavaca; Live Oak; Matagorda; Maverick; McMullen; Medina; Presidio; Real; Refugio; Terrell; Uvalde; Val Verde; Victoria; Waller; Wharton; Wilson; Zavala.|27.78 -105 30.67 -93.76
-United States (USA) - Texas - counties of Brooks; Cameron; Duval; Hidalgo; Jim Hogg; Jim Wells; Kenedy; Kleberg; Nueces; San Patricio; Starr; Webb; Willacy; Zapata.|25.83 -100.2 28.21 -96.85
+United States (USA) - Pennsylvania|40.6 -80.53 42.53 -74.7
+United States (USA) - Pennsylvania|39.71 -80.53 41.18 -74.72
+United States (USA) - South Carolina|32.05 -83.36 35.21 -78.52
+United States (USA) - Texas|34.3 -103.03 36.5 -99.99
+United States (USA) - Texas|31.72 -103.07 34.58 -94
+United States (USA) - Texas|29.78 -106.66 32.27 -93.5
+United States (USA) - Texas|27.78 -105 30.67 -93.76
+United States (USA) - Texas|25.83 -100.2 28.21 -96.85
 United States (USA) - Utah - counties of Box Elder; Cache; Daggett; Davis; Morgan; Rich; Summit; Weber.|40.55 -114.04 42.01 -109.04
 United States (USA) - Utah - counties of Carbon; Duchesne; Emery; Grand; Juab; Millard; Salt Lake; Sanpete; Sevier; Tooele; Uintah; Utah; Wasatch.|38.49 -114.05 41.08 -109.04
 United States (USA) - Utah - counties of Beaver; Garfield; Iron; Kane; Piute; San Juan; Washington; Wayne.|36.99 -114.05 38.58 -109.04
-United States (USA) - Virginia - counties of Arlington; Augusta; Bath; Caroline; Clarke; Culpeper; Fairfax; Fauquier; Frederick; Greene; Highland; King George; Loudoun; Madison; Orange; Page; Prince William; Rappahannock; Rockingham; Shenandoah; Spotsylvania; Stafford; Warren; Westmoreland.|37.77 -80.06 39.46 -76.51
-United States (USA) - Virginia - counties of Accomack; Albemarle; Alleghany; Amelia; Amherst; Appomattox; Bedford; Bland; Botetourt; Bristol; Brunswick; Buchanan; Buckingham; Campbell; Carroll; Charles City; Charlotte; Chesapeake; Chesterfield; Colonial Heights; Craig; Cumberland; Dickenson; Dinwiddie; Essex; Floyd; Fluvanna; Franklin; Giles; Gloucester; Goochland; Grayson; Greensville; Halifax; Hampton; Hanover; Henrico; Henry; Isle of Wight; James City; King and Queen; King William; Lancaster; Lee; Louisa; Lunenburg; Lynchburg; Mathews; Mecklenburg; Middlesex; Montgomery; Nelson; New Kent; Newport News; Norfolk; Northampton; Northumberland; Norton; Nottoway; Patrick; Petersburg; Pittsylvania; Portsmouth; Powhatan; Prince Edward; Prince George; Pulaski; Richmond; Roanoke; Rockbridge; Russell; Scott; Smyth; Southampton; Suffolk; Surry; Sussex; Tazewell; Washington; Wise; Wythe; York.|36.54 -83.68 38.28 -75.31
-United States (USA) - Washington - counties of Chelan; Clallam; Douglas; Ferry; Grant north of approximately 47°30'N; Island; Jefferson; King; Kitsap; Lincoln; Okanogan; Pend Oreille; San Juan; Skagit; Snohomish; Spokane; Stevens; Whatcom.|47.08 -124.79 49.05 -117.02
-United States (USA) - Washington - counties of Adams; Asotin; Benton; Clark; Columbia; Cowlitz; Franklin; Garfield; Grant south of approximately 47°30'N; Grays Harbor; Kittitas; Klickitat; Lewis; Mason; Pacific; Pierce; Skamania; Thurston; Wahkiakum; Walla Walla; Whitman; Yakima.|45.54 -124.4 47.61 -116.91
+United States (USA) - Virginia|37.77 -80.06 39.46 -76.51
+United States (USA) - Virginia|36.54 -83.68 38.28 -75.31
+United States (USA) - Washington|47.08 -124.79 49.05 -117.02
+United States (USA) - Washington|45.54 -124.4 47.61 -116.91
 United States (USA) - Wisconsin - counties of Ashland; Bayfield; Burnett; Douglas; Florence; Forest; Iron; Oneida; Price; Sawyer; Vilas; Washburn.|45.37 -92.89 47.31 -88.05
-United States (USA) - Wisconsin - counties of Barron; Brown; Buffalo; Chippewa; Clark; Door; Dunn; Eau Claire; Jackson; Kewaunee; Langlade; Lincoln; Marathon; Marinette; Menominee; Oconto; Outagamie; Pepin; Pierce; Polk; Portage; Rusk; Shawano; St Croix; Taylor; Trempealeau; Waupaca; Wood.|43.98 -92.89 45.8 -86.25
-United States (USA) - Wisconsin - counties of Adams; Calumet; Columbia; Crawford; Dane; Dodge; Fond Du Lac; Grant; Green; Green Lake; Iowa; Jefferson; Juneau; Kenosha; La Crosse; Lafayette; Manitowoc; Marquette; Milwaukee; Monroe; Ozaukee; Racine; Richland; Rock; Sauk; Sheboygan; Vernon; Walworth; Washington; Waukesha; Waushara; Winnebago.|42.48 -91.43 44.33 -86.95
+United States (USA) - Wisconsin|43.98 -92.89 45.8 -86.25
+United States (USA) - Wisconsin|42.48 -91.43 44.33 -86.95
 Canada - Prince Edward Island.|45.9 -64.49 47.09 -61.9
 Canada - Nova Scotia - east of 63°W.|44.64 -63 47.08 -59.73
 Canada - Nova Scotia - west of 63°W.|43.41 -66.28 46.02 -63
@@ -447,47 +447,47 @@ Russian Federation - onshore between 82°30'E and 85°30'E.|49.58 82.5 77.56 85.
 Russian Federation - onshore between 85°30'E and 88°30'E.|49.07 85.5 77.16 88.5
 Mozambique - onshore west of 36°E.|-26.87 30.21 -11.41 36
 Mozambique - onshore east of 36°E.|-18.98 35.99 -10.42 40.9
-United States (USA) - Alabama east of approximately 86°37'W - counties Barbour; Bullock; Calhoun; Chambers; Cherokee; Clay; Cleburne; Coffee; Coosa; Covington; Crenshaw; Dale; De Kalb; Elmore; Etowah; Geneva; Henry; Houston; Jackson; Lee; Macon; Madison; Marshall; Montgomery; Pike; Randolph; Russell; StClair; Talladega; Tallapoosa.|30.99 -86.79 35 -84.89
-United States (USA) - Alabama west of approximately 86°37'W - counties Autauga; Baldwin; Bibb; Blount; Butler; Chilton; Choctaw; Clarke; Colbert; Conecuh; Cullman; Dallas; Escambia; Fayette; Franklin; Greene; Hale; Jefferson; Lamar; Lauderdale; Lawrence; Limestone; Lowndes; Marengo; Marion; Mobile; Monroe; Morgan; Perry; Pickens; Shelby; Sumter; Tuscaloosa; Walker; Washington; Wilcox; Winston.|30.14 -88.48 35.02 -86.3
-United States (USA) - Arkansas - counties of Baxter; Benton; Boone; Carroll; Clay; Cleburne; Conway; Craighead; Crawford; Crittenden; Cross; Faulkner; Franklin; Fulton; Greene; Independence; Izard; Jackson; Johnson; Lawrence; Logan; Madison; Marion; Mississippi; Newton; Perry; Poinsett; Pope; Randolph; Scott; Searcy; Sebastian; Sharp; St Francis; Stone; Van Buren; Washington; White; Woodruff; Yell.|34.67 -94.62 36.5 -89.64
-United States (USA) - Arkansas - counties Arkansas; Ashley; Bradley; Calhoun; Chicot; Clark; Cleveland; Columbia; Dallas; Desha; Drew; Garland; Grant; Hempstead; Hot Spring; Howard; Jefferson; Lafayette; Lee; Lincoln; Little River; Lonoke; Miller; Monroe; Montgomery; Nevada; Ouachita; Phillips; Pike; Polk; Prairie; Pulaski; Saline; Sevier; Union.|33.01 -94.48 35.1 -90.4
+United States (USA) - Alabama east of approximately 86°37'W|30.99 -86.79 35 -84.89
+United States (USA) - Alabama west of approximately 86°37'W|30.14 -88.48 35.02 -86.3
+United States (USA) - Arkansas|34.67 -94.62 36.5 -89.64
+United States (USA) - Arkansas|33.01 -94.48 35.1 -90.4
 United States (USA) - Hawaii - island of Hawaii - onshore.|18.87 -156.1 20.33 -154.74
 United States (USA) - Hawaii - Maui; Kahoolawe; Lanai; Molokai - onshore.|20.45 -157.36 21.26 -155.93
 United States (USA) - Hawaii - Oahu - onshore.|21.2 -158.33 21.75 -157.61
 United States (USA) - Hawaii - Kauai - onshore.|21.81 -159.85 22.29 -159.23
 United States (USA) - Hawaii - Niihau - onshore.|21.73 -160.3 22.07 -159.99
-United States (USA) - Illinois - counties of Boone; Champaign; Clark; Clay; Coles; Cook; Crawford; Cumberland; De Kalb; De Witt; Douglas; Du Page; Edgar; Edwards; Effingham; Fayette; Ford; Franklin; Gallatin; Grundy; Hamilton; Hardin; Iroquois; Jasper; Jefferson; Johnson; Kane; Kankakee; Kendall; La Salle; Lake; Lawrence; Livingston; Macon; Marion; Massac; McHenry; McLean; Moultrie; Piatt; Pope; Richland; Saline; Shelby; Vermilion; Wabash; Wayne; White; Will; Williamson.|37.06 -89.28 42.5 -87.02
-United States (USA) - Illinois - counties of Adams; Alexander; Bond; Brown; Bureau; Calhoun; Carroll; Cass; Christian; Clinton; Fulton; Greene; Hancock; Henderson; Henry; Jackson; Jersey; Jo Daviess; Knox; Lee; Logan; Macoupin; Madison; Marshall; Mason; McDonough; Menard; Mercer; Monroe; Montgomery; Morgan; Ogle; Peoria; Perry; Pike; Pulaski; Putnam; Randolph; Rock Island; Sangamon; Schuyler; Scott; St Clair; Stark; Stephenson; Tazewell; Union; Warren; Washington; Whiteside; Winnebago; Woodford.|36.98 -91.52 42.51 -88.93
-United States (USA) - Indiana - counties of Adams; Allen; Bartholomew; Blackford; Brown; Cass; Clark; De Kalb; Dearborn; Decatur; Delaware; Elkhart; Fayette; Floyd; Franklin; Fulton; Grant; Hamilton; Hancock; Harrison; Henry; Howard; Huntington; Jackson; Jay; Jefferson; Jennings; Johnson; Kosciusko; Lagrange; Madison; Marion; Marshall; Miami; Noble; Ohio; Randolph; Ripley; Rush; Scott; Shelby; St Joseph; Steuben; Switzerland; Tipton; Union; Wabash; Washington; Wayne; Wells; Whitley.|37.95 -86.59 41.77 -84.78
-United States (USA) - Indiana - counties of Benton; Boone; Carroll; Clay; Clinton; Crawford; Daviess; Dubois; Fountain; Gibson; Greene; Hendricks; Jasper; Knox; La Porte; Lake; Lawrence; Martin; Monroe; Montgomery; Morgan; Newton; Orange; Owen; Parke; Perry; Pike; Porter; Posey; Pulaski; Putnam; Spencer; Starke; Sullivan; Tippecanoe; Vanderburgh; Vermillion; Vigo; Warren; Warrick; White.|37.77 -88.06 41.77 -86.24
-United States (USA) - Iowa - counties of Allamakee; Benton; Black Hawk; Boone; Bremer; Buchanan; Buena Vista; Butler; Calhoun; Carroll; Cerro Gordo; Cherokee; Chickasaw; Clay; Clayton; Crawford; Delaware; Dickinson; Dubuque; Emmet; Fayette; Floyd; Franklin; Greene; Grundy; Hamilton; Hancock; Hardin; Howard; Humboldt; Ida; Jackson; Jones; Kossuth; Linn; Lyon; Marshall; Mitchell; Monona; O'Brien; Osceola; Palo Alto; Plymouth; Pocahontas; Sac; Sioux; Story; Tama; Webster; Winnebago; Winneshiek; Woodbury; Worth; Wright.|41.85 -96.65 43.51 -90.15
-United States (USA) - Iowa - counties of Adair; Adams; Appanoose; Audubon; Cass; Cedar; Clarke; Clinton; Dallas; Davis; Decatur; Des Moines; Fremont; Guthrie; Harrison; Henry; Iowa; Jasper; Jefferson; Johnson; Keokuk; Lee; Louisa; Lucas; Madison; Mahaska; Marion; Mills; Monroe; Montgomery; Muscatine; Page; Polk; Pottawattamie; Poweshiek; Ringgold; Scott; Shelby; Taylor; Union; Van Buren; Wapello; Warren; Washington; Wayne.|40.37 -96.14 42.04 -90.14
-United States (USA) - Kansas - counties of Atchison; Brown; Cheyenne; Clay; Cloud; Decatur; Dickinson; Doniphan; Douglas; Ellis; Ellsworth; Geary; Gove; Graham; Jackson; Jefferson; Jewell; Johnson; Leavenworth; Lincoln; Logan; Marshall; Mitchell; Morris; Nemaha; Norton; Osborne; Ottawa; Phillips; Pottawatomie; Rawlins; Republic; Riley; Rooks; Russell; Saline; Shawnee; Sheridan; Sherman; Smith; Thomas; Trego; Wabaunsee; Wallace; Washington; Wyandotte.|38.52 -102.06 40.01 -94.58
-United States (USA) - Kansas - counties of Allen; Anderson; Barber; Barton; Bourbon; Butler; Chase; Chautauqua; Cherokee; Clark; Coffey; Comanche; Cowley; Crawford; Edwards; Elk; Finney; Ford; Franklin; Grant; Gray; Greeley; Greenwood; Hamilton; Harper; Harvey; Haskell; Hodgeman; Kearny; Kingman; Kiowa; Labette; Lane; Linn; Lyon; Marion; McPherson; Meade; Miami; Montgomery; Morton; Neosho; Ness; Osage; Pawnee; Pratt; Reno; Rice; Rush; Scott; Sedgwick; Seward; Stafford; Stanton; Stevens; Sumner; Wichita; Wilson; Woodson.|36.99 -102.05 38.88 -94.6
-United States (USA) - Louisiana - counties of Avoyelles; Bienville; Bossier; Caddo; Caldwell; Catahoula; Claiborne; Concordia; De Soto; East Carroll; Franklin; Grant; Jackson; La Salle; Lincoln; Madison; Morehouse; Natchitoches; Ouachita; Rapides; Red River; Richland; Sabine; Tensas; Union; Vernon; Webster; West Carroll; Winn.|30.85 -94.05 33.03 -90.86
-United States (USA) - Louisiana - counties of Acadia; Allen; Ascension; Assumption; Beauregard; Calcasieu; Cameron; East Baton Rouge; East Feliciana; Evangeline; Iberia; Iberville; Jefferson; Jefferson Davis; Lafayette; LaFourche; Livingston; Orleans; Plaquemines; Pointe Coupee; St Bernard; St Charles; St Helena; St James; St John the Baptist; St Landry; St Martin; St Mary; St Tammany; Tangipahoa; Terrebonne; Vermilion; Washington; West Baton Rouge; West Feliciana.|28.85 -93.94 31.07 -88.75
+United States (USA) - Illinois|37.06 -89.28 42.5 -87.02
+United States (USA) - Illinois|36.98 -91.52 42.51 -88.93
+United States (USA) - Indiana|37.95 -86.59 41.77 -84.78
+United States (USA) - Indiana|37.77 -88.06 41.77 -86.24
+United States (USA) - Iowa|41.85 -96.65 43.51 -90.15
+United States (USA) - Iowa|40.37 -96.14 42.04 -90.14
+United States (USA) - Kansas|38.52 -102.06 40.01 -94.58
+United States (USA) - Kansas|36.99 -102.05 38.88 -94.6
+United States (USA) - Louisiana|30.85 -94.05 33.03 -90.86
+United States (USA) - Louisiana|28.85 -93.94 31.07 -88.75
 United States (USA) - Maine - counties of Aroostook; Hancock; Knox; Penobscot; Piscataquis; Waldo; Washington.|43.88 -70.03 47.47 -66.91
 United States (USA) - Maine - counties of Androscoggin; Cumberland; Franklin; Kennebec; Lincoln; Oxford; Sagadahoc; Somerset; York.|43.04 -71.09 46.58 -69.26
-United States (USA) - Minnesota - counties of Beltrami; Clearwater; Cook; Itasca; Kittson; Koochiching; Lake; Lake of the Woods; Mahnomen; Marshall; Norman; Pennington; Polk; Red Lake; Roseau; St Louis.|46.64 -97.22 49.38 -89.49
-United States (USA) - Minnesota - counties of Aitkin; Becker; Benton; Carlton; Cass; Chisago; Clay; Crow Wing; Douglas; Grant; Hubbard; Isanti; Kanabec; Mille Lacs; Morrison; Otter Tail; Pine; Pope; Stearns; Stevens; Todd; Traverse; Wadena; Wilkin.|45.28 -96.86 47.48 -92.29
-United States (USA) - Minnesota - counties of Anoka; Big Stone; Blue Earth; Brown; Carver; Chippewa; Cottonwood; Dakota; Dodge; Faribault; Fillmore; Freeborn; Goodhue; Hennepin; Houston; Jackson; Kandiyohi; Lac Qui Parle; Le Sueur; Lincoln; Lyon; Martin; McLeod; Meeker; Mower; Murray; Nicollet; Nobles; Olmsted; Pipestone; Ramsey; Redwood; Renville; Rice; Rock; Scott; Sherburne; Sibley; Steele; Swift; Wabasha; Waseca; Washington; Watonwan; Winona; Wright; Yellow Medicine.|43.49 -96.85 45.59 -91.21
-United States (USA) - Missouri - counties of Bollinger; Butler; Cape Girardeau; Carter; Clark; Crawford; Dent; Dunklin; Franklin; Gasconade; Iron; Jefferson; Lewis; Lincoln; Madison; Marion; Mississippi; Montgomery; New Madrid; Oregon; Pemiscot; Perry; Pike; Ralls; Reynolds; Ripley; Scott; Shannon; St Charles; St Francois; St Louis; Ste. Genevieve; Stoddard; Warren; Washington; Wayne.|35.98 -91.97 40.61 -89.1
-United States (USA) - Missouri - counties of Adair; Audrain; Benton; Boone; Callaway; Camden; Carroll; Chariton; Christian; Cole; Cooper; Dallas; Douglas; Greene; Grundy; Hickory; Howard; Howell; Knox; Laclede; Linn; Livingston; Macon; Maries; Mercer; Miller; Moniteau; Monroe; Morgan; Osage; Ozark; Pettis; Phelps; Polk; Pulaski; Putnam; Randolph; Saline; Schuyler; Scotland; Shelby; Stone; Sullivan; Taney; Texas; Webster; Wright.|36.48 -93.79 40.61 -91.41
-United States (USA) - Missouri - counties of Andrew; Atchison; Barry; Barton; Bates; Buchanan; Caldwell; Cass; Cedar; Clay; Clinton; Dade; Daviess; De Kalb; Gentry; Harrison; Henry; Holt; Jackson; Jasper; Johnson; Lafayette; Lawrence; McDonald; Newton; Nodaway; Platte; Ray; St Clair; Vernon; Worth.|36.48 -95.77 40.59 -93.48
-United States (USA) - Nebraska - counties of Adams; Antelope; Arthur; Banner; Blaine; Boone; Box Butte; Boyd; Brown; Buffalo; Burt; Butler; Cass; Cedar; Chase; Cherry; Cheyenne; Clay; Colfax; Cuming; Custer; Dakota; Dawes; Dawson; Deuel; Dixon; Dodge; Douglas; Dundy; Fillmore; Franklin; Frontier; Furnas; Gage; Garden; Garfield; Gosper; Grant; Greeley; Hall; Hamilton; Harlan; Hayes; Hitchcock; Holt; Hooker; Howard; Jefferson; Johnson; Kearney; Keith; Keya Paha; Kimball; Knox; Lancaster; Lincoln; Logan; Loup; Madison; McPherson; Merrick; Morrill; Nance; Nemaha; Nuckolls; Otoe; Pawnee; Perkins; Phelps; Pierce; Platte; Polk; Red Willow; Richardson; Rock; Saline; Sarpy; Saunders; Scotts Bluff; Seward; Sheridan; Sherman; Sioux; Stanton; Thayer; Thomas; Thurston; Valley; Washington; Wayne; Webster; Wheeler; York.|39.99 -104.06 43.01 -95.3
+United States (USA) - Minnesota|46.64 -97.22 49.38 -89.49
+United States (USA) - Minnesota|45.28 -96.86 47.48 -92.29
+United States (USA) - Minnesota|43.49 -96.85 45.59 -91.21
+United States (USA) - Missouri|35.98 -91.97 40.61 -89.1
+United States (USA) - Missouri|36.48 -93.79 40.61 -91.41
+United States (USA) - Missouri|36.48 -95.77 40.59 -93.48
+United States (USA) - Nebraska|39.99 -104.06 43.01 -95.3
 United States (USA) - Nevada - counties of Clark; Elko; Eureka; Lincoln; White Pine.|34.99 -117.01 42 -114.03
 United States (USA) - Nevada - counties of Lander; Nye.|36 -118.19 41 -114.99
 United States (USA) - Nevada - counties of Churchill; Douglas; Esmeralda; Humboldt; Lyon; Mineral; Pershing; Storey; Washoe.|36.95 -120 42 -116.99
 United States (USA) - New Hampshire - counties of Belknap; Carroll; Cheshire; Coos; Grafton; Hillsborough; Merrimack; Rockingham; Strafford; Sullivan.|42.69 -72.56 45.31 -70.63
-United States (USA) - New Jersey - counties of Atlantic; Bergen; Burlington; Camden; Cape May; Cumberland; Essex; Gloucester; Hudson; Hunterdon; Mercer; Middlesex; Monmouth; Morris; Ocean; Passaic; Salem; Somerset; Sussex; Union; Warren.|38.87 -75.6 41.36 -73.88
-United States (USA) - Ohio - counties of Allen;Ashland; Ashtabula; Auglaize; Carroll; Columbiana; Coshocton; Crawford; Cuyahoga; Defiance; Delaware; Erie; Fulton; Geauga; Hancock; Hardin; Harrison; Henry; Holmes; Huron; Jefferson; Knox; Lake; Logan; Lorain; Lucas; Mahoning; Marion; Medina; Mercer; Morrow; Ottawa; Paulding; Portage; Putnam; Richland; Sandusky; Seneca; Shelby; Stark; Summit; Trumbull; Tuscarawas; Union; Van Wert; Wayne; Williams; Wood; Wyandot.|40.1 -84.81 42.33 -80.51
-United States (USA) - Ohio - counties of Adams; Athens; Belmont; Brown; Butler; Champaign; Clark; Clermont; Clinton; Darke; Fairfield; Fayette; Franklin; Gallia; Greene; Guernsey; Hamilton; Highland; Hocking; Jackson; Lawrence; Licking; Madison; Meigs; Miami; Monroe; Montgomery; Morgan; Muskingum; Noble; Perry; Pickaway; Pike; Preble; Ross; Scioto; Vinton; Warren; Washington.|38.4 -84.83 40.36 -80.7
+United States (USA) - New Jersey|38.87 -75.6 41.36 -73.88
+United States (USA) - Ohio|40.1 -84.81 42.33 -80.51
+United States (USA) - Ohio|38.4 -84.83 40.36 -80.7
 United States (USA) - Rhode Island - counties of Bristol; Kent; Newport; Providence; Washington.|41.13 -71.85 42.02 -71.08
-United States (USA) - South Dakota - counties of Beadle; Brookings; Brown; Butte; Campbell; Clark; Codington; Corson; Day; Deuel; Dewey; Edmunds; Faulk; Grant; Hamlin; Hand; Harding; Hyde; Kingsbury; Lawrence; Marshall; McPherson; Meade; Perkins; Potter; Roberts; Spink; Sully; Walworth; Ziebach.|44.14 -104.07 45.95 -96.45
-United States (USA) - South Dakota - counties of Aurora; Bennett; Bon Homme; Brule; Buffalo; Charles Mix; Clay; Custer; Davison; Douglas; Fall River; Gregory; Haakon; Hanson; Hughes; Hutchinson; Jackson; Jerauld; Jones; Lake; Lincoln; Lyman; McCook; Mellette; Miner; Minnehaha; Moody; Pennington; Sanborn; Shannon; Stanley; Todd; Tripp; Turner; Union; Yankton.|42.48 -104.06 44.79 -96.43
-United States (USA) - Vermont - counties of Addison; Bennington; Caledonia; Chittenden; Essex; Franklin; Grand Isle; Lamoille; Orange; Orleans; Rutland; Washington; Windham; Windsor.|42.72 -73.44 45.03 -71.5
-United States (USA) - West Virginia - counties of Barbour; Berkeley; Brooke; Doddridge; Grant; Hampshire; Hancock; Hardy; Harrison; Jefferson; Marion; Marshall; Mineral; Monongalia; Morgan; Ohio; Pleasants; Preston; Ritchie; Taylor; Tucker; Tyler; Wetzel; Wirt; Wood.|38.76 -81.76 40.64 -77.72
-United States (USA) - West Virginia - counties of Boone; Braxton; Cabell; Calhoun; Clay; Fayette; Gilmer; Greenbrier; Jackson; Kanawha; Lewis; Lincoln; Logan; Mason; McDowell; Mercer; Mingo; Monroe; Nicholas; Pendleton; Pocahontas; Putnam; Raleigh; Randolph; Roane; Summers; Upshur; Wayne; Webster; Wyoming.|37.2 -82.65 39.17 -79.05
+United States (USA) - South Dakota|44.14 -104.07 45.95 -96.45
+United States (USA) - South Dakota|42.48 -104.06 44.79 -96.43
+United States (USA) - Vermont|42.72 -73.44 45.03 -71.5
+United States (USA) - West Virginia|38.76 -81.76 40.64 -77.72
+United States (USA) - West Virginia|37.2 -82.65 39.17 -79.05
 United States (USA) - Wyoming - counties of Albany; Campbell; Converse; Crook; Goshen; Laramie; Niobrara; Platte; Weston.|40.99 -106.33 45.01 -104.05
 United States (USA) - Wyoming - counties of Big Horn; Carbon; Johnson; Natrona; Sheridan; Washakie.|40.99 -108.63 45.01 -106
 United States (USA) - Wyoming - counties of Fremont; Hot Springs; Park; Sweetwater.|40.99 -111.06 45.01 -107.5
@@ -1368,8 +1368,8 @@ Guadeloupe - onshore - La Desirade.|16.26 -61.13 16.38 -60.97
 Guadeloupe - onshore - St Barthelemy island.|17.82 -62.92 17.98 -62.73
 Guadeloupe - onshore - St Martin island.|18.01 -63.21 18.17 -62.96
 Europe - onshore - Andorra; Austria; Belgium; Bosnia and Herzegovina; Bulgaria; Croatia; Czechia; Denmark; Estonia; Finland; France - mainland; Germany; Gibraltar, Hungary; Italy - mainland and Sicily; Latvia; Liechtenstein; Lithuania; Luxembourg; Netherlands; Norway; Poland; Portugal - mainland; Romania; San Marino; Slovakia; Slovenia; Spain - mainland; Sweden; Switzerland; United Kingdom (UK) - Great Britain mainland; Vatican City State.|35.95 -9.56 71.21 31.59
-United States (USA) - Michigan - counties of Alcona; Alpena; Arenac; Bay; Cheboygan; Chippewa; Clinton; Crawford; Genesee; Gladwin; Gratiot; Hillsdale; Huron; Ingham; Iosco; Jackson; Lapeer; Lenawee; Livingston; Macomb; Midland; Monroe; Montmorency; Oakland; Ogemaw; Oscoda; Otsego; Presque Isle; Roscommon; Saginaw; Sanilac; Shiawassee; St Clair; Tuscola; Washtenaw; Wayne.|41.69 -84.87 46.04 -82.13
-United States (USA) - Michigan - counties of Alger; Allegan; Antrim; Barry; Benzie; Berrien; Branch; Calhoun; Cass; Charlevoix; Clare; Delta; Eaton; Emmet; Grand Traverse; Ionia; Isabella; Kalamazoo; Kalkaska; Kent; Lake; Leelanau; Luce; Mackinac; Manistee; Mason; Mecosta; Missaukee; Montcalm; Muskegon; Newaygo; Oceana; Osceola; Ottawa; St Joseph; Schoolcraft; Van Buren; Wexford.|41.75 -87.61 46.11 -84.6
+United States (USA) - Michigan|41.69 -84.87 46.04 -82.13
+United States (USA) - Michigan|41.75 -87.61 46.11 -84.6
 United States (USA) - Michigan - counties of Baraga; Dickinson; Gogebic; Houghton; Iron; Keweenaw; Marquette; Menominee; Ontonagon.|45.09 -90.42 48.32 -83.44
 France - offshore Mediterranean.|41.15 3.04 43.74 10.38
 Brazil - offshore - equatorial margin.|-5.74 -51.64 7.04 -32.43
@@ -1649,7 +1649,7 @@ World between 86°S and 86°N.|-86 -180 86 180
 United States (USA) - Iowa - counties of Clay; Dickinson; Emmet; Kossuth; Lyon; O'Brien; Osceola; Palo Alto; Sioux.|42.9 -96.6 43.51 -93.97
 United States (USA) - Iowa - counties of Cerro Gordo; Chickasaw; Floyd; Hancock; Howard; Mitchell; Winnebago; Winneshiek; Worth.|42.9 -93.98 43.51 -91.6
 United States (USA) - Iowa - counties of Allamakee; Clayton; Delaware.|42.29 -91.62 43.51 -90.89
-United States (USA) - Iowa - counties of Buena Vista; Calhoun; Cherokee; Franklin; Hamilton; Hardin; Humboldt; Ida; Plymouth; Pocahontas; Sac; Webster; Woodbury; Wright.|42.2 -96.65 42.92 -93
+United States (USA) - Iowa|42.2 -96.65 42.92 -93
 United States (USA) - Iowa - counties of Black Hawk; Bremer; Buchanan; Butler; Fayette; Grundy.|42.2 -93.03 43.09 -91.59
 United States (USA) - Iowa - counties of Crawford; Fremont; Harrison; Mills; Monona; Pottawattamie; Shelby.|40.58 -96.37 42.22 -95.04
 United States (USA) - Iowa - counties of Adair; Audubon; Carroll; Cass; Greene; Guthrie.|41.15 -95.16 42.22 -94.16
@@ -2281,7 +2281,7 @@ North America - between 72°W and 66°W. Canada - New Brunswick; Labrador; Nunav
 North America - between 66°W and 60°W - onshore and offshore. Canada - New Brunswick; Labrador; Nova Scotia; Nunavut; Prince Edward Island; Quebec. United States (USA) offshore Atlantic.|38.21 -66 82.97 -59.99
 Canada between 60°W and 54°W, onshore and offshore - Newfoundland and Labrador; Quebec.|40.57 -60 68.93 -54
 United States (USA) - California - counties of Kern; San Bernardino; San Luis Obispo; Santa Barbara; Ventura.|32.76 -121.43 35.81 -114.12
-United States (USA) - Louisiana - counties of Acadia; Allen; Ascension; Assumption; Beauregard; Calcasieu; Cameron; East Baton Rouge; East Feliciana; Evangeline; Iberia; Iberville; Jefferson; Jefferson Davis; Lafayette; LaFourche; Livingston; Orleans; Plaquemines; Pointe Coupee; St Bernard; St Charles; St Helena; St James; St John the Baptist; St Landry; St Martin; St Mary; St Tammany; Tangipahoa; Terrebonne; Vermilion; Washington; West Baton Rouge; West Feliciana. Also Gulf of Mexico outer continental shelf (GoM OCS) protraction areas Sabine Pass (LA); West Cameron; East Cameron; Vermilion; South Marsh Island; Eugene Island; Ship Shoal; South Pelto; Bay Marchand; South Timbalier; Grand Isle; West Delta; South Pass; Main Pass; Breton Sound; Chandeleur.|27.82 -93.94 31.07 -87.76
+United States (USA) - Louisiana|27.82 -93.94 31.07 -87.76
 United States (USA) - California - Los Angeles county.|33.66 -118.96 34.83 -117.63
 United States (USA) - between 162°W and 156°W onshore and offshore - Alaska, Hawaii.|15.57 -162 74.71 -155.99
 United States (USA) - between 156°W and 150°W onshore and offshore - Alaska, Hawaii.|15.56 -156 74.71 -149.99
@@ -2391,19 +2391,18 @@ South America between 54°W and 48°W, southern hemisphere, onshore and offshore
 South America - between 48°W and 42°W, southern hemisphere, onshore and offshore.|-33.5 -48 0 -42
 South America - between 42°W and 36°W, southern hemisphere, onshore and offshore.|-26.35 -42 0 -36
 South America - between 36°W and 30°W, southern hemisphere, onshore and offshore.|-20.11 -36 0 -30
-United States (USA) - Montana north of approximately 47°50'N - counties of Blaine; Chouteau; Daniels; Flathead; Glacier; Hill; Liberty; Lincoln; Phillips; Pondera; Roosevelt; Sheridan; Teton; Toole; Valley.|47.41 -116.07 49.01 -104.04
-United States (USA) - Montana - counties of Cascade; Dawson; Fergus; Garfield; Judith Basin; Lake; Lewis and Clark; McCone; Meagher; Mineral; Missoula; Petroleum; Powell; Prairie; Richland; Sanders; Wibaux.|46.17 -116.06 48.26 -104.04
-United States (USA) - Montana - counties of Beaverhead; Big Horn; Broadwater; Carbon; Carter; Custer; Deer Lodge; Fallon; Gallatin; Golden Valley; Granite; Jefferson; Madison; Musselshell; Park; Powder River; Ravalli; Rosebud; Silver Bow; Stillwater; Sweet Grass; Treasure; Wheatland; Yellowstone.|44.35 -114.57 46.87 -104.04
-United States (USA) - Nebraska - counties of Antelope; Blaine; Box Butte; Boyd; Brown; Burt; Cedar; Cherry; Cuming; Dakota; Dawes; Dixon; Garfield; Grant; Holt; Hooker; Keya Paha; Knox; Loup; Madison; Pierce; Rock; Sheridan; Sioux; Stanton; Thomas; Thurston; Wayne; Wheeler.|41.68 -104.06 43.01 -96.07
-United States (USA) - Nebraska - counties of Adams; Arthur; Banner; Boone; Buffalo; Butler; Cass; Chase; Cheyenne; Clay; Colfax; Custer; Dawson; Deuel; Dodge; Douglas; Dundy; Fillmore; Franklin; Frontier; Furnas; Gage; Garden; Gosper; Greeley; Hall; Hamilton; Harlan; Hayes; Hitchcock; Howard; Jefferson; Johnson; Kearney; Keith; Kimball; Lancaster; Lincoln; Logan; McPherson; Merrick; Morrill; Nance; Nemaha; Nuckolls; Otoe; Pawnee; Perkins; Phelps; Platte; Polk; Red Willow; Richardson; Saline; Sarpy; Saunders; Scotts Bluff; Seward; Sherman; Thayer; Valley; Washington; Webster; York.|39.99 -104.06 42.01 -95.3
+United States (USA) - Montana north of approximately 47°50'N|47.41 -116.07 49.01 -104.04
+United States (USA) - Montana|46.17 -116.06 48.26 -104.04
+United States (USA) - Montana|44.35 -114.57 46.87 -104.04
+United States (USA) - Nebraska|41.68 -104.06 43.01 -96.07
+United States (USA) - Nebraska|39.99 -104.06 42.01 -95.3
 United States (USA) - New Mexico - counties of Bernalillo; Dona Ana; Lincoln; Los Alamos; Otero; Rio Arriba; Sandoval; Santa Fe; Socorro; Taos; Torrance.|31.78 -107.73 37 -104.83
 United States (USA) - New Mexico - counties of Catron; Cibola; Grant; Hidalgo; Luna; McKinley; San Juan; Sierra; Valencia.|31.33 -109.06 37 -106.32
-United States (USA) - South Carolina - counties of Abbeville; Anderson; Calhoun; Cherokee; Chester; Chesterfield; Darlington; Dillon; Edgefield; Fairfield; Florence; Greenville; Greenwood; Horry; Kershaw; Lancaster; Laurens; Lee; Lexington; Marion; Marlboro; McCormick; Newberry; Oconee; Pickens; Richland; Saluda; Spartanburg; Sumter; Union; York.|33.46 -83.36 35.21 -78.52
-United States (USA) - South Carolina - counties of Aiken; Allendale; Bamberg; Barnwell; Beaufort; Berkeley; Charleston; Clarendon; Colleton; Dorchester; Georgetown; Hampton; Jasper; Orangeburg; Williamsburg.|32.05 -82.03 33.95 -78.95
-United States (USA) - Texas - counties of Aransas; Atascosa; Austin; Bandera; Bee; Bexar; Brazoria; Brewster; Caldwell; Calhoun; Chambers; Colorado; Comal; De Witt; Dimmit; Edwards; Fayette; Fort Bend; Frio; Galveston; Goliad; Gonzales; Guadalupe; Harris; Hays; Jackson; Jefferson; Karnes; Kendall; Kerr; Kinney; La Salle; Lavaca; Live Oak; Matagorda; Maverick; McMullen; Medina; Presidio; Real; Refugio; Terrell; Uvalde; Val Verde; Victoria; Waller; Wharton; Wilson; Zavala. Gulf of Mexico outer continental shelf (GoM OCS) protraction areas: Matagorda Island; Brazos; Galveston; High Island, Sabine Pass (TX).|27.78 -105 30.67 -93.41
-United States (USA) - Texas - counties of Brooks; Cameron; Duval; Hidalgo; Jim Hogg; Jim Wells; Kenedy; Kleberg; Nueces; San Patricio; Starr; Webb; Willacy; Zapata. Gulf of Mexico outer continental shelf (GoM OCS) protraction areas: South Padre Island; North Padre Island; Mustang Island.|25.83 -100.2 28.21 -95.36
-United States (USA) - Washington - counties of Chelan; Clallam; Douglas; Ferry; Island; Jefferson; King; Kitsap; Lincoln; Okanogan; Pend Oreille; San Juan; Skagit; Snohomish; Spokane; Stevens; Whatcom.|47.08 -124.79 49.05 -117.02
-United States (USA) - Washington - counties of Adams; Asotin; Benton; Clark; Columbia; Cowlitz; Franklin; Garfield; Grant; Grays Harbor; Kittitas; Klickitat; Lewis; Mason; Pacific; Pierce; Skamania; Thurston; Wahkiakum; Walla Walla; Whitman; Yakima.|45.54 -124.4 47.96 -116.91
+United States (USA) - South Carolina|33.46 -83.36 35.21 -78.52
+United States (USA) - South Carolina|32.05 -82.03 33.95 -78.95
+United States (USA) - Texas|27.78 -105 30.67 -93.41
+United States (USA) - Texas|25.83 -100.2 28.21 -95.36
+United States (USA) - Washington|45.54 -124.4 47.96 -116.91
 United States (USA) - between 102°W and 96°W. Iowa; Kansas; Minnesota; Nebraska; North Dakota; Oklahoma; South Dakota; Texas; Gulf of Mexico outer continental shelf (GoM OCS) west of approximately 96°W - protraction areas Corpus Christi; Port Isabel.|25.83 -102 49.01 -95.87
 United States (USA) - between 96°W and 90°W - Arkansas; Illinois; Iowa; Kansas; Louisiana; Michigan; Minnesota; Mississippi; Missouri; Nebraska; Oklahoma; Tennessee; Texas; Wisconsin; Gulf of Mexico outer continental shelf (GoM OCS) between approximately 96°W and 90°W - protraction areas East Breaks; Alaminos Canyon; Garden Banks; Keathley Canyon; Sigsbee Escarpment; Ewing Bank; Green Canyon; Walker Ridge; Amery Terrace.|25.61 -96.01 49.38 -89.86
 United States (USA) - between 90°W and 84°W onshore and offshore - Alabama; Arkansas; Florida; Georgia; Indiana; Illinois; Kentucky; Louisiana; Michigan; Minnesota; Mississippi; Missouri; North Carolina; Ohio; Tennessee; Wisconsin; Gulf of Mexico outer continental shelf (GoM OCS) between approximately 90°W and 84°W - protraction areas Mobile; Viosca Knoll; Mississippi Canyon; Atwater Valley; Lund; Lund South; Pensacola; Destin Dome; De Soto Canyon; Lloyd Ridge; Henderson; Florida Plain; Campeche Escarpment; Apalachicola; Florida Middle Ground; The Elbow; Vernon Basin; Howell Hook; Rankin.|23.95 -90.01 48.32 -83.91
@@ -9468,8 +9467,8 @@ export const SYSTEMS = String.raw`
 32045|P|NAD27 / Vermont|476|137|3|en|proj=tmerc lat_0=42.5 lon_0=-72.5 k=0.999964286 x_0=152400.30480061 y_0=0
 32046|P|NAD27 / Virginia North|224|137|3|en|proj=lcc lat_0=37.6666666666667 lon_0=-78.5 lat_1=38.0333333333333 lat_2=39.2 x_0=609601.219202438 y_0=0
 32047|P|NAD27 / Virginia South|225|137|3|en|proj=lcc lat_0=36.3333333333333 lon_0=-78.5 lat_1=36.7666666666667 lat_2=37.9666666666667 x_0=609601.219202438 y_0=0
-32048|P|NAD27 / Washington North|2393|137|3|en|proj=lcc lat_0=47 lon_0=-120.833333333333 lat_1=47.5 lat_2=48.7333333333333 x_0=609601.219202438 y_0=0
-32049|P|NAD27 / Washington South|2394|137|3|en|proj=lcc lat_0=45.3333333333333 lon_0=-120.5 lat_1=45.8333333333333 lat_2=47.3333333333333 x_0=609601.219202438 y_0=0
+32048|P|NAD27 / Washington North|226|137|3|en|proj=lcc lat_0=47 lon_0=-120.833333333333 lat_1=47.5 lat_2=48.7333333333333 x_0=609601.219202438 y_0=0
+32049|P|NAD27 / Washington South|2393|137|3|en|proj=lcc lat_0=45.3333333333333 lon_0=-120.5 lat_1=45.8333333333333 lat_2=47.3333333333333 x_0=609601.219202438 y_0=0
 32050|P|NAD27 / West Virginia North|477|137|3|en|proj=lcc lat_0=38.5 lon_0=-79.5 lat_1=39 lat_2=40.25 x_0=609601.219202438 y_0=0
 32051|P|NAD27 / West Virginia South|478|137|3|en|proj=lcc lat_0=37 lon_0=-81 lat_1=37.4833333333333 lat_2=38.8833333333333 x_0=609601.219202438 y_0=0
 32052|P|NAD27 / Wisconsin North|228|137|3|en|proj=lcc lat_0=45.1666666666667 lon_0=-90 lat_1=45.5666666666667 lat_2=46.7666666666667 x_0=609601.219202438 y_0=0
@@ -9479,10 +9478,10 @@ export const SYSTEMS = String.raw`
 32056|P|NAD27 / Wyoming East Central|480|137|3|en|proj=tmerc lat_0=40.6666666666667 lon_0=-107.333333333333 k=0.999941177 x_0=152400.30480061 y_0=0
 32057|P|NAD27 / Wyoming West Central|481|137|3|en|proj=tmerc lat_0=40.6666666666667 lon_0=-108.75 k=0.999941177 x_0=152400.30480061 y_0=0
 32058|P|NAD27 / Wyoming West|482|137|3|en|proj=tmerc lat_0=40.6666666666667 lon_0=-110.083333333333 k=0.999941177 x_0=152400.30480061 y_0=0
-32064|P|NAD27 / BLM 14N (ftUS)|2395|137|3|en|proj=tmerc lat_0=0 lon_0=-99 k=0.9996 x_0=500000.001016002 y_0=0
-32065|P|NAD27 / BLM 15N (ftUS)|2396|137|3|en|proj=tmerc lat_0=0 lon_0=-93 k=0.9996 x_0=500000.001016002 y_0=0
-32066|P|NAD27 / BLM 16N (ftUS)|2397|137|3|en|proj=tmerc lat_0=0 lon_0=-87 k=0.9996 x_0=500000.001016002 y_0=0
-32067|P|NAD27 / BLM 17N (ftUS)|2398|137|3|en|proj=tmerc lat_0=0 lon_0=-81 k=0.9996 x_0=500000.001016002 y_0=0
+32064|P|NAD27 / BLM 14N (ftUS)|2394|137|3|en|proj=tmerc lat_0=0 lon_0=-99 k=0.9996 x_0=500000.001016002 y_0=0
+32065|P|NAD27 / BLM 15N (ftUS)|2395|137|3|en|proj=tmerc lat_0=0 lon_0=-93 k=0.9996 x_0=500000.001016002 y_0=0
+32066|P|NAD27 / BLM 16N (ftUS)|2396|137|3|en|proj=tmerc lat_0=0 lon_0=-87 k=0.9996 x_0=500000.001016002 y_0=0
+32067|P|NAD27 / BLM 17N (ftUS)|2397|137|3|en|proj=tmerc lat_0=0 lon_0=-81 k=0.9996 x_0=500000.001016002 y_0=0
 32081|P|NAD27 / MTM zone 1|2144|137|0|en|proj=tmerc lat_0=0 lon_0=-53 k=0.9999 x_0=304800 y_0=0
 32082|P|NAD27 / MTM zone 2|2145|137|0|en|proj=tmerc lat_0=0 lon_0=-56 k=0.9999 x_0=304800 y_0=0
 32083|P|NAD27 / MTM zone 3|2146|137|0|en|proj=tmerc lat_0=0 lon_0=-58.5 k=0.9999 x_0=304800 y_0=0
@@ -9543,12 +9542,12 @@ export const SYSTEMS = String.raw`
 32156|P|NAD83 / Wyoming East Central|480|138|0|en|proj=tmerc lat_0=40.5 lon_0=-107.333333333333 k=0.9999375 x_0=400000 y_0=100000
 32157|P|NAD83 / Wyoming West Central|481|138|0|en|proj=tmerc lat_0=40.5 lon_0=-108.75 k=0.9999375 x_0=600000 y_0=0
 32158|P|NAD83 / Wyoming West|482|138|0|en|proj=tmerc lat_0=40.5 lon_0=-110.083333333333 k=0.9999375 x_0=800000 y_0=100000
-32159|P|NAD83 / Wyoming Lambert|2399|138|0|en|proj=lcc lat_0=41 lon_0=-107.5 lat_1=41 lat_2=45 x_0=500000 y_0=200000
-32161|P|NAD83 / Puerto Rico & Virgin Is.|2400|138|0|en|proj=lcc lat_0=17.8333333333333 lon_0=-66.4333333333333 lat_1=18.4333333333333 lat_2=18.0333333333333 x_0=200000 y_0=200000
-32164|P|NAD83 / BLM 14N (ftUS)|2395|138|3|en|proj=tmerc lat_0=0 lon_0=-99 k=0.9996 x_0=500000.001016002 y_0=0
-32165|P|NAD83 / BLM 15N (ftUS)|2396|138|3|en|proj=tmerc lat_0=0 lon_0=-93 k=0.9996 x_0=500000.001016002 y_0=0
-32166|P|NAD83 / BLM 16N (ftUS)|2397|138|3|en|proj=tmerc lat_0=0 lon_0=-87 k=0.9996 x_0=500000.001016002 y_0=0
-32167|P|NAD83 / BLM 17N (ftUS)|2398|138|3|en|proj=tmerc lat_0=0 lon_0=-81 k=0.9996 x_0=500000.001016002 y_0=0
+32159|P|NAD83 / Wyoming Lambert|2398|138|0|en|proj=lcc lat_0=41 lon_0=-107.5 lat_1=41 lat_2=45 x_0=500000 y_0=200000
+32161|P|NAD83 / Puerto Rico & Virgin Is.|2399|138|0|en|proj=lcc lat_0=17.8333333333333 lon_0=-66.4333333333333 lat_1=18.4333333333333 lat_2=18.0333333333333 x_0=200000 y_0=200000
+32164|P|NAD83 / BLM 14N (ftUS)|2394|138|3|en|proj=tmerc lat_0=0 lon_0=-99 k=0.9996 x_0=500000.001016002 y_0=0
+32165|P|NAD83 / BLM 15N (ftUS)|2395|138|3|en|proj=tmerc lat_0=0 lon_0=-93 k=0.9996 x_0=500000.001016002 y_0=0
+32166|P|NAD83 / BLM 16N (ftUS)|2396|138|3|en|proj=tmerc lat_0=0 lon_0=-87 k=0.9996 x_0=500000.001016002 y_0=0
+32167|P|NAD83 / BLM 17N (ftUS)|2397|138|3|en|proj=tmerc lat_0=0 lon_0=-81 k=0.9996 x_0=500000.001016002 y_0=0
 32181|P|NAD83 / MTM zone 1|2144|138|0|en|proj=tmerc lat_0=0 lon_0=-53 k=0.9999 x_0=304800 y_0=0
 32182|P|NAD83 / MTM zone 2|2145|138|0|en|proj=tmerc lat_0=0 lon_0=-56 k=0.9999 x_0=304800 y_0=0
 32183|P|NAD83 / MTM zone 3|495|138|0|en|proj=tmerc lat_0=0 lon_0=-58.5 k=0.9999 x_0=304800 y_0=0
@@ -9568,373 +9567,373 @@ export const SYSTEMS = String.raw`
 32197|P|NAD83 / MTM zone 17|25|138|0|en|proj=tmerc lat_0=0 lon_0=-96 k=0.9999 x_0=304800 y_0=0
 32198|P|NAD83 / Quebec Lambert|121|138|0|en|proj=lcc lat_0=44 lon_0=-68.5 lat_1=60 lat_2=46 x_0=0 y_0=0
 32199|P|NAD83 / Louisiana Offshore|855|138|0|en|proj=lcc lat_0=25.5 lon_0=-91.3333333333333 lat_1=27.8333333333333 lat_2=26.1666666666667 x_0=1000000 y_0=0
-32201|P|WGS 72 / UTM zone 1N|2401|181|0|en|proj=utm zone=1
-32202|P|WGS 72 / UTM zone 2N|2402|181|0|en|proj=utm zone=2
-32203|P|WGS 72 / UTM zone 3N|2403|181|0|en|proj=utm zone=3
-32204|P|WGS 72 / UTM zone 4N|2404|181|0|en|proj=utm zone=4
-32205|P|WGS 72 / UTM zone 5N|2405|181|0|en|proj=utm zone=5
-32206|P|WGS 72 / UTM zone 6N|2406|181|0|en|proj=utm zone=6
-32207|P|WGS 72 / UTM zone 7N|2407|181|0|en|proj=utm zone=7
-32208|P|WGS 72 / UTM zone 8N|2408|181|0|en|proj=utm zone=8
-32209|P|WGS 72 / UTM zone 9N|2409|181|0|en|proj=utm zone=9
-32210|P|WGS 72 / UTM zone 10N|2410|181|0|en|proj=utm zone=10
-32211|P|WGS 72 / UTM zone 11N|2411|181|0|en|proj=utm zone=11
-32212|P|WGS 72 / UTM zone 12N|2412|181|0|en|proj=utm zone=12
-32213|P|WGS 72 / UTM zone 13N|2413|181|0|en|proj=utm zone=13
-32214|P|WGS 72 / UTM zone 14N|2414|181|0|en|proj=utm zone=14
-32215|P|WGS 72 / UTM zone 15N|2415|181|0|en|proj=utm zone=15
-32216|P|WGS 72 / UTM zone 16N|2416|181|0|en|proj=utm zone=16
-32217|P|WGS 72 / UTM zone 17N|2417|181|0|en|proj=utm zone=17
-32218|P|WGS 72 / UTM zone 18N|2418|181|0|en|proj=utm zone=18
-32219|P|WGS 72 / UTM zone 19N|2419|181|0|en|proj=utm zone=19
-32220|P|WGS 72 / UTM zone 20N|2420|181|0|en|proj=utm zone=20
-32221|P|WGS 72 / UTM zone 21N|2421|181|0|en|proj=utm zone=21
-32222|P|WGS 72 / UTM zone 22N|2422|181|0|en|proj=utm zone=22
-32223|P|WGS 72 / UTM zone 23N|2423|181|0|en|proj=utm zone=23
-32224|P|WGS 72 / UTM zone 24N|2424|181|0|en|proj=utm zone=24
-32225|P|WGS 72 / UTM zone 25N|2425|181|0|en|proj=utm zone=25
-32226|P|WGS 72 / UTM zone 26N|2426|181|0|en|proj=utm zone=26
-32227|P|WGS 72 / UTM zone 27N|2427|181|0|en|proj=utm zone=27
-32228|P|WGS 72 / UTM zone 28N|2428|181|0|en|proj=utm zone=28
-32229|P|WGS 72 / UTM zone 29N|2429|181|0|en|proj=utm zone=29
-32230|P|WGS 72 / UTM zone 30N|2430|181|0|en|proj=utm zone=30
-32231|P|WGS 72 / UTM zone 31N|2431|181|0|en|proj=utm zone=31
-32232|P|WGS 72 / UTM zone 32N|2432|181|0|en|proj=utm zone=32
-32233|P|WGS 72 / UTM zone 33N|2433|181|0|en|proj=utm zone=33
-32234|P|WGS 72 / UTM zone 34N|2434|181|0|en|proj=utm zone=34
-32235|P|WGS 72 / UTM zone 35N|2435|181|0|en|proj=utm zone=35
-32236|P|WGS 72 / UTM zone 36N|2436|181|0|en|proj=utm zone=36
-32237|P|WGS 72 / UTM zone 37N|2437|181|0|en|proj=utm zone=37
-32238|P|WGS 72 / UTM zone 38N|2438|181|0|en|proj=utm zone=38
-32239|P|WGS 72 / UTM zone 39N|2439|181|0|en|proj=utm zone=39
-32240|P|WGS 72 / UTM zone 40N|2440|181|0|en|proj=utm zone=40
-32241|P|WGS 72 / UTM zone 41N|2441|181|0|en|proj=utm zone=41
-32242|P|WGS 72 / UTM zone 42N|2442|181|0|en|proj=utm zone=42
-32243|P|WGS 72 / UTM zone 43N|2443|181|0|en|proj=utm zone=43
-32244|P|WGS 72 / UTM zone 44N|2444|181|0|en|proj=utm zone=44
-32245|P|WGS 72 / UTM zone 45N|2445|181|0|en|proj=utm zone=45
-32246|P|WGS 72 / UTM zone 46N|2446|181|0|en|proj=utm zone=46
-32247|P|WGS 72 / UTM zone 47N|2447|181|0|en|proj=utm zone=47
-32248|P|WGS 72 / UTM zone 48N|2448|181|0|en|proj=utm zone=48
-32249|P|WGS 72 / UTM zone 49N|2449|181|0|en|proj=utm zone=49
-32250|P|WGS 72 / UTM zone 50N|2450|181|0|en|proj=utm zone=50
-32251|P|WGS 72 / UTM zone 51N|2451|181|0|en|proj=utm zone=51
-32252|P|WGS 72 / UTM zone 52N|2452|181|0|en|proj=utm zone=52
-32253|P|WGS 72 / UTM zone 53N|2453|181|0|en|proj=utm zone=53
-32254|P|WGS 72 / UTM zone 54N|2454|181|0|en|proj=utm zone=54
-32255|P|WGS 72 / UTM zone 55N|2455|181|0|en|proj=utm zone=55
-32256|P|WGS 72 / UTM zone 56N|2456|181|0|en|proj=utm zone=56
-32257|P|WGS 72 / UTM zone 57N|2457|181|0|en|proj=utm zone=57
-32258|P|WGS 72 / UTM zone 58N|2458|181|0|en|proj=utm zone=58
-32259|P|WGS 72 / UTM zone 59N|2459|181|0|en|proj=utm zone=59
-32260|P|WGS 72 / UTM zone 60N|2460|181|0|en|proj=utm zone=60
-32301|P|WGS 72 / UTM zone 1S|2461|181|0|en|proj=utm zone=1 south
-32302|P|WGS 72 / UTM zone 2S|2462|181|0|en|proj=utm zone=2 south
-32303|P|WGS 72 / UTM zone 3S|2463|181|0|en|proj=utm zone=3 south
-32304|P|WGS 72 / UTM zone 4S|2464|181|0|en|proj=utm zone=4 south
-32305|P|WGS 72 / UTM zone 5S|2465|181|0|en|proj=utm zone=5 south
-32306|P|WGS 72 / UTM zone 6S|2466|181|0|en|proj=utm zone=6 south
-32307|P|WGS 72 / UTM zone 7S|2467|181|0|en|proj=utm zone=7 south
-32308|P|WGS 72 / UTM zone 8S|2468|181|0|en|proj=utm zone=8 south
-32309|P|WGS 72 / UTM zone 9S|2469|181|0|en|proj=utm zone=9 south
-32310|P|WGS 72 / UTM zone 10S|2470|181|0|en|proj=utm zone=10 south
-32311|P|WGS 72 / UTM zone 11S|2471|181|0|en|proj=utm zone=11 south
-32312|P|WGS 72 / UTM zone 12S|2472|181|0|en|proj=utm zone=12 south
-32313|P|WGS 72 / UTM zone 13S|2473|181|0|en|proj=utm zone=13 south
-32314|P|WGS 72 / UTM zone 14S|2474|181|0|en|proj=utm zone=14 south
-32315|P|WGS 72 / UTM zone 15S|2475|181|0|en|proj=utm zone=15 south
-32316|P|WGS 72 / UTM zone 16S|2476|181|0|en|proj=utm zone=16 south
-32317|P|WGS 72 / UTM zone 17S|2477|181|0|en|proj=utm zone=17 south
-32318|P|WGS 72 / UTM zone 18S|2478|181|0|en|proj=utm zone=18 south
-32319|P|WGS 72 / UTM zone 19S|2479|181|0|en|proj=utm zone=19 south
-32320|P|WGS 72 / UTM zone 20S|2480|181|0|en|proj=utm zone=20 south
-32321|P|WGS 72 / UTM zone 21S|2481|181|0|en|proj=utm zone=21 south
-32322|P|WGS 72 / UTM zone 22S|2482|181|0|en|proj=utm zone=22 south
-32323|P|WGS 72 / UTM zone 23S|2483|181|0|en|proj=utm zone=23 south
-32324|P|WGS 72 / UTM zone 24S|2484|181|0|en|proj=utm zone=24 south
-32325|P|WGS 72 / UTM zone 25S|2485|181|0|en|proj=utm zone=25 south
-32326|P|WGS 72 / UTM zone 26S|2486|181|0|en|proj=utm zone=26 south
-32327|P|WGS 72 / UTM zone 27S|2487|181|0|en|proj=utm zone=27 south
-32328|P|WGS 72 / UTM zone 28S|2488|181|0|en|proj=utm zone=28 south
-32329|P|WGS 72 / UTM zone 29S|2489|181|0|en|proj=utm zone=29 south
-32330|P|WGS 72 / UTM zone 30S|2490|181|0|en|proj=utm zone=30 south
-32331|P|WGS 72 / UTM zone 31S|2491|181|0|en|proj=utm zone=31 south
-32332|P|WGS 72 / UTM zone 32S|2492|181|0|en|proj=utm zone=32 south
-32333|P|WGS 72 / UTM zone 33S|2493|181|0|en|proj=utm zone=33 south
-32334|P|WGS 72 / UTM zone 34S|2494|181|0|en|proj=utm zone=34 south
-32335|P|WGS 72 / UTM zone 35S|2495|181|0|en|proj=utm zone=35 south
-32336|P|WGS 72 / UTM zone 36S|2496|181|0|en|proj=utm zone=36 south
-32337|P|WGS 72 / UTM zone 37S|2497|181|0|en|proj=utm zone=37 south
-32338|P|WGS 72 / UTM zone 38S|2498|181|0|en|proj=utm zone=38 south
-32339|P|WGS 72 / UTM zone 39S|2499|181|0|en|proj=utm zone=39 south
-32340|P|WGS 72 / UTM zone 40S|2500|181|0|en|proj=utm zone=40 south
-32341|P|WGS 72 / UTM zone 41S|2501|181|0|en|proj=utm zone=41 south
-32342|P|WGS 72 / UTM zone 42S|2502|181|0|en|proj=utm zone=42 south
-32343|P|WGS 72 / UTM zone 43S|2503|181|0|en|proj=utm zone=43 south
-32344|P|WGS 72 / UTM zone 44S|2504|181|0|en|proj=utm zone=44 south
-32345|P|WGS 72 / UTM zone 45S|2505|181|0|en|proj=utm zone=45 south
-32346|P|WGS 72 / UTM zone 46S|2506|181|0|en|proj=utm zone=46 south
-32347|P|WGS 72 / UTM zone 47S|2507|181|0|en|proj=utm zone=47 south
-32348|P|WGS 72 / UTM zone 48S|2508|181|0|en|proj=utm zone=48 south
-32349|P|WGS 72 / UTM zone 49S|2509|181|0|en|proj=utm zone=49 south
-32350|P|WGS 72 / UTM zone 50S|2510|181|0|en|proj=utm zone=50 south
-32351|P|WGS 72 / UTM zone 51S|2511|181|0|en|proj=utm zone=51 south
-32352|P|WGS 72 / UTM zone 52S|2512|181|0|en|proj=utm zone=52 south
-32353|P|WGS 72 / UTM zone 53S|2513|181|0|en|proj=utm zone=53 south
-32354|P|WGS 72 / UTM zone 54S|2514|181|0|en|proj=utm zone=54 south
-32355|P|WGS 72 / UTM zone 55S|2515|181|0|en|proj=utm zone=55 south
-32356|P|WGS 72 / UTM zone 56S|2516|181|0|en|proj=utm zone=56 south
-32357|P|WGS 72 / UTM zone 57S|2517|181|0|en|proj=utm zone=57 south
-32358|P|WGS 72 / UTM zone 58S|2518|181|0|en|proj=utm zone=58 south
-32359|P|WGS 72 / UTM zone 59S|2519|181|0|en|proj=utm zone=59 south
-32360|P|WGS 72 / UTM zone 60S|2520|181|0|en|proj=utm zone=60 south
-32401|P|WGS 72BE / UTM zone 1N|2401|182|0|en|proj=utm zone=1
-32402|P|WGS 72BE / UTM zone 2N|2462|182|0|en|proj=utm zone=2
-32403|P|WGS 72BE / UTM zone 3N|2403|182|0|en|proj=utm zone=3
-32404|P|WGS 72BE / UTM zone 4N|2404|182|0|en|proj=utm zone=4
-32405|P|WGS 72BE / UTM zone 5N|2405|182|0|en|proj=utm zone=5
-32406|P|WGS 72BE / UTM zone 6N|2406|182|0|en|proj=utm zone=6
-32407|P|WGS 72BE / UTM zone 7N|2407|182|0|en|proj=utm zone=7
-32408|P|WGS 72BE / UTM zone 8N|2408|182|0|en|proj=utm zone=8
-32409|P|WGS 72BE / UTM zone 9N|2409|182|0|en|proj=utm zone=9
-32410|P|WGS 72BE / UTM zone 10N|2410|182|0|en|proj=utm zone=10
-32411|P|WGS 72BE / UTM zone 11N|2411|182|0|en|proj=utm zone=11
-32412|P|WGS 72BE / UTM zone 12N|2412|182|0|en|proj=utm zone=12
-32413|P|WGS 72BE / UTM zone 13N|2413|182|0|en|proj=utm zone=13
-32414|P|WGS 72BE / UTM zone 14N|2414|182|0|en|proj=utm zone=14
-32415|P|WGS 72BE / UTM zone 15N|2415|182|0|en|proj=utm zone=15
-32416|P|WGS 72BE / UTM zone 16N|2416|182|0|en|proj=utm zone=16
-32417|P|WGS 72BE / UTM zone 17N|2417|182|0|en|proj=utm zone=17
-32418|P|WGS 72BE / UTM zone 18N|2418|182|0|en|proj=utm zone=18
-32419|P|WGS 72BE / UTM zone 19N|2419|182|0|en|proj=utm zone=19
-32420|P|WGS 72BE / UTM zone 20N|2420|182|0|en|proj=utm zone=20
-32421|P|WGS 72BE / UTM zone 21N|2421|182|0|en|proj=utm zone=21
-32422|P|WGS 72BE / UTM zone 22N|2422|182|0|en|proj=utm zone=22
-32423|P|WGS 72BE / UTM zone 23N|2423|182|0|en|proj=utm zone=23
-32424|P|WGS 72BE / UTM zone 24N|2424|182|0|en|proj=utm zone=24
-32425|P|WGS 72BE / UTM zone 25N|2425|182|0|en|proj=utm zone=25
-32426|P|WGS 72BE / UTM zone 26N|2426|182|0|en|proj=utm zone=26
-32427|P|WGS 72BE / UTM zone 27N|2427|182|0|en|proj=utm zone=27
-32428|P|WGS 72BE / UTM zone 28N|2428|182|0|en|proj=utm zone=28
-32429|P|WGS 72BE / UTM zone 29N|2429|182|0|en|proj=utm zone=29
-32430|P|WGS 72BE / UTM zone 30N|2430|182|0|en|proj=utm zone=30
-32431|P|WGS 72BE / UTM zone 31N|2431|182|0|en|proj=utm zone=31
-32432|P|WGS 72BE / UTM zone 32N|2432|182|0|en|proj=utm zone=32
-32433|P|WGS 72BE / UTM zone 33N|2521|182|0|en|proj=utm zone=33
-32434|P|WGS 72BE / UTM zone 34N|2522|182|0|en|proj=utm zone=34
-32435|P|WGS 72BE / UTM zone 35N|2435|182|0|en|proj=utm zone=35
-32436|P|WGS 72BE / UTM zone 36N|2436|182|0|en|proj=utm zone=36
-32437|P|WGS 72BE / UTM zone 37N|2437|182|0|en|proj=utm zone=37
-32438|P|WGS 72BE / UTM zone 38N|2438|182|0|en|proj=utm zone=38
-32439|P|WGS 72BE / UTM zone 39N|2439|182|0|en|proj=utm zone=39
-32440|P|WGS 72BE / UTM zone 40N|2440|182|0|en|proj=utm zone=40
-32441|P|WGS 72BE / UTM zone 41N|2441|182|0|en|proj=utm zone=41
-32442|P|WGS 72BE / UTM zone 42N|2442|182|0|en|proj=utm zone=42
-32443|P|WGS 72BE / UTM zone 43N|2443|182|0|en|proj=utm zone=43
-32444|P|WGS 72BE / UTM zone 44N|2444|182|0|en|proj=utm zone=44
-32445|P|WGS 72BE / UTM zone 45N|2445|182|0|en|proj=utm zone=45
-32446|P|WGS 72BE / UTM zone 46N|2446|182|0|en|proj=utm zone=46
-32447|P|WGS 72BE / UTM zone 47N|2447|182|0|en|proj=utm zone=47
-32448|P|WGS 72BE / UTM zone 48N|2523|182|0|en|proj=utm zone=48
-32449|P|WGS 72BE / UTM zone 49N|2524|182|0|en|proj=utm zone=49
-32450|P|WGS 72BE / UTM zone 50N|2450|182|0|en|proj=utm zone=50
-32451|P|WGS 72BE / UTM zone 51N|2451|182|0|en|proj=utm zone=51
-32452|P|WGS 72BE / UTM zone 52N|2452|182|0|en|proj=utm zone=52
-32453|P|WGS 72BE / UTM zone 53N|2453|182|0|en|proj=utm zone=53
-32454|P|WGS 72BE / UTM zone 54N|2454|182|0|en|proj=utm zone=54
-32455|P|WGS 72BE / UTM zone 55N|2455|182|0|en|proj=utm zone=55
-32456|P|WGS 72BE / UTM zone 56N|2456|182|0|en|proj=utm zone=56
-32457|P|WGS 72BE / UTM zone 57N|2457|182|0|en|proj=utm zone=57
-32458|P|WGS 72BE / UTM zone 58N|2458|182|0|en|proj=utm zone=58
-32459|P|WGS 72BE / UTM zone 59N|2459|182|0|en|proj=utm zone=59
-32460|P|WGS 72BE / UTM zone 60N|2460|182|0|en|proj=utm zone=60
-32501|P|WGS 72BE / UTM zone 1S|2461|182|0|en|proj=utm zone=1 south
-32502|P|WGS 72BE / UTM zone 2S|2462|182|0|en|proj=utm zone=2 south
-32503|P|WGS 72BE / UTM zone 3S|2463|182|0|en|proj=utm zone=3 south
-32504|P|WGS 72BE / UTM zone 4S|2464|182|0|en|proj=utm zone=4 south
-32505|P|WGS 72BE / UTM zone 5S|2465|182|0|en|proj=utm zone=5 south
-32506|P|WGS 72BE / UTM zone 6S|2466|182|0|en|proj=utm zone=6 south
-32507|P|WGS 72BE / UTM zone 7S|2467|182|0|en|proj=utm zone=7 south
-32508|P|WGS 72BE / UTM zone 8S|2468|182|0|en|proj=utm zone=8 south
-32509|P|WGS 72BE / UTM zone 9S|2469|182|0|en|proj=utm zone=9 south
-32510|P|WGS 72BE / UTM zone 10S|2470|182|0|en|proj=utm zone=10 south
-32511|P|WGS 72BE / UTM zone 11S|2471|182|0|en|proj=utm zone=11 south
-32512|P|WGS 72BE / UTM zone 12S|2472|182|0|en|proj=utm zone=12 south
-32513|P|WGS 72BE / UTM zone 13S|2473|182|0|en|proj=utm zone=13 south
-32514|P|WGS 72BE / UTM zone 14S|2474|182|0|en|proj=utm zone=14 south
-32515|P|WGS 72BE / UTM zone 15S|2475|182|0|en|proj=utm zone=15 south
-32516|P|WGS 72BE / UTM zone 16S|2476|182|0|en|proj=utm zone=16 south
-32517|P|WGS 72BE / UTM zone 17S|2477|182|0|en|proj=utm zone=17 south
-32518|P|WGS 72BE / UTM zone 18S|2478|182|0|en|proj=utm zone=18 south
-32519|P|WGS 72BE / UTM zone 19S|2479|182|0|en|proj=utm zone=19 south
-32520|P|WGS 72BE / UTM zone 20S|2480|182|0|en|proj=utm zone=20 south
-32521|P|WGS 72BE / UTM zone 21S|2481|182|0|en|proj=utm zone=21 south
-32522|P|WGS 72BE / UTM zone 22S|2482|182|0|en|proj=utm zone=22 south
-32523|P|WGS 72BE / UTM zone 23S|2483|182|0|en|proj=utm zone=23 south
-32524|P|WGS 72BE / UTM zone 24S|2484|182|0|en|proj=utm zone=24 south
-32525|P|WGS 72BE / UTM zone 25S|2485|182|0|en|proj=utm zone=25 south
-32526|P|WGS 72BE / UTM zone 26S|2486|182|0|en|proj=utm zone=26 south
-32527|P|WGS 72BE / UTM zone 27S|2487|182|0|en|proj=utm zone=27 south
-32528|P|WGS 72BE / UTM zone 28S|2488|182|0|en|proj=utm zone=28 south
-32529|P|WGS 72BE / UTM zone 29S|2489|182|0|en|proj=utm zone=29 south
-32530|P|WGS 72BE / UTM zone 30S|2490|182|0|en|proj=utm zone=30 south
-32531|P|WGS 72BE / UTM zone 31S|2491|182|0|en|proj=utm zone=31 south
-32532|P|WGS 72BE / UTM zone 32S|2492|182|0|en|proj=utm zone=32 south
-32533|P|WGS 72BE / UTM zone 33S|2493|182|0|en|proj=utm zone=33 south
-32534|P|WGS 72BE / UTM zone 34S|2494|182|0|en|proj=utm zone=34 south
-32535|P|WGS 72BE / UTM zone 35S|2495|182|0|en|proj=utm zone=35 south
-32536|P|WGS 72BE / UTM zone 36S|2496|182|0|en|proj=utm zone=36 south
-32537|P|WGS 72BE / UTM zone 37S|2497|182|0|en|proj=utm zone=37 south
-32538|P|WGS 72BE / UTM zone 38S|2498|182|0|en|proj=utm zone=38 south
-32539|P|WGS 72BE / UTM zone 39S|2499|182|0|en|proj=utm zone=39 south
-32540|P|WGS 72BE / UTM zone 40S|2500|182|0|en|proj=utm zone=40 south
-32541|P|WGS 72BE / UTM zone 41S|2501|182|0|en|proj=utm zone=41 south
-32542|P|WGS 72BE / UTM zone 42S|2502|182|0|en|proj=utm zone=42 south
-32543|P|WGS 72BE / UTM zone 43S|2503|182|0|en|proj=utm zone=43 south
-32544|P|WGS 72BE / UTM zone 44S|2504|182|0|en|proj=utm zone=44 south
-32545|P|WGS 72BE / UTM zone 45S|2505|182|0|en|proj=utm zone=45 south
-32546|P|WGS 72BE / UTM zone 46S|2506|182|0|en|proj=utm zone=46 south
-32547|P|WGS 72BE / UTM zone 47S|2507|182|0|en|proj=utm zone=47 south
-32548|P|WGS 72BE / UTM zone 48S|2508|182|0|en|proj=utm zone=48 south
-32549|P|WGS 72BE / UTM zone 49S|2525|182|0|en|proj=utm zone=49 south
-32550|P|WGS 72BE / UTM zone 50S|2510|182|0|en|proj=utm zone=50 south
-32551|P|WGS 72BE / UTM zone 51S|2511|182|0|en|proj=utm zone=51 south
-32552|P|WGS 72BE / UTM zone 52S|2512|182|0|en|proj=utm zone=52 south
-32553|P|WGS 72BE / UTM zone 53S|2513|182|0|en|proj=utm zone=53 south
-32554|P|WGS 72BE / UTM zone 54S|2514|182|0|en|proj=utm zone=54 south
-32555|P|WGS 72BE / UTM zone 55S|2515|182|0|en|proj=utm zone=55 south
-32556|P|WGS 72BE / UTM zone 56S|2516|182|0|en|proj=utm zone=56 south
-32557|P|WGS 72BE / UTM zone 57S|2517|182|0|en|proj=utm zone=57 south
-32558|P|WGS 72BE / UTM zone 58S|2518|182|0|en|proj=utm zone=58 south
-32559|P|WGS 72BE / UTM zone 59S|2519|182|0|en|proj=utm zone=59 south
-32560|P|WGS 72BE / UTM zone 60S|2520|182|0|en|proj=utm zone=60 south
-32600|P|WGS 84 / UTM grid system (northern hemisphere)|2526|183|0|en|
-32601|P|WGS 84 / UTM zone 1N|2527|183|0|en|proj=utm zone=1
-32602|P|WGS 84 / UTM zone 2N|2528|183|0|en|proj=utm zone=2
-32603|P|WGS 84 / UTM zone 3N|2529|183|0|en|proj=utm zone=3
-32604|P|WGS 84 / UTM zone 4N|2530|183|0|en|proj=utm zone=4
-32605|P|WGS 84 / UTM zone 5N|2531|183|0|en|proj=utm zone=5
-32606|P|WGS 84 / UTM zone 6N|2532|183|0|en|proj=utm zone=6
-32607|P|WGS 84 / UTM zone 7N|2533|183|0|en|proj=utm zone=7
-32608|P|WGS 84 / UTM zone 8N|2534|183|0|en|proj=utm zone=8
-32609|P|WGS 84 / UTM zone 9N|2535|183|0|en|proj=utm zone=9
-32610|P|WGS 84 / UTM zone 10N|2536|183|0|en|proj=utm zone=10
-32611|P|WGS 84 / UTM zone 11N|2537|183|0|en|proj=utm zone=11
-32612|P|WGS 84 / UTM zone 12N|2538|183|0|en|proj=utm zone=12
-32613|P|WGS 84 / UTM zone 13N|2539|183|0|en|proj=utm zone=13
-32614|P|WGS 84 / UTM zone 14N|2540|183|0|en|proj=utm zone=14
-32615|P|WGS 84 / UTM zone 15N|2541|183|0|en|proj=utm zone=15
-32616|P|WGS 84 / UTM zone 16N|2542|183|0|en|proj=utm zone=16
-32617|P|WGS 84 / UTM zone 17N|2543|183|0|en|proj=utm zone=17
-32618|P|WGS 84 / UTM zone 18N|2544|183|0|en|proj=utm zone=18
-32619|P|WGS 84 / UTM zone 19N|2545|183|0|en|proj=utm zone=19
-32620|P|WGS 84 / UTM zone 20N|2546|183|0|en|proj=utm zone=20
-32621|P|WGS 84 / UTM zone 21N|2547|183|0|en|proj=utm zone=21
-32622|P|WGS 84 / UTM zone 22N|2548|183|0|en|proj=utm zone=22
-32623|P|WGS 84 / UTM zone 23N|2549|183|0|en|proj=utm zone=23
-32624|P|WGS 84 / UTM zone 24N|2550|183|0|en|proj=utm zone=24
-32625|P|WGS 84 / UTM zone 25N|2551|183|0|en|proj=utm zone=25
-32626|P|WGS 84 / UTM zone 26N|2552|183|0|en|proj=utm zone=26
-32627|P|WGS 84 / UTM zone 27N|2553|183|0|en|proj=utm zone=27
-32628|P|WGS 84 / UTM zone 28N|2554|183|0|en|proj=utm zone=28
-32629|P|WGS 84 / UTM zone 29N|2555|183|0|en|proj=utm zone=29
-32630|P|WGS 84 / UTM zone 30N|2556|183|0|en|proj=utm zone=30
-32631|P|WGS 84 / UTM zone 31N|2557|183|0|en|proj=utm zone=31
-32632|P|WGS 84 / UTM zone 32N|2558|183|0|en|proj=utm zone=32
-32633|P|WGS 84 / UTM zone 33N|2559|183|0|en|proj=utm zone=33
-32634|P|WGS 84 / UTM zone 34N|2560|183|0|en|proj=utm zone=34
-32635|P|WGS 84 / UTM zone 35N|2561|183|0|en|proj=utm zone=35
-32636|P|WGS 84 / UTM zone 36N|2562|183|0|en|proj=utm zone=36
-32637|P|WGS 84 / UTM zone 37N|2563|183|0|en|proj=utm zone=37
-32638|P|WGS 84 / UTM zone 38N|2564|183|0|en|proj=utm zone=38
-32639|P|WGS 84 / UTM zone 39N|2565|183|0|en|proj=utm zone=39
-32640|P|WGS 84 / UTM zone 40N|2566|183|0|en|proj=utm zone=40
-32641|P|WGS 84 / UTM zone 41N|2567|183|0|en|proj=utm zone=41
-32642|P|WGS 84 / UTM zone 42N|2568|183|0|en|proj=utm zone=42
-32643|P|WGS 84 / UTM zone 43N|2569|183|0|en|proj=utm zone=43
-32644|P|WGS 84 / UTM zone 44N|2570|183|0|en|proj=utm zone=44
-32645|P|WGS 84 / UTM zone 45N|2571|183|0|en|proj=utm zone=45
-32646|P|WGS 84 / UTM zone 46N|2572|183|0|en|proj=utm zone=46
-32647|P|WGS 84 / UTM zone 47N|2573|183|0|en|proj=utm zone=47
-32648|P|WGS 84 / UTM zone 48N|2574|183|0|en|proj=utm zone=48
-32649|P|WGS 84 / UTM zone 49N|2575|183|0|en|proj=utm zone=49
-32650|P|WGS 84 / UTM zone 50N|2576|183|0|en|proj=utm zone=50
-32651|P|WGS 84 / UTM zone 51N|2577|183|0|en|proj=utm zone=51
-32652|P|WGS 84 / UTM zone 52N|2578|183|0|en|proj=utm zone=52
-32653|P|WGS 84 / UTM zone 53N|2579|183|0|en|proj=utm zone=53
-32654|P|WGS 84 / UTM zone 54N|2580|183|0|en|proj=utm zone=54
-32655|P|WGS 84 / UTM zone 55N|2581|183|0|en|proj=utm zone=55
-32656|P|WGS 84 / UTM zone 56N|2582|183|0|en|proj=utm zone=56
-32657|P|WGS 84 / UTM zone 57N|2583|183|0|en|proj=utm zone=57
-32658|P|WGS 84 / UTM zone 58N|2584|183|0|en|proj=utm zone=58
-32659|P|WGS 84 / UTM zone 59N|2585|183|0|en|proj=utm zone=59
-32660|P|WGS 84 / UTM zone 60N|2586|183|0|en|proj=utm zone=60
+32201|P|WGS 72 / UTM zone 1N|2400|181|0|en|proj=utm zone=1
+32202|P|WGS 72 / UTM zone 2N|2401|181|0|en|proj=utm zone=2
+32203|P|WGS 72 / UTM zone 3N|2402|181|0|en|proj=utm zone=3
+32204|P|WGS 72 / UTM zone 4N|2403|181|0|en|proj=utm zone=4
+32205|P|WGS 72 / UTM zone 5N|2404|181|0|en|proj=utm zone=5
+32206|P|WGS 72 / UTM zone 6N|2405|181|0|en|proj=utm zone=6
+32207|P|WGS 72 / UTM zone 7N|2406|181|0|en|proj=utm zone=7
+32208|P|WGS 72 / UTM zone 8N|2407|181|0|en|proj=utm zone=8
+32209|P|WGS 72 / UTM zone 9N|2408|181|0|en|proj=utm zone=9
+32210|P|WGS 72 / UTM zone 10N|2409|181|0|en|proj=utm zone=10
+32211|P|WGS 72 / UTM zone 11N|2410|181|0|en|proj=utm zone=11
+32212|P|WGS 72 / UTM zone 12N|2411|181|0|en|proj=utm zone=12
+32213|P|WGS 72 / UTM zone 13N|2412|181|0|en|proj=utm zone=13
+32214|P|WGS 72 / UTM zone 14N|2413|181|0|en|proj=utm zone=14
+32215|P|WGS 72 / UTM zone 15N|2414|181|0|en|proj=utm zone=15
+32216|P|WGS 72 / UTM zone 16N|2415|181|0|en|proj=utm zone=16
+32217|P|WGS 72 / UTM zone 17N|2416|181|0|en|proj=utm zone=17
+32218|P|WGS 72 / UTM zone 18N|2417|181|0|en|proj=utm zone=18
+32219|P|WGS 72 / UTM zone 19N|2418|181|0|en|proj=utm zone=19
+32220|P|WGS 72 / UTM zone 20N|2419|181|0|en|proj=utm zone=20
+32221|P|WGS 72 / UTM zone 21N|2420|181|0|en|proj=utm zone=21
+32222|P|WGS 72 / UTM zone 22N|2421|181|0|en|proj=utm zone=22
+32223|P|WGS 72 / UTM zone 23N|2422|181|0|en|proj=utm zone=23
+32224|P|WGS 72 / UTM zone 24N|2423|181|0|en|proj=utm zone=24
+32225|P|WGS 72 / UTM zone 25N|2424|181|0|en|proj=utm zone=25
+32226|P|WGS 72 / UTM zone 26N|2425|181|0|en|proj=utm zone=26
+32227|P|WGS 72 / UTM zone 27N|2426|181|0|en|proj=utm zone=27
+32228|P|WGS 72 / UTM zone 28N|2427|181|0|en|proj=utm zone=28
+32229|P|WGS 72 / UTM zone 29N|2428|181|0|en|proj=utm zone=29
+32230|P|WGS 72 / UTM zone 30N|2429|181|0|en|proj=utm zone=30
+32231|P|WGS 72 / UTM zone 31N|2430|181|0|en|proj=utm zone=31
+32232|P|WGS 72 / UTM zone 32N|2431|181|0|en|proj=utm zone=32
+32233|P|WGS 72 / UTM zone 33N|2432|181|0|en|proj=utm zone=33
+32234|P|WGS 72 / UTM zone 34N|2433|181|0|en|proj=utm zone=34
+32235|P|WGS 72 / UTM zone 35N|2434|181|0|en|proj=utm zone=35
+32236|P|WGS 72 / UTM zone 36N|2435|181|0|en|proj=utm zone=36
+32237|P|WGS 72 / UTM zone 37N|2436|181|0|en|proj=utm zone=37
+32238|P|WGS 72 / UTM zone 38N|2437|181|0|en|proj=utm zone=38
+32239|P|WGS 72 / UTM zone 39N|2438|181|0|en|proj=utm zone=39
+32240|P|WGS 72 / UTM zone 40N|2439|181|0|en|proj=utm zone=40
+32241|P|WGS 72 / UTM zone 41N|2440|181|0|en|proj=utm zone=41
+32242|P|WGS 72 / UTM zone 42N|2441|181|0|en|proj=utm zone=42
+32243|P|WGS 72 / UTM zone 43N|2442|181|0|en|proj=utm zone=43
+32244|P|WGS 72 / UTM zone 44N|2443|181|0|en|proj=utm zone=44
+32245|P|WGS 72 / UTM zone 45N|2444|181|0|en|proj=utm zone=45
+32246|P|WGS 72 / UTM zone 46N|2445|181|0|en|proj=utm zone=46
+32247|P|WGS 72 / UTM zone 47N|2446|181|0|en|proj=utm zone=47
+32248|P|WGS 72 / UTM zone 48N|2447|181|0|en|proj=utm zone=48
+32249|P|WGS 72 / UTM zone 49N|2448|181|0|en|proj=utm zone=49
+32250|P|WGS 72 / UTM zone 50N|2449|181|0|en|proj=utm zone=50
+32251|P|WGS 72 / UTM zone 51N|2450|181|0|en|proj=utm zone=51
+32252|P|WGS 72 / UTM zone 52N|2451|181|0|en|proj=utm zone=52
+32253|P|WGS 72 / UTM zone 53N|2452|181|0|en|proj=utm zone=53
+32254|P|WGS 72 / UTM zone 54N|2453|181|0|en|proj=utm zone=54
+32255|P|WGS 72 / UTM zone 55N|2454|181|0|en|proj=utm zone=55
+32256|P|WGS 72 / UTM zone 56N|2455|181|0|en|proj=utm zone=56
+32257|P|WGS 72 / UTM zone 57N|2456|181|0|en|proj=utm zone=57
+32258|P|WGS 72 / UTM zone 58N|2457|181|0|en|proj=utm zone=58
+32259|P|WGS 72 / UTM zone 59N|2458|181|0|en|proj=utm zone=59
+32260|P|WGS 72 / UTM zone 60N|2459|181|0|en|proj=utm zone=60
+32301|P|WGS 72 / UTM zone 1S|2460|181|0|en|proj=utm zone=1 south
+32302|P|WGS 72 / UTM zone 2S|2461|181|0|en|proj=utm zone=2 south
+32303|P|WGS 72 / UTM zone 3S|2462|181|0|en|proj=utm zone=3 south
+32304|P|WGS 72 / UTM zone 4S|2463|181|0|en|proj=utm zone=4 south
+32305|P|WGS 72 / UTM zone 5S|2464|181|0|en|proj=utm zone=5 south
+32306|P|WGS 72 / UTM zone 6S|2465|181|0|en|proj=utm zone=6 south
+32307|P|WGS 72 / UTM zone 7S|2466|181|0|en|proj=utm zone=7 south
+32308|P|WGS 72 / UTM zone 8S|2467|181|0|en|proj=utm zone=8 south
+32309|P|WGS 72 / UTM zone 9S|2468|181|0|en|proj=utm zone=9 south
+32310|P|WGS 72 / UTM zone 10S|2469|181|0|en|proj=utm zone=10 south
+32311|P|WGS 72 / UTM zone 11S|2470|181|0|en|proj=utm zone=11 south
+32312|P|WGS 72 / UTM zone 12S|2471|181|0|en|proj=utm zone=12 south
+32313|P|WGS 72 / UTM zone 13S|2472|181|0|en|proj=utm zone=13 south
+32314|P|WGS 72 / UTM zone 14S|2473|181|0|en|proj=utm zone=14 south
+32315|P|WGS 72 / UTM zone 15S|2474|181|0|en|proj=utm zone=15 south
+32316|P|WGS 72 / UTM zone 16S|2475|181|0|en|proj=utm zone=16 south
+32317|P|WGS 72 / UTM zone 17S|2476|181|0|en|proj=utm zone=17 south
+32318|P|WGS 72 / UTM zone 18S|2477|181|0|en|proj=utm zone=18 south
+32319|P|WGS 72 / UTM zone 19S|2478|181|0|en|proj=utm zone=19 south
+32320|P|WGS 72 / UTM zone 20S|2479|181|0|en|proj=utm zone=20 south
+32321|P|WGS 72 / UTM zone 21S|2480|181|0|en|proj=utm zone=21 south
+32322|P|WGS 72 / UTM zone 22S|2481|181|0|en|proj=utm zone=22 south
+32323|P|WGS 72 / UTM zone 23S|2482|181|0|en|proj=utm zone=23 south
+32324|P|WGS 72 / UTM zone 24S|2483|181|0|en|proj=utm zone=24 south
+32325|P|WGS 72 / UTM zone 25S|2484|181|0|en|proj=utm zone=25 south
+32326|P|WGS 72 / UTM zone 26S|2485|181|0|en|proj=utm zone=26 south
+32327|P|WGS 72 / UTM zone 27S|2486|181|0|en|proj=utm zone=27 south
+32328|P|WGS 72 / UTM zone 28S|2487|181|0|en|proj=utm zone=28 south
+32329|P|WGS 72 / UTM zone 29S|2488|181|0|en|proj=utm zone=29 south
+32330|P|WGS 72 / UTM zone 30S|2489|181|0|en|proj=utm zone=30 south
+32331|P|WGS 72 / UTM zone 31S|2490|181|0|en|proj=utm zone=31 south
+32332|P|WGS 72 / UTM zone 32S|2491|181|0|en|proj=utm zone=32 south
+32333|P|WGS 72 / UTM zone 33S|2492|181|0|en|proj=utm zone=33 south
+32334|P|WGS 72 / UTM zone 34S|2493|181|0|en|proj=utm zone=34 south
+32335|P|WGS 72 / UTM zone 35S|2494|181|0|en|proj=utm zone=35 south
+32336|P|WGS 72 / UTM zone 36S|2495|181|0|en|proj=utm zone=36 south
+32337|P|WGS 72 / UTM zone 37S|2496|181|0|en|proj=utm zone=37 south
+32338|P|WGS 72 / UTM zone 38S|2497|181|0|en|proj=utm zone=38 south
+32339|P|WGS 72 / UTM zone 39S|2498|181|0|en|proj=utm zone=39 south
+32340|P|WGS 72 / UTM zone 40S|2499|181|0|en|proj=utm zone=40 south
+32341|P|WGS 72 / UTM zone 41S|2500|181|0|en|proj=utm zone=41 south
+32342|P|WGS 72 / UTM zone 42S|2501|181|0|en|proj=utm zone=42 south
+32343|P|WGS 72 / UTM zone 43S|2502|181|0|en|proj=utm zone=43 south
+32344|P|WGS 72 / UTM zone 44S|2503|181|0|en|proj=utm zone=44 south
+32345|P|WGS 72 / UTM zone 45S|2504|181|0|en|proj=utm zone=45 south
+32346|P|WGS 72 / UTM zone 46S|2505|181|0|en|proj=utm zone=46 south
+32347|P|WGS 72 / UTM zone 47S|2506|181|0|en|proj=utm zone=47 south
+32348|P|WGS 72 / UTM zone 48S|2507|181|0|en|proj=utm zone=48 south
+32349|P|WGS 72 / UTM zone 49S|2508|181|0|en|proj=utm zone=49 south
+32350|P|WGS 72 / UTM zone 50S|2509|181|0|en|proj=utm zone=50 south
+32351|P|WGS 72 / UTM zone 51S|2510|181|0|en|proj=utm zone=51 south
+32352|P|WGS 72 / UTM zone 52S|2511|181|0|en|proj=utm zone=52 south
+32353|P|WGS 72 / UTM zone 53S|2512|181|0|en|proj=utm zone=53 south
+32354|P|WGS 72 / UTM zone 54S|2513|181|0|en|proj=utm zone=54 south
+32355|P|WGS 72 / UTM zone 55S|2514|181|0|en|proj=utm zone=55 south
+32356|P|WGS 72 / UTM zone 56S|2515|181|0|en|proj=utm zone=56 south
+32357|P|WGS 72 / UTM zone 57S|2516|181|0|en|proj=utm zone=57 south
+32358|P|WGS 72 / UTM zone 58S|2517|181|0|en|proj=utm zone=58 south
+32359|P|WGS 72 / UTM zone 59S|2518|181|0|en|proj=utm zone=59 south
+32360|P|WGS 72 / UTM zone 60S|2519|181|0|en|proj=utm zone=60 south
+32401|P|WGS 72BE / UTM zone 1N|2400|182|0|en|proj=utm zone=1
+32402|P|WGS 72BE / UTM zone 2N|2461|182|0|en|proj=utm zone=2
+32403|P|WGS 72BE / UTM zone 3N|2402|182|0|en|proj=utm zone=3
+32404|P|WGS 72BE / UTM zone 4N|2403|182|0|en|proj=utm zone=4
+32405|P|WGS 72BE / UTM zone 5N|2404|182|0|en|proj=utm zone=5
+32406|P|WGS 72BE / UTM zone 6N|2405|182|0|en|proj=utm zone=6
+32407|P|WGS 72BE / UTM zone 7N|2406|182|0|en|proj=utm zone=7
+32408|P|WGS 72BE / UTM zone 8N|2407|182|0|en|proj=utm zone=8
+32409|P|WGS 72BE / UTM zone 9N|2408|182|0|en|proj=utm zone=9
+32410|P|WGS 72BE / UTM zone 10N|2409|182|0|en|proj=utm zone=10
+32411|P|WGS 72BE / UTM zone 11N|2410|182|0|en|proj=utm zone=11
+32412|P|WGS 72BE / UTM zone 12N|2411|182|0|en|proj=utm zone=12
+32413|P|WGS 72BE / UTM zone 13N|2412|182|0|en|proj=utm zone=13
+32414|P|WGS 72BE / UTM zone 14N|2413|182|0|en|proj=utm zone=14
+32415|P|WGS 72BE / UTM zone 15N|2414|182|0|en|proj=utm zone=15
+32416|P|WGS 72BE / UTM zone 16N|2415|182|0|en|proj=utm zone=16
+32417|P|WGS 72BE / UTM zone 17N|2416|182|0|en|proj=utm zone=17
+32418|P|WGS 72BE / UTM zone 18N|2417|182|0|en|proj=utm zone=18
+32419|P|WGS 72BE / UTM zone 19N|2418|182|0|en|proj=utm zone=19
+32420|P|WGS 72BE / UTM zone 20N|2419|182|0|en|proj=utm zone=20
+32421|P|WGS 72BE / UTM zone 21N|2420|182|0|en|proj=utm zone=21
+32422|P|WGS 72BE / UTM zone 22N|2421|182|0|en|proj=utm zone=22
+32423|P|WGS 72BE / UTM zone 23N|2422|182|0|en|proj=utm zone=23
+32424|P|WGS 72BE / UTM zone 24N|2423|182|0|en|proj=utm zone=24
+32425|P|WGS 72BE / UTM zone 25N|2424|182|0|en|proj=utm zone=25
+32426|P|WGS 72BE / UTM zone 26N|2425|182|0|en|proj=utm zone=26
+32427|P|WGS 72BE / UTM zone 27N|2426|182|0|en|proj=utm zone=27
+32428|P|WGS 72BE / UTM zone 28N|2427|182|0|en|proj=utm zone=28
+32429|P|WGS 72BE / UTM zone 29N|2428|182|0|en|proj=utm zone=29
+32430|P|WGS 72BE / UTM zone 30N|2429|182|0|en|proj=utm zone=30
+32431|P|WGS 72BE / UTM zone 31N|2430|182|0|en|proj=utm zone=31
+32432|P|WGS 72BE / UTM zone 32N|2431|182|0|en|proj=utm zone=32
+32433|P|WGS 72BE / UTM zone 33N|2520|182|0|en|proj=utm zone=33
+32434|P|WGS 72BE / UTM zone 34N|2521|182|0|en|proj=utm zone=34
+32435|P|WGS 72BE / UTM zone 35N|2434|182|0|en|proj=utm zone=35
+32436|P|WGS 72BE / UTM zone 36N|2435|182|0|en|proj=utm zone=36
+32437|P|WGS 72BE / UTM zone 37N|2436|182|0|en|proj=utm zone=37
+32438|P|WGS 72BE / UTM zone 38N|2437|182|0|en|proj=utm zone=38
+32439|P|WGS 72BE / UTM zone 39N|2438|182|0|en|proj=utm zone=39
+32440|P|WGS 72BE / UTM zone 40N|2439|182|0|en|proj=utm zone=40
+32441|P|WGS 72BE / UTM zone 41N|2440|182|0|en|proj=utm zone=41
+32442|P|WGS 72BE / UTM zone 42N|2441|182|0|en|proj=utm zone=42
+32443|P|WGS 72BE / UTM zone 43N|2442|182|0|en|proj=utm zone=43
+32444|P|WGS 72BE / UTM zone 44N|2443|182|0|en|proj=utm zone=44
+32445|P|WGS 72BE / UTM zone 45N|2444|182|0|en|proj=utm zone=45
+32446|P|WGS 72BE / UTM zone 46N|2445|182|0|en|proj=utm zone=46
+32447|P|WGS 72BE / UTM zone 47N|2446|182|0|en|proj=utm zone=47
+32448|P|WGS 72BE / UTM zone 48N|2522|182|0|en|proj=utm zone=48
+32449|P|WGS 72BE / UTM zone 49N|2523|182|0|en|proj=utm zone=49
+32450|P|WGS 72BE / UTM zone 50N|2449|182|0|en|proj=utm zone=50
+32451|P|WGS 72BE / UTM zone 51N|2450|182|0|en|proj=utm zone=51
+32452|P|WGS 72BE / UTM zone 52N|2451|182|0|en|proj=utm zone=52
+32453|P|WGS 72BE / UTM zone 53N|2452|182|0|en|proj=utm zone=53
+32454|P|WGS 72BE / UTM zone 54N|2453|182|0|en|proj=utm zone=54
+32455|P|WGS 72BE / UTM zone 55N|2454|182|0|en|proj=utm zone=55
+32456|P|WGS 72BE / UTM zone 56N|2455|182|0|en|proj=utm zone=56
+32457|P|WGS 72BE / UTM zone 57N|2456|182|0|en|proj=utm zone=57
+32458|P|WGS 72BE / UTM zone 58N|2457|182|0|en|proj=utm zone=58
+32459|P|WGS 72BE / UTM zone 59N|2458|182|0|en|proj=utm zone=59
+32460|P|WGS 72BE / UTM zone 60N|2459|182|0|en|proj=utm zone=60
+32501|P|WGS 72BE / UTM zone 1S|2460|182|0|en|proj=utm zone=1 south
+32502|P|WGS 72BE / UTM zone 2S|2461|182|0|en|proj=utm zone=2 south
+32503|P|WGS 72BE / UTM zone 3S|2462|182|0|en|proj=utm zone=3 south
+32504|P|WGS 72BE / UTM zone 4S|2463|182|0|en|proj=utm zone=4 south
+32505|P|WGS 72BE / UTM zone 5S|2464|182|0|en|proj=utm zone=5 south
+32506|P|WGS 72BE / UTM zone 6S|2465|182|0|en|proj=utm zone=6 south
+32507|P|WGS 72BE / UTM zone 7S|2466|182|0|en|proj=utm zone=7 south
+32508|P|WGS 72BE / UTM zone 8S|2467|182|0|en|proj=utm zone=8 south
+32509|P|WGS 72BE / UTM zone 9S|2468|182|0|en|proj=utm zone=9 south
+32510|P|WGS 72BE / UTM zone 10S|2469|182|0|en|proj=utm zone=10 south
+32511|P|WGS 72BE / UTM zone 11S|2470|182|0|en|proj=utm zone=11 south
+32512|P|WGS 72BE / UTM zone 12S|2471|182|0|en|proj=utm zone=12 south
+32513|P|WGS 72BE / UTM zone 13S|2472|182|0|en|proj=utm zone=13 south
+32514|P|WGS 72BE / UTM zone 14S|2473|182|0|en|proj=utm zone=14 south
+32515|P|WGS 72BE / UTM zone 15S|2474|182|0|en|proj=utm zone=15 south
+32516|P|WGS 72BE / UTM zone 16S|2475|182|0|en|proj=utm zone=16 south
+32517|P|WGS 72BE / UTM zone 17S|2476|182|0|en|proj=utm zone=17 south
+32518|P|WGS 72BE / UTM zone 18S|2477|182|0|en|proj=utm zone=18 south
+32519|P|WGS 72BE / UTM zone 19S|2478|182|0|en|proj=utm zone=19 south
+32520|P|WGS 72BE / UTM zone 20S|2479|182|0|en|proj=utm zone=20 south
+32521|P|WGS 72BE / UTM zone 21S|2480|182|0|en|proj=utm zone=21 south
+32522|P|WGS 72BE / UTM zone 22S|2481|182|0|en|proj=utm zone=22 south
+32523|P|WGS 72BE / UTM zone 23S|2482|182|0|en|proj=utm zone=23 south
+32524|P|WGS 72BE / UTM zone 24S|2483|182|0|en|proj=utm zone=24 south
+32525|P|WGS 72BE / UTM zone 25S|2484|182|0|en|proj=utm zone=25 south
+32526|P|WGS 72BE / UTM zone 26S|2485|182|0|en|proj=utm zone=26 south
+32527|P|WGS 72BE / UTM zone 27S|2486|182|0|en|proj=utm zone=27 south
+32528|P|WGS 72BE / UTM zone 28S|2487|182|0|en|proj=utm zone=28 south
+32529|P|WGS 72BE / UTM zone 29S|2488|182|0|en|proj=utm zone=29 south
+32530|P|WGS 72BE / UTM zone 30S|2489|182|0|en|proj=utm zone=30 south
+32531|P|WGS 72BE / UTM zone 31S|2490|182|0|en|proj=utm zone=31 south
+32532|P|WGS 72BE / UTM zone 32S|2491|182|0|en|proj=utm zone=32 south
+32533|P|WGS 72BE / UTM zone 33S|2492|182|0|en|proj=utm zone=33 south
+32534|P|WGS 72BE / UTM zone 34S|2493|182|0|en|proj=utm zone=34 south
+32535|P|WGS 72BE / UTM zone 35S|2494|182|0|en|proj=utm zone=35 south
+32536|P|WGS 72BE / UTM zone 36S|2495|182|0|en|proj=utm zone=36 south
+32537|P|WGS 72BE / UTM zone 37S|2496|182|0|en|proj=utm zone=37 south
+32538|P|WGS 72BE / UTM zone 38S|2497|182|0|en|proj=utm zone=38 south
+32539|P|WGS 72BE / UTM zone 39S|2498|182|0|en|proj=utm zone=39 south
+32540|P|WGS 72BE / UTM zone 40S|2499|182|0|en|proj=utm zone=40 south
+32541|P|WGS 72BE / UTM zone 41S|2500|182|0|en|proj=utm zone=41 south
+32542|P|WGS 72BE / UTM zone 42S|2501|182|0|en|proj=utm zone=42 south
+32543|P|WGS 72BE / UTM zone 43S|2502|182|0|en|proj=utm zone=43 south
+32544|P|WGS 72BE / UTM zone 44S|2503|182|0|en|proj=utm zone=44 south
+32545|P|WGS 72BE / UTM zone 45S|2504|182|0|en|proj=utm zone=45 south
+32546|P|WGS 72BE / UTM zone 46S|2505|182|0|en|proj=utm zone=46 south
+32547|P|WGS 72BE / UTM zone 47S|2506|182|0|en|proj=utm zone=47 south
+32548|P|WGS 72BE / UTM zone 48S|2507|182|0|en|proj=utm zone=48 south
+32549|P|WGS 72BE / UTM zone 49S|2524|182|0|en|proj=utm zone=49 south
+32550|P|WGS 72BE / UTM zone 50S|2509|182|0|en|proj=utm zone=50 south
+32551|P|WGS 72BE / UTM zone 51S|2510|182|0|en|proj=utm zone=51 south
+32552|P|WGS 72BE / UTM zone 52S|2511|182|0|en|proj=utm zone=52 south
+32553|P|WGS 72BE / UTM zone 53S|2512|182|0|en|proj=utm zone=53 south
+32554|P|WGS 72BE / UTM zone 54S|2513|182|0|en|proj=utm zone=54 south
+32555|P|WGS 72BE / UTM zone 55S|2514|182|0|en|proj=utm zone=55 south
+32556|P|WGS 72BE / UTM zone 56S|2515|182|0|en|proj=utm zone=56 south
+32557|P|WGS 72BE / UTM zone 57S|2516|182|0|en|proj=utm zone=57 south
+32558|P|WGS 72BE / UTM zone 58S|2517|182|0|en|proj=utm zone=58 south
+32559|P|WGS 72BE / UTM zone 59S|2518|182|0|en|proj=utm zone=59 south
+32560|P|WGS 72BE / UTM zone 60S|2519|182|0|en|proj=utm zone=60 south
+32600|P|WGS 84 / UTM grid system (northern hemisphere)|2525|183|0|en|
+32601|P|WGS 84 / UTM zone 1N|2526|183|0|en|proj=utm zone=1
+32602|P|WGS 84 / UTM zone 2N|2527|183|0|en|proj=utm zone=2
+32603|P|WGS 84 / UTM zone 3N|2528|183|0|en|proj=utm zone=3
+32604|P|WGS 84 / UTM zone 4N|2529|183|0|en|proj=utm zone=4
+32605|P|WGS 84 / UTM zone 5N|2530|183|0|en|proj=utm zone=5
+32606|P|WGS 84 / UTM zone 6N|2531|183|0|en|proj=utm zone=6
+32607|P|WGS 84 / UTM zone 7N|2532|183|0|en|proj=utm zone=7
+32608|P|WGS 84 / UTM zone 8N|2533|183|0|en|proj=utm zone=8
+32609|P|WGS 84 / UTM zone 9N|2534|183|0|en|proj=utm zone=9
+32610|P|WGS 84 / UTM zone 10N|2535|183|0|en|proj=utm zone=10
+32611|P|WGS 84 / UTM zone 11N|2536|183|0|en|proj=utm zone=11
+32612|P|WGS 84 / UTM zone 12N|2537|183|0|en|proj=utm zone=12
+32613|P|WGS 84 / UTM zone 13N|2538|183|0|en|proj=utm zone=13
+32614|P|WGS 84 / UTM zone 14N|2539|183|0|en|proj=utm zone=14
+32615|P|WGS 84 / UTM zone 15N|2540|183|0|en|proj=utm zone=15
+32616|P|WGS 84 / UTM zone 16N|2541|183|0|en|proj=utm zone=16
+32617|P|WGS 84 / UTM zone 17N|2542|183|0|en|proj=utm zone=17
+32618|P|WGS 84 / UTM zone 18N|2543|183|0|en|proj=utm zone=18
+32619|P|WGS 84 / UTM zone 19N|2544|183|0|en|proj=utm zone=19
+32620|P|WGS 84 / UTM zone 20N|2545|183|0|en|proj=utm zone=20
+32621|P|WGS 84 / UTM zone 21N|2546|183|0|en|proj=utm zone=21
+32622|P|WGS 84 / UTM zone 22N|2547|183|0|en|proj=utm zone=22
+32623|P|WGS 84 / UTM zone 23N|2548|183|0|en|proj=utm zone=23
+32624|P|WGS 84 / UTM zone 24N|2549|183|0|en|proj=utm zone=24
+32625|P|WGS 84 / UTM zone 25N|2550|183|0|en|proj=utm zone=25
+32626|P|WGS 84 / UTM zone 26N|2551|183|0|en|proj=utm zone=26
+32627|P|WGS 84 / UTM zone 27N|2552|183|0|en|proj=utm zone=27
+32628|P|WGS 84 / UTM zone 28N|2553|183|0|en|proj=utm zone=28
+32629|P|WGS 84 / UTM zone 29N|2554|183|0|en|proj=utm zone=29
+32630|P|WGS 84 / UTM zone 30N|2555|183|0|en|proj=utm zone=30
+32631|P|WGS 84 / UTM zone 31N|2556|183|0|en|proj=utm zone=31
+32632|P|WGS 84 / UTM zone 32N|2557|183|0|en|proj=utm zone=32
+32633|P|WGS 84 / UTM zone 33N|2558|183|0|en|proj=utm zone=33
+32634|P|WGS 84 / UTM zone 34N|2559|183|0|en|proj=utm zone=34
+32635|P|WGS 84 / UTM zone 35N|2560|183|0|en|proj=utm zone=35
+32636|P|WGS 84 / UTM zone 36N|2561|183|0|en|proj=utm zone=36
+32637|P|WGS 84 / UTM zone 37N|2562|183|0|en|proj=utm zone=37
+32638|P|WGS 84 / UTM zone 38N|2563|183|0|en|proj=utm zone=38
+32639|P|WGS 84 / UTM zone 39N|2564|183|0|en|proj=utm zone=39
+32640|P|WGS 84 / UTM zone 40N|2565|183|0|en|proj=utm zone=40
+32641|P|WGS 84 / UTM zone 41N|2566|183|0|en|proj=utm zone=41
+32642|P|WGS 84 / UTM zone 42N|2567|183|0|en|proj=utm zone=42
+32643|P|WGS 84 / UTM zone 43N|2568|183|0|en|proj=utm zone=43
+32644|P|WGS 84 / UTM zone 44N|2569|183|0|en|proj=utm zone=44
+32645|P|WGS 84 / UTM zone 45N|2570|183|0|en|proj=utm zone=45
+32646|P|WGS 84 / UTM zone 46N|2571|183|0|en|proj=utm zone=46
+32647|P|WGS 84 / UTM zone 47N|2572|183|0|en|proj=utm zone=47
+32648|P|WGS 84 / UTM zone 48N|2573|183|0|en|proj=utm zone=48
+32649|P|WGS 84 / UTM zone 49N|2574|183|0|en|proj=utm zone=49
+32650|P|WGS 84 / UTM zone 50N|2575|183|0|en|proj=utm zone=50
+32651|P|WGS 84 / UTM zone 51N|2576|183|0|en|proj=utm zone=51
+32652|P|WGS 84 / UTM zone 52N|2577|183|0|en|proj=utm zone=52
+32653|P|WGS 84 / UTM zone 53N|2578|183|0|en|proj=utm zone=53
+32654|P|WGS 84 / UTM zone 54N|2579|183|0|en|proj=utm zone=54
+32655|P|WGS 84 / UTM zone 55N|2580|183|0|en|proj=utm zone=55
+32656|P|WGS 84 / UTM zone 56N|2581|183|0|en|proj=utm zone=56
+32657|P|WGS 84 / UTM zone 57N|2582|183|0|en|proj=utm zone=57
+32658|P|WGS 84 / UTM zone 58N|2583|183|0|en|proj=utm zone=58
+32659|P|WGS 84 / UTM zone 59N|2584|183|0|en|proj=utm zone=59
+32660|P|WGS 84 / UTM zone 60N|2585|183|0|en|proj=utm zone=60
 32661|P|WGS 84 / UPS North (N,E)|845|183|0|ne|proj=stere lat_0=90 lon_0=0 k=0.994 x_0=2000000 y_0=2000000
-32664|P|WGS 84 / BLM 14N (ftUS)|2587|183|3|en|proj=tmerc lat_0=0 lon_0=-99 k=0.9996 x_0=500000.001016002 y_0=0
-32665|P|WGS 84 / BLM 15N (ftUS)|2588|183|3|en|proj=tmerc lat_0=0 lon_0=-93 k=0.9996 x_0=500000.001016002 y_0=0
-32666|P|WGS 84 / BLM 16N (ftUS)|2589|183|3|en|proj=tmerc lat_0=0 lon_0=-87 k=0.9996 x_0=500000.001016002 y_0=0
-32667|P|WGS 84 / BLM 17N (ftUS)|2590|183|3|en|proj=tmerc lat_0=0 lon_0=-81 k=0.9996 x_0=500000.001016002 y_0=0
-32700|P|WGS 84 / UTM grid system (southern hemisphere)|2591|183|0|en|
-32701|P|WGS 84 / UTM zone 1S|2592|183|0|en|proj=utm zone=1 south
-32702|P|WGS 84 / UTM zone 2S|2462|183|0|en|proj=utm zone=2 south
-32703|P|WGS 84 / UTM zone 3S|2463|183|0|en|proj=utm zone=3 south
-32704|P|WGS 84 / UTM zone 4S|2464|183|0|en|proj=utm zone=4 south
-32705|P|WGS 84 / UTM zone 5S|2465|183|0|en|proj=utm zone=5 south
-32706|P|WGS 84 / UTM zone 6S|2466|183|0|en|proj=utm zone=6 south
-32707|P|WGS 84 / UTM zone 7S|2467|183|0|en|proj=utm zone=7 south
-32708|P|WGS 84 / UTM zone 8S|2468|183|0|en|proj=utm zone=8 south
-32709|P|WGS 84 / UTM zone 9S|2469|183|0|en|proj=utm zone=9 south
-32710|P|WGS 84 / UTM zone 10S|2470|183|0|en|proj=utm zone=10 south
-32711|P|WGS 84 / UTM zone 11S|2471|183|0|en|proj=utm zone=11 south
-32712|P|WGS 84 / UTM zone 12S|2472|183|0|en|proj=utm zone=12 south
-32713|P|WGS 84 / UTM zone 13S|2473|183|0|en|proj=utm zone=13 south
-32714|P|WGS 84 / UTM zone 14S|2474|183|0|en|proj=utm zone=14 south
-32715|P|WGS 84 / UTM zone 15S|2593|183|0|en|proj=utm zone=15 south
-32716|P|WGS 84 / UTM zone 16S|2594|183|0|en|proj=utm zone=16 south
-32717|P|WGS 84 / UTM zone 17S|2595|183|0|en|proj=utm zone=17 south
-32718|P|WGS 84 / UTM zone 18S|2596|183|0|en|proj=utm zone=18 south
-32719|P|WGS 84 / UTM zone 19S|2597|183|0|en|proj=utm zone=19 south
-32720|P|WGS 84 / UTM zone 20S|2598|183|0|en|proj=utm zone=20 south
-32721|P|WGS 84 / UTM zone 21S|2599|183|0|en|proj=utm zone=21 south
-32722|P|WGS 84 / UTM zone 22S|2600|183|0|en|proj=utm zone=22 south
-32723|P|WGS 84 / UTM zone 23S|2601|183|0|en|proj=utm zone=23 south
-32724|P|WGS 84 / UTM zone 24S|2602|183|0|en|proj=utm zone=24 south
-32725|P|WGS 84 / UTM zone 25S|2603|183|0|en|proj=utm zone=25 south
-32726|P|WGS 84 / UTM zone 26S|2486|183|0|en|proj=utm zone=26 south
-32727|P|WGS 84 / UTM zone 27S|2487|183|0|en|proj=utm zone=27 south
-32728|P|WGS 84 / UTM zone 28S|2488|183|0|en|proj=utm zone=28 south
-32729|P|WGS 84 / UTM zone 29S|2489|183|0|en|proj=utm zone=29 south
-32730|P|WGS 84 / UTM zone 30S|2490|183|0|en|proj=utm zone=30 south
-32731|P|WGS 84 / UTM zone 31S|2491|183|0|en|proj=utm zone=31 south
-32732|P|WGS 84 / UTM zone 32S|2604|183|0|en|proj=utm zone=32 south
-32733|P|WGS 84 / UTM zone 33S|2605|183|0|en|proj=utm zone=33 south
-32734|P|WGS 84 / UTM zone 34S|2606|183|0|en|proj=utm zone=34 south
-32735|P|WGS 84 / UTM zone 35S|2607|183|0|en|proj=utm zone=35 south
-32736|P|WGS 84 / UTM zone 36S|2608|183|0|en|proj=utm zone=36 south
-32737|P|WGS 84 / UTM zone 37S|2609|183|0|en|proj=utm zone=37 south
-32738|P|WGS 84 / UTM zone 38S|2610|183|0|en|proj=utm zone=38 south
-32739|P|WGS 84 / UTM zone 39S|2611|183|0|en|proj=utm zone=39 south
-32740|P|WGS 84 / UTM zone 40S|2612|183|0|en|proj=utm zone=40 south
-32741|P|WGS 84 / UTM zone 41S|2501|183|0|en|proj=utm zone=41 south
-32742|P|WGS 84 / UTM zone 42S|2502|183|0|en|proj=utm zone=42 south
-32743|P|WGS 84 / UTM zone 43S|2503|183|0|en|proj=utm zone=43 south
-32744|P|WGS 84 / UTM zone 44S|2504|183|0|en|proj=utm zone=44 south
-32745|P|WGS 84 / UTM zone 45S|2505|183|0|en|proj=utm zone=45 south
-32746|P|WGS 84 / UTM zone 46S|2506|183|0|en|proj=utm zone=46 south
-32747|P|WGS 84 / UTM zone 47S|2613|183|0|en|proj=utm zone=47 south
-32748|P|WGS 84 / UTM zone 48S|2614|183|0|en|proj=utm zone=48 south
-32749|P|WGS 84 / UTM zone 49S|2615|183|0|en|proj=utm zone=49 south
-32750|P|WGS 84 / UTM zone 50S|2616|183|0|en|proj=utm zone=50 south
-32751|P|WGS 84 / UTM zone 51S|2617|183|0|en|proj=utm zone=51 south
-32752|P|WGS 84 / UTM zone 52S|2618|183|0|en|proj=utm zone=52 south
-32753|P|WGS 84 / UTM zone 53S|2619|183|0|en|proj=utm zone=53 south
-32754|P|WGS 84 / UTM zone 54S|2620|183|0|en|proj=utm zone=54 south
-32755|P|WGS 84 / UTM zone 55S|2621|183|0|en|proj=utm zone=55 south
-32756|P|WGS 84 / UTM zone 56S|2622|183|0|en|proj=utm zone=56 south
-32757|P|WGS 84 / UTM zone 57S|2517|183|0|en|proj=utm zone=57 south
-32758|P|WGS 84 / UTM zone 58S|2518|183|0|en|proj=utm zone=58 south
-32759|P|WGS 84 / UTM zone 59S|2623|183|0|en|proj=utm zone=59 south
-32760|P|WGS 84 / UTM zone 60S|2624|183|0|en|proj=utm zone=60 south
+32664|P|WGS 84 / BLM 14N (ftUS)|2586|183|3|en|proj=tmerc lat_0=0 lon_0=-99 k=0.9996 x_0=500000.001016002 y_0=0
+32665|P|WGS 84 / BLM 15N (ftUS)|2587|183|3|en|proj=tmerc lat_0=0 lon_0=-93 k=0.9996 x_0=500000.001016002 y_0=0
+32666|P|WGS 84 / BLM 16N (ftUS)|2588|183|3|en|proj=tmerc lat_0=0 lon_0=-87 k=0.9996 x_0=500000.001016002 y_0=0
+32667|P|WGS 84 / BLM 17N (ftUS)|2589|183|3|en|proj=tmerc lat_0=0 lon_0=-81 k=0.9996 x_0=500000.001016002 y_0=0
+32700|P|WGS 84 / UTM grid system (southern hemisphere)|2590|183|0|en|
+32701|P|WGS 84 / UTM zone 1S|2591|183|0|en|proj=utm zone=1 south
+32702|P|WGS 84 / UTM zone 2S|2461|183|0|en|proj=utm zone=2 south
+32703|P|WGS 84 / UTM zone 3S|2462|183|0|en|proj=utm zone=3 south
+32704|P|WGS 84 / UTM zone 4S|2463|183|0|en|proj=utm zone=4 south
+32705|P|WGS 84 / UTM zone 5S|2464|183|0|en|proj=utm zone=5 south
+32706|P|WGS 84 / UTM zone 6S|2465|183|0|en|proj=utm zone=6 south
+32707|P|WGS 84 / UTM zone 7S|2466|183|0|en|proj=utm zone=7 south
+32708|P|WGS 84 / UTM zone 8S|2467|183|0|en|proj=utm zone=8 south
+32709|P|WGS 84 / UTM zone 9S|2468|183|0|en|proj=utm zone=9 south
+32710|P|WGS 84 / UTM zone 10S|2469|183|0|en|proj=utm zone=10 south
+32711|P|WGS 84 / UTM zone 11S|2470|183|0|en|proj=utm zone=11 south
+32712|P|WGS 84 / UTM zone 12S|2471|183|0|en|proj=utm zone=12 south
+32713|P|WGS 84 / UTM zone 13S|2472|183|0|en|proj=utm zone=13 south
+32714|P|WGS 84 / UTM zone 14S|2473|183|0|en|proj=utm zone=14 south
+32715|P|WGS 84 / UTM zone 15S|2592|183|0|en|proj=utm zone=15 south
+32716|P|WGS 84 / UTM zone 16S|2593|183|0|en|proj=utm zone=16 south
+32717|P|WGS 84 / UTM zone 17S|2594|183|0|en|proj=utm zone=17 south
+32718|P|WGS 84 / UTM zone 18S|2595|183|0|en|proj=utm zone=18 south
+32719|P|WGS 84 / UTM zone 19S|2596|183|0|en|proj=utm zone=19 south
+32720|P|WGS 84 / UTM zone 20S|2597|183|0|en|proj=utm zone=20 south
+32721|P|WGS 84 / UTM zone 21S|2598|183|0|en|proj=utm zone=21 south
+32722|P|WGS 84 / UTM zone 22S|2599|183|0|en|proj=utm zone=22 south
+32723|P|WGS 84 / UTM zone 23S|2600|183|0|en|proj=utm zone=23 south
+32724|P|WGS 84 / UTM zone 24S|2601|183|0|en|proj=utm zone=24 south
+32725|P|WGS 84 / UTM zone 25S|2602|183|0|en|proj=utm zone=25 south
+32726|P|WGS 84 / UTM zone 26S|2485|183|0|en|proj=utm zone=26 south
+32727|P|WGS 84 / UTM zone 27S|2486|183|0|en|proj=utm zone=27 south
+32728|P|WGS 84 / UTM zone 28S|2487|183|0|en|proj=utm zone=28 south
+32729|P|WGS 84 / UTM zone 29S|2488|183|0|en|proj=utm zone=29 south
+32730|P|WGS 84 / UTM zone 30S|2489|183|0|en|proj=utm zone=30 south
+32731|P|WGS 84 / UTM zone 31S|2490|183|0|en|proj=utm zone=31 south
+32732|P|WGS 84 / UTM zone 32S|2603|183|0|en|proj=utm zone=32 south
+32733|P|WGS 84 / UTM zone 33S|2604|183|0|en|proj=utm zone=33 south
+32734|P|WGS 84 / UTM zone 34S|2605|183|0|en|proj=utm zone=34 south
+32735|P|WGS 84 / UTM zone 35S|2606|183|0|en|proj=utm zone=35 south
+32736|P|WGS 84 / UTM zone 36S|2607|183|0|en|proj=utm zone=36 south
+32737|P|WGS 84 / UTM zone 37S|2608|183|0|en|proj=utm zone=37 south
+32738|P|WGS 84 / UTM zone 38S|2609|183|0|en|proj=utm zone=38 south
+32739|P|WGS 84 / UTM zone 39S|2610|183|0|en|proj=utm zone=39 south
+32740|P|WGS 84 / UTM zone 40S|2611|183|0|en|proj=utm zone=40 south
+32741|P|WGS 84 / UTM zone 41S|2500|183|0|en|proj=utm zone=41 south
+32742|P|WGS 84 / UTM zone 42S|2501|183|0|en|proj=utm zone=42 south
+32743|P|WGS 84 / UTM zone 43S|2502|183|0|en|proj=utm zone=43 south
+32744|P|WGS 84 / UTM zone 44S|2503|183|0|en|proj=utm zone=44 south
+32745|P|WGS 84 / UTM zone 45S|2504|183|0|en|proj=utm zone=45 south
+32746|P|WGS 84 / UTM zone 46S|2505|183|0|en|proj=utm zone=46 south
+32747|P|WGS 84 / UTM zone 47S|2612|183|0|en|proj=utm zone=47 south
+32748|P|WGS 84 / UTM zone 48S|2613|183|0|en|proj=utm zone=48 south
+32749|P|WGS 84 / UTM zone 49S|2614|183|0|en|proj=utm zone=49 south
+32750|P|WGS 84 / UTM zone 50S|2615|183|0|en|proj=utm zone=50 south
+32751|P|WGS 84 / UTM zone 51S|2616|183|0|en|proj=utm zone=51 south
+32752|P|WGS 84 / UTM zone 52S|2617|183|0|en|proj=utm zone=52 south
+32753|P|WGS 84 / UTM zone 53S|2618|183|0|en|proj=utm zone=53 south
+32754|P|WGS 84 / UTM zone 54S|2619|183|0|en|proj=utm zone=54 south
+32755|P|WGS 84 / UTM zone 55S|2620|183|0|en|proj=utm zone=55 south
+32756|P|WGS 84 / UTM zone 56S|2621|183|0|en|proj=utm zone=56 south
+32757|P|WGS 84 / UTM zone 57S|2516|183|0|en|proj=utm zone=57 south
+32758|P|WGS 84 / UTM zone 58S|2517|183|0|en|proj=utm zone=58 south
+32759|P|WGS 84 / UTM zone 59S|2622|183|0|en|proj=utm zone=59 south
+32760|P|WGS 84 / UTM zone 60S|2623|183|0|en|proj=utm zone=60 south
 32761|P|WGS 84 / UPS South (N,E)|974|183|0|ne|proj=stere lat_0=-90 lon_0=0 k=0.994 x_0=2000000 y_0=2000000
-32766|P|WGS 84 / TM 36 SE|2625|183|0|en|proj=tmerc lat_0=0 lon_0=36 k=0.9996 x_0=500000 y_0=10000000
+32766|P|WGS 84 / TM 36 SE|2624|183|0|en|proj=tmerc lat_0=0 lon_0=36 k=0.9996 x_0=500000 y_0=10000000
 `;
