@@ -92,6 +92,47 @@ describe('an old datum', () => {
   });
 });
 
+describe('the way is the one that a geodesist would take (common practice)', () => {
+  const plausible: readonly (readonly [string, string, number, number, string, RouteWishes?])[] = [
+    ['OSGB36', 'ETRS89', 51.5, 0, 'EPSG:1314 EPSG:1149', { named: 'EPSG:1314' }],
+    ['OSGB36', 'ETRS89', 60.5, -1, 'EPSG:1314 EPSG:1149', { named: 'EPSG:1314' }],
+    ['Amersfoort', 'ETRS89', 52, 5, 'EPSG:9281', { named: 'EPSG:9281' }],
+    ['BD72', 'ETRS89', 51, 4.5, 'EPSG:15928', { named: 'EPSG:15928' }],
+    ['DHDN', 'ETRS89', 51, 10, 'EPSG:1776', { named: 'EPSG:1776' }],
+    ['CH1903+', 'ETRS89', 47, 8, 'EPSG:1647', { named: 'EPSG:1647' }],
+    ['NTF', 'RGF93 v1', 47, 2, 'EPSG:1193 EPSG:1671', { named: 'EPSG:1193' }],
+    ['TM65', 'ETRS89', 53, -7, 'EPSG:1641 EPSG:1149', { named: 'EPSG:1641' }],
+    ['AGD66', 'GDA2020', -37, 144, 'EPSG:1460 EPSG:8048', { named: 'EPSG:1460' }],
+    ['NZGD49', 'NZGD2000', -41, 174, 'EPSG:1701', { named: 'EPSG:1701' }],
+    ['ETRS89', 'WGS 84', 50, 10, 'EPSG:1149'],
+    ['GDA94', 'GDA2020', -37, 144, 'EPSG:8048'],
+    ['NAD83(2011)', 'ITRF2014', 40, -100, 'EPSG:8970', { epoch: 2026.4 }],
+    ['NAD83(2011)', 'ITRF2020', 40, -100, 'EPSG:8970 EPSG:9991', { epoch: 2026.4 }],
+    ['NAD83(2011)', 'NAD83(HARN)', 40, -100, 'EPSG:9774 EPSG:1580'],
+    ['NAD83(CSRS)v7', 'ITRF2014', 50, -110, 'EPSG:8265', { epoch: 2026.4 }],
+    ['ETRF2000', 'ITRF2014', 50, 10, 'EPSG:8405', { epoch: 2026.4 }],
+    ['ITRF2014', 'WGS 84', 50, 10, 'EPSG:9757 own', { epoch: 2026.4 }],
+    ['RGF93 v1', 'ETRS89', 47, 2, 'EPSG:1591'],
+    ['JGD2000', 'JGD2011', 36, 138, 'EPSG:6698'],
+  ];
+  for (const [from, to, φ, λ, codes, wishes] of plausible)
+    it(`${from} to ${to}`, () => {
+      const route = answered(routeBetween(datum(from), datum(to), { at: place(φ, λ), ...wishes }));
+      expect(route.steps.map(({ transformation }) => transformation.code ?? 'own').join(' ')).toBe(codes);
+    });
+
+  it('which is none where WGS 84 would have to mean two things', () => {
+    for (const [from, φ, λ] of [
+      ['JGD2011', 36, 138],
+      ['Hartebeesthoek94', -29, 25],
+      ['NZGD2000', -41, 174],
+    ] as const)
+      expect(
+        refusal(routeBetween(datum(from), datum('ITRF2014'), { at: place(φ, λ), epoch: 2026.4 })),
+      ).toMatch(/No published relation/);
+  });
+});
+
 it('NZGD2000 stands for ITRF96 at 2000.0 and, beyond, wants a deformation model', () => {
   const at = place(-41, 174);
   const near = answered(routeBetween(datum('ITRF96'), datum('NZGD2000'), { at, epoch: 2000 }));

@@ -30,8 +30,8 @@ export interface RouteWishes {
 }
 
 /**
- * The published transformation that joins the two datums, the most accurate if there are several; else the most accurate
- * chain of two or three through other datums realised by GNSS. Where one of the two is not so realised, the transformation
+ * The published transformation that joins the two datums, the most accurate if there are several; else the shortest chain,
+ * of two or three, through other datums realised by GNSS. Where one of the two is not so realised, the transformation
  * must be named: which of several a network's users apply is theirs to say.
  */
 export function routeBetween(from: Datum, to: Datum, wishes: RouteWishes = {}): DatumRoute | Refusal {
@@ -75,46 +75,59 @@ function namedRoute(from: Datum, to: Datum, named: string, wishes: RouteWishes):
     : refuse(`${transformation.name} does not join ${from.name} and ${to.name}.`);
 }
 
-/** One step if there is one; else chains that leave WGS 84 aside, which is itself known to two metres only; else any. */
+/**
+ * One step if there is one; else the fewest, and of those the most accurate. WGS 84 is left aside where there is another
+ * way: it is known to two metres only, and what passes through it must mean the same WGS 84 on both sides.
+ */
 function best(from: string, to: string, wishes: RouteWishes): Steps | undefined {
   if (from === to) return [];
-  const direct = transformationsBetween(from, to, wishes.at).find((step) => usable(step, wishes.epoch));
+  const direct = stepsFrom(from, wishes).find((step) => farEnd(step) === to);
   if (direct) return [direct];
-  return bestChain(from, to, wishes, ['WGS 84']) ?? bestChain(from, to, wishes, []);
+  const chains = chainsBetween(from, to, wishes);
+  const aside = chains.filter((steps) => !steps.slice(0, -1).some((step) => farEnd(step) === ENSEMBLE));
+  return (aside.length > 0 ? aside : chains).sort(byRank)[0];
 }
 
-/** Of at most three steps, by trying them all. */
-function bestChain(
-  from: string,
-  to: string,
-  wishes: RouteWishes,
-  avoided: readonly string[],
-): Steps | undefined {
-  const passable = (name: string) => !avoided.includes(name) && datumNamed(name)?.realisation === 'gnss';
-  const chains = bestSteps(from, wishes)
-    .filter((one) => passable(farEnd(one)))
-    .flatMap((one): readonly Steps[] =>
-      bestSteps(farEnd(one), wishes).flatMap((two): readonly Steps[] => {
-        if (farEnd(two) === to) return [[one, two]];
-        if (farEnd(two) === from || !passable(farEnd(two))) return [];
-        const three = bestSteps(farEnd(two), wishes).find((step) => farEnd(step) === to);
-        return three ? [[one, two, three]] : [];
-      }),
-    );
-  return chains.sort(byRank)[0];
+const ENSEMBLE = 'WGS 84';
+
+/** Chains of two steps through a datum realised by GNSS, or where there are none, of three. */
+function chainsBetween(from: string, to: string, wishes: RouteWishes): Steps[] {
+  const onward = (steps: Steps): Steps[] => {
+    const last = steps[steps.length - 1];
+    if (!last || datumNamed(farEnd(last))?.realisation !== 'gnss') return [];
+    return stepsFrom(farEnd(last), wishes)
+      .filter((step) => farEnd(step) !== from && joinable(last, step))
+      .map((step) => [...steps, step]);
+  };
+  const arrived = (steps: Steps) => steps.some((step, index) => index > 0 && farEnd(step) === to);
+  const two = stepsFrom(from, wishes).flatMap((step) => onward([step]));
+  const reached = two.filter(arrived);
+  return reached.length > 0 ? reached : two.flatMap(onward).filter(arrived);
 }
 
-/** The most accurate step to each neighbour of a datum. */
-function bestSteps(from: string, { at, epoch }: RouteWishes): Steps {
-  const byEnd = new Map<string, DirectedTransformation>();
-  for (const step of transformationsOf(from, at))
-    if (usable(step, epoch) && !byEnd.has(farEnd(step))) byEnd.set(farEnd(step), step);
-  return [...byEnd.values()];
+/**
+ * Some datums are published as being the same as WGS 84 to a metre or so, others with their distance from it: the two
+ * speak of different WGS 84s, a metre or two apart, and so does a frame that moves with the years.
+ */
+function joinable(one: DirectedTransformation, two: DirectedTransformation): boolean {
+  if (farEnd(one) !== ENSEMBLE) return true;
+  return isNull(one) === isNull(two) && !isMember(one) && !isMember(two);
 }
 
-/** By accuracy; where that is equal, by length, then by name in an order that is the same there and back. */
+const isNull = ({ transformation: { parameters } }: DirectedTransformation) =>
+  [parameters.translation, parameters.rotation].every(({ x, y, z }) => x === 0 && y === 0 && z === 0) &&
+  parameters.scale === 0;
+
+/** A realisation of WGS 84, which stands for it and leads back to no other datum. */
+const isMember = ({ transformation: { from, to } }: DirectedTransformation) =>
+  [from, to].every((name) => name.startsWith(ENSEMBLE));
+
+const stepsFrom = (from: string, { at, epoch }: RouteWishes): Steps =>
+  transformationsOf(from, at).filter((step) => usable(step, epoch));
+
+/** By length, then by accuracy; where that is equal too, by name in an order that is the same there and back. */
 const byRank = (one: Steps, other: Steps) =>
-  rounded(one) - rounded(other) || one.length - other.length || (label(one) < label(other) ? -1 : 1);
+  one.length - other.length || rounded(one) - rounded(other) || (label(one) < label(other) ? -1 : 1);
 
 const rounded = (steps: Steps) => Math.round(accuracyOf(steps) * 1e4);
 const label = (steps: Steps) =>
