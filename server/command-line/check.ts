@@ -1,7 +1,9 @@
 /** `tribrach check`: what is wrong in sessions, what follows from it, and whether the day is proved. */
 import { type Command, Option } from 'commander';
 import { SEVERITIES, type Severity } from '../findings/finding.ts';
+import manifest from '../../package.json' with { type: 'json' };
 import { findingsJson } from '../record/findings-json.ts';
+import { findingsSarif } from '../record/findings-sarif.ts';
 import { PROOF_CLASSES, type RequiredProof } from '../derive/trust.ts';
 import { shortfalls } from '../record/verdict.ts';
 import { findingsText } from './check-text.ts';
@@ -17,6 +19,8 @@ interface Options extends SessionOptions {
 const ANSWERS = {
   text: findingsText,
   json: (inspected: readonly Inspected[]) => `${JSON.stringify(findingsJson(inspected), null, 2)}\n`,
+  sarif: (inspected: readonly Inspected[]) =>
+    `${JSON.stringify(findingsSarif(inspected, manifest.version), null, 2)}\n`,
 } satisfies Record<string, (inspected: readonly Inspected[], io: Io) => string>;
 
 export function register(program: Command, io: Io): void {

@@ -147,11 +147,16 @@ function partValue(
 /** dBm to watts. */
 const decibels = (level: number) => 10 ** (level / 10) / 1000;
 
+/** What is wrong with the letters is remarked on already; a run such as `1.2.3` is only seen to be no number here. */
 function openOrSpoilt(reader: LineReader, part: Part, name: string): ReturnType<typeof hole> {
   const place = reader.at(part);
-  if (!part.numeral.open) return hole(`${name} cannot be read as typed`, place);
-  reader.remark({ about: 'open-value', place, word: name });
-  return hole(`${name} is still open (?)`, place);
+  if (part.numeral.open) {
+    reader.remark({ about: 'open-value', place, word: name });
+    return hole(`${name} is still open (?)`, place);
+  }
+  const told = reader.entry.slips.some(({ start, end }) => start < part.end && end > part.start);
+  if (!told) reader.remark({ about: 'leftover', place, typed: reader.typed(part), near: [] });
+  return hole(`${name} cannot be read as typed`, place);
 }
 
 /** A number without a unit; a word behind it may be a unit written wrongly, and is taken with it. */
