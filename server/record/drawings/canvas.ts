@@ -1,0 +1,155 @@
+/** What every drawing is drawn on: its width, its frame with title and description, and things that lead to their line. */
+import type { Place } from '../../../grammar/tree.ts';
+import { whereIs, type Where } from '../../session/where.ts';
+import type { Session } from '../../session/session.ts';
+import { element, rounded, type Attributes, type Child, type Markup } from './markup.ts';
+
+export interface Canvas {
+  /** In pixels; a drawing is laid out anew for each width, never shrunk. */
+  readonly width: number;
+  /** Where a drawn thing leads when it is followed; null where nothing is to be followed. */
+  readonly link: ((where: Where) => string) | null;
+}
+
+/** Below this width a drawing is laid out for a phone or a narrow panel. */
+export const isNarrow = ({ width }: Canvas) => width < 520;
+
+/** Sizes of text in pixels. */
+export const TEXT = 12.5;
+export const SMALL = 11;
+
+export interface Told {
+  readonly title: string;
+  /** What the drawing shows, for those who do not see it. */
+  readonly description: string;
+}
+
+export function drawing(canvas: Canvas, height: number, told: Told, ...children: Child[]): Markup {
+  const { width } = canvas;
+  return element(
+    'svg',
+    {
+      class: 'drawing',
+      viewBox: `0 0 ${rounded(width)} ${rounded(height)}`,
+      width,
+      height,
+      role: 'group',
+      'aria-label': told.title,
+    },
+    element('title', {}, told.title),
+    element('desc', {}, told.description),
+    ...children,
+  );
+}
+
+/** A thing that stands for a line of the session: it says so when pointed at, and leads there. */
+export function standsFor(
+  canvas: Canvas,
+  session: Pick<Session, 'documents'>,
+  place: Place | null,
+  label: string,
+  ...children: Child[]
+): Markup {
+  const title = element('title', {}, label);
+  if (!place) return element('g', {}, title, ...children);
+  const where = whereIs(session, place);
+  const attributes = { 'data-place': `${where.path}:${where.line}`, class: 'thing' };
+  if (!canvas.link) return element('g', attributes, title, ...children);
+  return element('a', { ...attributes, href: canvas.link(where), 'aria-label': label }, title, ...children);
+}
+
+export interface Words {
+  readonly size?: number;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  /** Further classes: `quiet`, `strong`, `bad`, `number`. */
+  readonly tone?: string;
+}
+
+/** A line of text whose middle height is at y. */
+export function words(text: string, x: number, y: number, how: Words = {}): Markup {
+  const { size = TEXT, anchor = 'start', tone } = how;
+  return element(
+    'text',
+    {
+      x,
+      y: y + size * 0.35,
+      'font-size': size,
+      'text-anchor': anchor === 'start' ? null : anchor,
+      class: tone ?? null,
+    },
+    text,
+  );
+}
+
+export const stroke = (tone: string, x1: number, y1: number, x2: number, y2: number): Markup =>
+  element('line', { class: tone, x1, y1, x2, y2 });
+
+export const shape = (tone: string, d: string, more: Attributes = {}): Markup =>
+  element('path', { class: tone, d, ...more });
+
+export const box = (tone: string, x: number, y: number, width: number, height: number, round = 0): Markup =>
+  element('rect', {
+    class: tone,
+    x,
+    y,
+    width: Math.max(0, width),
+    height: Math.max(0, height),
+    rx: round || null,
+  });
+
+export const circle = (tone: string, cx: number, cy: number, r: number): Markup =>
+  element('circle', { class: tone, cx, cy, r });
+
+/** Slanted lines that fill a rectangle, drawn one by one so that they print as they show; `step` apart. */
+export function hatching(
+  tone: string,
+  area: { readonly x: number; readonly y: number; readonly width: number; readonly height: number },
+  step: number,
+  rising = true,
+): Markup {
+  const { x, y, width, height } = area;
+  const lines: string[] = [];
+  const count = Math.min(MOST_LINES, Math.ceil((width + height) / step));
+  for (let index = 1; index < count; index++) {
+    const along = index * step;
+    const [x1, y1] = along <= height ? [0, along] : [along - height, height];
+    const [x2, y2] = along <= width ? [along, 0] : [width, along - width];
+    const flip = (down: number) => (rising ? down : height - down);
+    lines.push(`M${rounded(x + x1)} ${rounded(y + flip(y1))}L${rounded(x + x2)} ${rounded(y + flip(y2))}`);
+  }
+  return shape(tone, lines.join(''));
+}
+const MOST_LINES = 2000;
+
+export type Verdict = 'passes' | 'fails' | 'undecided';
+
+/** Told apart by shape: a filled disc with a tick, a square with a cross, an open ring with a question mark. */
+export function verdictSign(verdict: Verdict, x: number, y: number, size = 7): Markup {
+  const s = size;
+  if (verdict === 'passes')
+    return element(
+      'g',
+      {},
+      circle('fill-good', x, y, s),
+      shape(
+        'on-fill',
+        `M${rounded(x - s * 0.45)} ${rounded(y)}l${rounded(s * 0.32)} ${rounded(s * 0.36)}l${rounded(s * 0.58)} ${rounded(-s * 0.72)}`,
+      ),
+    );
+  if (verdict === 'fails')
+    return element(
+      'g',
+      {},
+      box('fill-bad', x - s, y - s, 2 * s, 2 * s, 1),
+      shape(
+        'on-fill',
+        `M${rounded(x - s * 0.5)} ${rounded(y - s * 0.5)}l${rounded(s)} ${rounded(s)}m0 ${rounded(-s)}l${rounded(-s)} ${rounded(s)}`,
+      ),
+    );
+  return element(
+    'g',
+    {},
+    circle('ring', x, y, s),
+    words('?', x, y, { size: s * 1.6, anchor: 'middle', tone: 'strong' }),
+  );
+}

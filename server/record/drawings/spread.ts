@@ -1,0 +1,97 @@
+/** Keeps labels apart: along a line, in rows above one another, and on a plane around what they name. */
+
+export interface Wish {
+  /** Where the middle wants to be. */
+  readonly at: number;
+  readonly size: number;
+}
+
+/** Middles as near to their wishes as they can be without overlap, in the order of the wishes given. */
+export function spread(wishes: readonly Wish[], from: number, to: number): number[] {
+  const order = wishes.map((wish, index) => ({ ...wish, index })).sort((one, other) => one.at - other.at);
+  const placed: number[] = wishes.map(({ at }) => at);
+  let edge = from;
+  for (const { at, size, index } of order) {
+    const middle = Math.max(at, edge + size / 2);
+    placed[index] = middle;
+    edge = middle + size / 2;
+  }
+  edge = Math.max(to, from + order.reduce((sum, { size }) => sum + size, 0));
+  for (const { size, index } of order.reverse()) {
+    const middle = Math.min(placed[index] ?? 0, edge - size / 2);
+    placed[index] = middle;
+    edge = middle - size / 2;
+  }
+  return placed;
+}
+
+/** The row of each stretch, the lowest that is free from its beginning on; in the order of the stretches given. */
+export function rowsOf(stretches: readonly { readonly from: number; readonly to: number }[]): number[] {
+  const order = stretches
+    .map((stretch, index) => ({ ...stretch, index }))
+    .sort((one, other) => one.from - other.from);
+  const ends: number[] = [];
+  const rows: number[] = stretches.map(() => 0);
+  for (const { from, to, index } of order) {
+    const free = ends.findIndex((end) => end <= from);
+    const row = free < 0 ? ends.length : free;
+    ends[row] = to;
+    rows[index] = row;
+  }
+  return rows;
+}
+
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * A place for a label of this size near an anchor: the first around it that touches nothing, else null.
+ * @param clear how far from the anchor the nearest place may be
+ */
+export function freePlace(
+  anchor: { readonly x: number; readonly y: number },
+  size: { readonly width: number; readonly height: number },
+  clear: number,
+  taken: readonly Box[],
+  within: Box,
+): Box | null {
+  for (const distance of [clear, clear + 12, clear + 28, clear + 48]) {
+    for (const [right, down] of AROUND) {
+      const box = {
+        x: anchor.x + right * distance + ((right - 1) / 2) * size.width,
+        y: anchor.y + down * distance + ((down - 1) / 2) * size.height,
+        ...size,
+      };
+      if (inside(box, within) && !taken.some((other) => overlaps(box, other))) return box;
+    }
+  }
+  return null;
+}
+
+/** Right, left, above and below, then the corners. */
+const AROUND: readonly (readonly [number, number])[] = [
+  [1, 0],
+  [-1, 0],
+  [0, -1],
+  [0, 1],
+  [0.8, -0.8],
+  [-0.8, -0.8],
+  [0.8, 0.8],
+  [-0.8, 0.8],
+];
+
+const inside = (box: Box, outer: Box) =>
+  box.x >= outer.x &&
+  box.y >= outer.y &&
+  box.x + box.width <= outer.x + outer.width &&
+  box.y + box.height <= outer.y + outer.height;
+
+const overlaps = (one: Box, other: Box) =>
+  one.x < other.x + other.width &&
+  other.x < one.x + one.width &&
+  one.y < other.y + other.height &&
+  other.y < one.y + one.height;
