@@ -33,7 +33,12 @@ export function checkPage(inspection: Inspection): string {
   const { sentence, next } = verdictOf(inspection);
   const found = inspection.findings.map((finding) => findingParagraph(finding, inspection));
   const none = found.length === 0 ? ['Nothing is found wrong.'] : [];
-  return paragraphs([sentence, ...(next === '' ? [] : [`Next: ${next}`]), ...found, ...none]);
+  return paragraphs([
+    ...(sentence === null ? [] : [sentence]),
+    ...(next === '' ? [] : [`Next: ${next}`]),
+    ...found,
+    ...none,
+  ]);
 }
 
 function findingParagraph(
