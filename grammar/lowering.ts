@@ -104,7 +104,7 @@ function lowerLine(tokens: IToken[], reading: Reading): Line {
   const isRow = first !== undefined && detailWord(first.image)?.word === 'row';
   const inside: Reading = isRow ? { text: reading.text, slips: [] } : reading;
   const items = node ? lowerItems(node, inside) : tokens.map(junk);
-  if (isRow) reading.slips.push(...inside.slips.filter((slip) => slip.slip === 'unclosed-text'));
+  if (isRow) for (const slip of inside.slips) if (slip.slip === 'unclosed-text') reading.slips.push(slip);
   const before = start === 0 ? '\n' : reading.text[start - 1];
   return {
     start,

@@ -11,7 +11,7 @@ export function nearest(typed: string, candidates: Iterable<string>): string[] {
     if (distance <= most) found.push({ candidate, distance });
   }
   // What differs in look-alikes only, or in one letter, leaves no room for what is further away.
-  const least = Math.min(...found.map(({ distance }) => distance));
+  const least = found.reduce((smallest, { distance }) => Math.min(smallest, distance), Infinity);
   return found
     .filter(({ distance }) => distance <= Math.max(least, 1) && (least > 0 || distance === 0))
     .sort((one, other) => one.distance - other.distance || (one.candidate < other.candidate ? -1 : 1))
