@@ -2,7 +2,7 @@
 import picocolors from 'picocolors';
 import { SEVERITIES, type Finding, type Fix, type Severity } from '../findings/finding.ts';
 import { verdictOf } from '../record/verdict.ts';
-import { whereIs } from '../session/where.ts';
+import { offsetsOf, whereIs } from '../session/where.ts';
 import { excerpt } from './excerpt.ts';
 import type { Io } from './io.ts';
 import { shownPath, type Inspected } from './sessions.ts';
@@ -33,7 +33,8 @@ function findingText(finding: Finding, { session }: Inspected, width: number, co
   const where = whereIs(session, place);
   const text = session.documents.get(where.path)?.text ?? '';
   const margin = String(where.line);
-  const shown = excerpt(text, where, width - margin.length - 5);
+  const stretch = offsetsOf(session, place) ?? { start: 0, end: 0 };
+  const shown = excerpt(text, stretch, width - margin.length - 5);
   const paint = PAINTS[severity](colours);
   const lines = [
     `${harmless(shownPath(where.path))}:${where.line}:${where.column} ${paint(severity)} ${colours.bold(code)}`,

@@ -1,6 +1,7 @@
 /** The program `tribrach`: connects the commands with this process. */
 import { runCommand } from './program.ts';
 import type { ExitStatus, Io } from './io.ts';
+import { LARGEST_SESSION } from './read-file.ts';
 
 const WIDEST = 100;
 
@@ -8,14 +9,20 @@ const io: Io = {
   print: (text) => process.stdout.write(text),
   complain: (text) => process.stderr.write(text),
   readInput: async () => {
-    const parts: Buffer[] = [];
-    for await (const part of process.stdin) parts.push(Buffer.from(part as Uint8Array));
+    const parts: Uint8Array[] = [];
+    let size = 0;
+    for await (const part of process.stdin as AsyncIterable<Uint8Array>) {
+      parts.push(part);
+      size += part.length;
+      // One byte too many is enough to refuse it; what never ends is not waited for.
+      if (size > LARGEST_SESSION) break;
+    }
     return Buffer.concat(parts);
   },
   exitWith: (status: ExitStatus) => {
     process.exitCode = status;
   },
-  colours: process.stdout.isTTY && !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb',
+  colours: Boolean(process.stdout.isTTY) && !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb',
   width: process.stdout.isTTY ? Math.max(40, Math.min(WIDEST, process.stdout.columns)) : WIDEST,
 };
 

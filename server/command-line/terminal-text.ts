@@ -22,10 +22,12 @@ export const harmless = (text: string) =>
 
 /** Columns that a text takes: none for marks that combine, two for the wide letters of East Asia and pictures. */
 export function columns(text: string): number {
+  if (PLAIN.test(text)) return text.length;
   let count = 0;
   for (const character of text) count += NO_COLUMN.test(character) ? 0 : TWO_COLUMNS.test(character) ? 2 : 1;
   return count;
 }
+const PLAIN = /^[ -~\u00a0-\u02ff]*$/;
 const NO_COLUMN = /^[\p{M}\u200b-\u200d\u2060\ufeff]$/u;
 const TWO_COLUMNS =
   /^[\u1100-\u115f\u2e80-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe6f\uff00-\uff60\uffe0-\uffe6\u{1f300}-\u{1faff}\u{20000}-\u{3fffd}]$/u;

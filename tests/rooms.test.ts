@@ -1,0 +1,76 @@
+/** The rooms and their order: an import points to the same room or an earlier one, and some packages belong to one room. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { posix } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const ROOMS = [
+  'grammar/',
+  'server/quantities/',
+  'server/geodesy/',
+  'server/link/',
+  'server/evidence/',
+  'server/session/',
+  'server/derive/',
+  'server/slips/',
+  'server/findings/',
+  'server/inspect.ts',
+  'server/features/',
+  'server/record/',
+  'server/protocol/',
+  'server/command-line/',
+  'client/',
+];
+/** Who alone may import a package. */
+const OWNERS: readonly (readonly [RegExp, string])[] = [
+  [/^proj4/, 'server/geodesy/projection.ts'],
+  [/^vscode-languageserver/, 'server/protocol/'],
+  [/^(node:|commander$|picocolors$)/, 'server/command-line/'],
+  [/^(vscode$|vscode-languageclient)/, 'client/'],
+];
+
+const files = ['grammar', 'server', 'client'].flatMap((top) =>
+  readdirSync(top, { recursive: true, encoding: 'utf8' })
+    .map((path) => posix.join(top, path.replaceAll('\\', '/')))
+    .filter((path) => path.endsWith('.ts') && !/\.test(-support)?\.ts$/.test(path)),
+);
+const imports = files.flatMap((file) =>
+  [...readFileSync(file, 'utf8').matchAll(/(?:\bfrom|\bimport\(|^import)\s*'([^']+)'/gm)].map(
+    ([, what = '']) => ({
+      file,
+      what: what.startsWith('.') ? posix.join(posix.dirname(file), what) : what,
+    }),
+  ),
+);
+const roomOf = (path: string) => ROOMS.findIndex((room) => path.startsWith(room));
+
+describe('the rooms', () => {
+  it('hold every file', () => {
+    expect(files.length).toBeGreaterThan(100);
+    expect(imports.map(({ what }) => what)).toEqual(expect.arrayContaining(['proj4', 'server/inspect.ts']));
+    expect(files.filter((file) => roomOf(file) < 0)).toEqual([]);
+  });
+
+  it('know no later room', () => {
+    const wrong = imports.filter(({ file, what }) => roomOf(what) > roomOf(file));
+    expect(wrong.map(({ file, what }) => `${file} must not know ${ROOMS[roomOf(what)] ?? what}`)).toEqual([]);
+  });
+
+  it('keep packages to the one room that they belong to', () => {
+    const wrong = imports.filter(({ file, what }) =>
+      OWNERS.some(([name, owner]) => name.test(what) && !file.startsWith(owner)),
+    );
+    expect(wrong.map(({ file, what }) => `${file} must not import ${what}`)).toEqual([]);
+  });
+
+  it('below the protocol and the command line know no clock, console or environment', () => {
+    const pure = files.filter((file) => roomOf(file) < roomOf('server/protocol/'));
+    const wrong = pure.filter((file) =>
+      /\b(?:process\.|console\.|Date\.now|new Date\(\)|Math\.random)/.test(readFileSync(file, 'utf8')),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  it('have a true sentence at the head of every file', () => {
+    expect(files.filter((file) => !/^\/\*\*\s[^]*?[.:!]\s/.test(readFileSync(file, 'utf8')))).toEqual([]);
+  });
+});
