@@ -44,7 +44,7 @@ export interface CheckValues {
     readonly north: Maybe<Value>;
     readonly up: Maybe<Value>;
   };
-  /** Against the tolerance, or where none is set against what a right check stays within. */
+  /** Against the tolerance; where none is set, a check passes within what is expected and fails far beyond it. */
   readonly verdict: 'passes' | 'fails' | 'undecided';
 }
 
@@ -64,7 +64,7 @@ export function checkValues(
     ? residualOf(observed, mark, name)
     : { east: noMark, north: noMark, up: noMark, horizontal: noMark, gridEast: noMark, gridNorth: noMark };
   const keyed = setup ? stateAt(setup.keyed, instant) : null;
-  const distance = mark && setup?.mark ? distances(setup.mark, mark, name) : withoutDistance(check);
+  const distance = mark && setup?.mark ? distances(setup.mark, mark, name, groundGridOf(frame)) : withoutDistance(check);
   const tolerance = toleranceOf(frame, distance.ellipsoid, name);
   const occupation =
     setup && !isHole(distance.ellipsoid) ? occupationSpread(setup, check, rover, distance.ellipsoid) : null;
@@ -90,7 +90,15 @@ export function checkValues(
   };
 }
 
-function distances(base: MarkValues, mark: MarkValues, name: string): CheckValues['distance'] {
+/** The name of the job's grid where it is a ground grid, whose distances must not be taken for projected ones. */
+const groundGridOf = ({ grid }: Frame) => (!isHole(grid) && grid.ground ? grid.name : null);
+
+function distances(
+  base: MarkValues,
+  mark: MarkValues,
+  name: string,
+  ground: string | null,
+): CheckValues['distance'] {
   const [from, to] = [base.located, mark.located];
   if (isHole(from)) return { ellipsoid: from, grid: from, ground: from };
   if (isHole(to)) return { ellipsoid: to, grid: to, ground: to };
@@ -124,7 +132,7 @@ function distances(base: MarkValues, mark: MarkValues, name: string): CheckValue
   );
   return {
     ellipsoid: along,
-    grid: gridDistance(base, mark, about),
+    grid: gridDistance(base, mark, ground ? `${about}, in the ground grid ${ground}` : about),
     ground: groundDistance(base, mark, along, ellipsoid, about),
   };
 }
@@ -276,17 +284,23 @@ function explainedBy(
   return { east: east ?? none, north: north ?? none, up: up ?? none };
 }
 
+/**
+ * Without a tolerance a check fails only where chance is out of the question: a right one is beyond what is expected once
+ * in so many by definition, and beyond this many times as much once in millions.
+ */
+export const BEYOND_CHANCE = 2.5;
+
 function verdictOf(residual: Residual, tolerance: Budget, expected: Budget): CheckValues['verdict'] {
-  const limits = {
-    horizontal: isHole(tolerance.horizontal) ? expected.horizontal : tolerance.horizontal,
-    up: isHole(tolerance.up) ? expected.up : tolerance.up,
-  };
-  const judged = [
-    [residual.horizontal, limits.horizontal],
-    [residual.up, limits.up],
-  ].map(([size, limit]) =>
-    !size || !limit || isHole(size) || isHole(limit) ? null : Math.abs(size.value) <= limit.value,
-  );
+  const judged = (['horizontal', 'up'] as const).map((direction) => {
+    const size = residual[direction];
+    if (isHole(size)) return null;
+    const limit = tolerance[direction];
+    if (!isHole(limit)) return Math.abs(size.value) <= limit.value;
+    const level = expected[direction];
+    if (isHole(level)) return null;
+    if (Math.abs(size.value) > BEYOND_CHANCE * level.value) return false;
+    return Math.abs(size.value) <= level.value ? true : null;
+  });
   if (judged.includes(false)) return 'fails';
   return judged.every((within) => within === true) ? 'passes' : 'undecided';
 }

@@ -4,13 +4,44 @@ import { anglePacked } from './angle-packed.ts';
 import { angleRange } from './angle-range.ts';
 import { angleSign } from './angle-sign.ts';
 import { antennaCalibration } from './antenna-calibration.ts';
+import { antennaType } from './antenna-type.ts';
+import { checkAfterEvent } from './check-after-event.ts';
+import { checkBaseMark } from './check-base-mark.ts';
+import { checkDrift } from './check-drift.ts';
+import { checkFails } from './check-fails.ts';
+import { checkMissingClosing } from './check-missing-closing.ts';
+import { checkMissingOpening } from './check-missing-opening.ts';
+import { checkSurprising } from './check-surprising.ts';
+import { checkToleranceTooTight } from './check-tolerance-too-tight.ts';
+import { checkWeak } from './check-weak.ts';
 import { gearOutOfDate } from './gear-out-of-date.ts';
+import { heightAntennaNotKeyed } from './height-antenna-not-keyed.ts';
+import { heightCoarseModel } from './height-coarse-model.ts';
+import { heightExtension } from './height-extension.ts';
+import { heightGeoidUnreadable } from './height-geoid-unreadable.ts';
+import { heightModelUnnamed } from './height-model-unnamed.ts';
 import { heightNoSurface } from './height-no-surface.ts';
+import { heightNotKeyed } from './height-not-keyed.ts';
+import { heightPhaseCentre } from './height-phase-centre.ts';
+import { heightReadingsDisagree } from './height-readings-disagree.ts';
+import { heightSeparation } from './height-separation.ts';
+import { heightSeparationSign } from './height-separation-sign.ts';
+import { heightSettled } from './height-settled.ts';
+import { heightSlope } from './height-slope.ts';
+import { heightWrongSurface } from './height-wrong-surface.ts';
 import { markNoSource } from './mark-no-source.ts';
 import { markNoUncertainty } from './mark-no-uncertainty.ts';
 import { markNotIntact } from './mark-not-intact.ts';
 import { markUnknown } from './mark-unknown.ts';
 import { numberDecimalComma } from './number-decimal-comma.ts';
+import { numberDigitsSwapped } from './number-digits-swapped.ts';
+import { positionAutonomousDiffers } from './position-autonomous-differs.ts';
+import { positionDatumUnknown } from './position-datum-unknown.ts';
+import { positionGridUnknown } from './position-grid-unknown.ts';
+import { positionKeyedDiffers } from './position-keyed-differs.ts';
+import { positionNotKeyed } from './position-not-keyed.ts';
+import { positionOutOfArea } from './position-out-of-area.ts';
+import { positionSwapped } from './position-swapped.ts';
 import { reviewStale } from './review-stale.ts';
 import { siteNoHazards } from './site-no-hazards.ts';
 import { syntaxBarePoint } from './syntax-bare-point.ts';
@@ -39,8 +70,10 @@ import { syntaxValueRange } from './syntax-value-range.ts';
 import { syntaxWrongDimension } from './syntax-wrong-dimension.ts';
 import { timeOrder } from './time-order.ts';
 import { timeOutsideSetup } from './time-outside-setup.ts';
+import { unitFeet } from './unit-feet.ts';
 import { unitMissing } from './unit-missing.ts';
 import { unitSlip } from './unit-slip.ts';
+import { unitThousandfold } from './unit-thousandfold.ts';
 
 export const CATALOGUE: readonly AnyFindingKind[] = [
   unitMissing,
@@ -51,6 +84,39 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   angleSign,
   heightNoSurface,
   antennaCalibration,
+  unitFeet,
+  unitThousandfold,
+  numberDigitsSwapped,
+  heightWrongSurface,
+  heightSeparation,
+  heightSeparationSign,
+  heightExtension,
+  heightPhaseCentre,
+  heightSlope,
+  heightReadingsDisagree,
+  heightSettled,
+  heightCoarseModel,
+  heightGeoidUnreadable,
+  heightModelUnnamed,
+  heightNotKeyed,
+  heightAntennaNotKeyed,
+  antennaType,
+  positionOutOfArea,
+  positionSwapped,
+  positionDatumUnknown,
+  positionGridUnknown,
+  positionKeyedDiffers,
+  positionAutonomousDiffers,
+  positionNotKeyed,
+  checkFails,
+  checkSurprising,
+  checkToleranceTooTight,
+  checkMissingOpening,
+  checkMissingClosing,
+  checkAfterEvent,
+  checkDrift,
+  checkBaseMark,
+  checkWeak,
   markUnknown,
   markNotIntact,
   markNoSource,

@@ -1,0 +1,56 @@
+/** Something happened to the base, and no check was made after it. */
+import type { Event } from '../session/entries.ts';
+import { instantOf } from '../session/session.ts';
+import type { SetupValues } from '../derive/setup.ts';
+import { kind, type Subject } from './finding.ts';
+import { clockTime } from './words.ts';
+import type { Place } from '../../grammar/tree.ts';
+
+interface Unproved {
+  readonly place: Place;
+  readonly event: Event;
+  readonly setup: SetupValues;
+  readonly instant: number;
+}
+
+export const checkAfterEvent = kind({
+  code: 'check/after-event',
+  find: (subject) => unproved(subject),
+  tell: ({ setup, instant, event }, subject) => ({
+    severity: 'information',
+    message: `No check was made from ${setup.setup.name} after the ${event.what} at ${clockTime(instant, subject) ?? ''}, so nothing says whether the base stood as before. What was measured after it is not bracketed.`,
+    causes: [`event/${setup.setup.name}`],
+  }),
+});
+
+/** A check on any mark, a nail among them, that was made after the event and before the next one to the same base. */
+function unproved({ session, derivation }: Subject): Unproved[] {
+  return [...derivation.setups.values()].flatMap((setup) => {
+    if (setup.setup.until === null) return [];
+    const own = session.events
+      .filter(({ on }) => on === null || on.name === setup.setup.name)
+      .map((event) => ({ event, instant: instantOf(event.at, session.job) }))
+      .filter((one): one is { event: Event; instant: number } => one.instant !== null)
+      .filter(
+        ({ instant }) =>
+          (setup.from === null || instant >= setup.from) && (setup.until === null || instant <= setup.until),
+      )
+      .sort((one, other) => one.instant - other.instant);
+    return own.flatMap(({ event, instant }, index) => {
+      const next = own[index + 1]?.instant ?? Infinity;
+      const seen = derivation.checks.some(
+        (check) =>
+          check.setup === setup &&
+          check.instant !== null &&
+          check.instant >= instant &&
+          check.instant <= next,
+      );
+      return seen ? [] : [{ event, setup, instant, place: wordPlace(event) }];
+    });
+  });
+}
+
+function wordPlace({ entry, place }: Event): Place {
+  const first = entry.header.items[0];
+  return first ? { ...place, start: first.start, end: first.end } : place;
+}

@@ -1,0 +1,60 @@
+/** The published separation of a mark against the job's geoid model: what every height from a controller with that model will be off. */
+import { showLength } from '../quantities/show.ts';
+import { isHole } from '../quantities/value.ts';
+import type { MarkValues } from '../derive/mark.ts';
+import { kind, type Subject } from './finding.ts';
+import { wrongMarks } from './height-separation-sign.ts';
+import type { Place } from '../../grammar/tree.ts';
+
+export const heightSeparation = kind({
+  code: 'height/separation',
+  find: (subject) => apart(subject),
+  tell: ({ mark, difference, model, coarse }) => {
+    const { name } = mark.mark;
+    const size = showLength(Math.abs(difference));
+    return {
+      severity: 'warning',
+      message: coarse
+        ? `The separation of ${name} is ${size} ${difference > 0 ? 'more' : 'less'} than ${model} has there, which is more than that coarse model can be wrong by. Look the separation up again: what is keyed from it would be as wrong.`
+        : `The published separation of ${name} is ${size} ${difference > 0 ? 'more' : 'less'} than ${model} has there. Every orthometric height from a controller with ${model} will come out ${size} too ${difference > 0 ? 'high' : 'low'} against ${name}. A job tied to the register’s heights wants the published value, and the controller’s heights shifted by as much; a job in the model’s own surface wants the model at the base, too.`,
+      causes: [`mark/${name}/separation`],
+    };
+  },
+});
+
+interface Apart {
+  readonly place: Place;
+  readonly mark: MarkValues;
+  /** Published minus model, metres. */
+  readonly difference: number;
+  readonly model: string;
+  readonly coarse: boolean;
+}
+
+/** Of the marks that a base stands on; in a file without setups, of all. */
+export function apart(subject: Subject): Apart[] {
+  const { geoid, setups, marks } = subject.derivation;
+  if (isHole(geoid)) return [];
+  const turned = new Set(wrongMarks(subject).map(({ mark }) => mark));
+  const bases = [...setups.values()].flatMap(({ mark }) => (mark ? [mark] : []));
+  const judged = setups.size > 0 ? new Set(bases) : new Set(marks.values());
+  return [...judged].flatMap((mark) => {
+    const { separation, separationPlace } = mark.mark;
+    if (turned.has(mark) || !separation || isHole(separation) || isHole(mark.modelSeparation)) return [];
+    const difference = separation.value - mark.modelSeparation.value;
+    if (Math.abs(difference) <= allowed(mark, geoid.coarse)) return [];
+    const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
+    return [{ place, mark, difference, model: geoid.name, coarse: geoid.coarse }];
+  });
+}
+
+/** A coarse model is not compared below this, metres. */
+const COARSE = 3;
+/** What a regional model is good to at one place, one standard uncertainty (common practice), metres. */
+const MODEL = 0.01;
+/** Two-sided, 99 %. */
+const SURELY = 2.58;
+
+/** The uncertainty of a mark's two heights is that of its separation, as far as anything is said of it. */
+const allowed = (mark: MarkValues, coarse: boolean) =>
+  coarse ? COARSE : SURELY * Math.hypot(MODEL, mark.sigmaVertical ?? 0);

@@ -1,0 +1,105 @@
+/** What findings about keyed numbers share: which difference they tell, what follows from it, and what to do. */
+import { showLength } from '../quantities/show.ts';
+import { isHole } from '../quantities/value.ts';
+import { keyedDifferences, type KeyedDifference } from '../slips/keyed-differences.ts';
+import { addedDetail } from './edits.ts';
+import { kind, type AnyFindingKind, type Fix, type Subject, type Told } from './finding.ts';
+
+/** The kind that tells those differences whose slip names this code; `null` of them have no slip. */
+export function keyedKind(code: string, alsoUnnamed = false): AnyFindingKind {
+  return kind({
+    code,
+    find: (subject) =>
+      keyedDifferences(subject.session, subject.derivation).filter(
+        ({ named }) => named?.slip.code === code || (alsoUnnamed && !named),
+      ),
+    tell: tellDifference,
+    mend: (difference) => [lineForLater(difference)],
+  });
+}
+
+export function tellDifference(difference: KeyedDifference, subject: Subject): Told {
+  const { setup, named, states, until, from, by } = difference;
+  const { name } = setup.setup;
+  const key = (direction: 'up' | 'horizontal') =>
+    states.map((state) => `keyed/${name}/${state}/${direction}`);
+  const own = 'up' in by ? 'up' : 'horizontal';
+  // One slip that gives position and height is told at the position, and the height follows.
+  const together = named && named.fields.length > 1;
+  const leads = !together || difference.field === named.fields[0];
+  return {
+    severity: 'error',
+    message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${advice(difference, subject)}`,
+    causes: together ? [...key('horizontal'), ...key('up')] : key(own),
+    follows: [
+      ...(leads ? [] : key('horizontal')),
+      ...(difference.field === 'antennaHeight' && asSomeReading(difference)
+        ? [`reading-unit/${name}`, `reading/${name}`]
+        : []),
+      ...(setup.mark ? [`mark/${setup.mark.mark.name}/${own === 'up' ? 'height' : 'position'}`] : []),
+    ],
+    ...(until === null ? {} : { past: { from, until } }),
+  };
+}
+
+/** What was keyed agrees with one of several readings: that the mean does not is the other reading's doing. */
+function asSomeReading({ setup, keyed }: KeyedDifference): boolean {
+  const readings = setup.height.groups[0]?.readings ?? [];
+  return (
+    keyed !== null &&
+    readings.length > 1 &&
+    readings.some(({ arp }) => !isHole(arp) && Math.abs(arp.value - keyed) <= ONE_READING)
+  );
+}
+/** A single reading, to the 99 % of the usual tape, metres. */
+const ONE_READING = 0.003;
+
+function saidDifference({ field, keyed, right, by, setup }: KeyedDifference): string {
+  if ('up' in by && keyed !== null && right !== null) {
+    const what = field === 'antennaHeight' ? 'antenna height' : 'ellipsoidal height';
+    const rightly =
+      field === 'antennaHeight'
+        ? `the tape gives ${metres(right)}`
+        : `${setup.mark?.mark.name ?? 'the mark'} has ${metres(right)}`;
+    return `The ${what} was keyed as ${metres(keyed)}, and ${rightly}: ${showLength(Math.abs(by.up))} too ${by.up > 0 ? 'high' : 'low'}.`;
+  }
+  if ('up' in by)
+    return `The keyed height is ${showLength(Math.abs(by.up))} too ${by.up > 0 ? 'high' : 'low'}.`;
+  return `The keyed position lies ${showLength(Math.hypot(by.east, by.north))} from ${setup.mark?.mark.name ?? 'the mark'}: ${sides(by)}.`;
+}
+
+const metres = (value: number) => `${value.toFixed(3).replace('-', '\u2212')} m`;
+function sides({ east, north }: { readonly east: number; readonly north: number }): string {
+  const side = (value: number, positive: string, negative: string) =>
+    Math.abs(value) < 0.001 * Math.hypot(east, north)
+      ? []
+      : [`${showLength(Math.abs(value))} ${value < 0 ? negative : positive}`];
+  return [...side(east, 'east', 'west'), ...side(north, 'north', 'south')].join(' and ');
+}
+
+function effectOf({ by }: KeyedDifference): string {
+  const size = 'up' in by ? Math.abs(by.up) : Math.hypot(by.east, by.north);
+  const direction = 'up' in by ? (by.up > 0 ? ' too high' : ' too low') : '';
+  return `Every point measured from this base comes out by as much ${direction ? `(${showLength(size)})${direction}` : 'to the same side'}.`;
+}
+
+function advice({ until, setup }: KeyedDifference, { session }: Subject): string {
+  if (until !== null) return 'The points of that time are to be shifted.';
+  const open = setup.setup.until === null;
+  return open && session.reviews.length === 0
+    ? 'Key the right number, note when, and shift the points measured before.'
+    : 'The points of the day are to be shifted; if something else was keyed later, note what and when.';
+}
+
+/** Nobody but the surveyor knows what was keyed afterwards and when: the line has open values only. */
+function lineForLater({ field, place }: KeyedDifference): Fix {
+  const value = {
+    antennaHeight: 'antenna-height ?, at ?',
+    height: 'height ?, at ?',
+    position: 'position ?, at ?',
+  }[field];
+  return {
+    title: 'Add a line for what was keyed in its stead',
+    edits: [addedDetail(place.path, place.entry, 'keyed', value)],
+  };
+}

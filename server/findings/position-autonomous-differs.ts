@@ -1,0 +1,117 @@
+/** What was keyed against where the receiver finds itself alone: the first free check of the day. */
+import { showLength } from '../quantities/show.ts';
+import { isHole } from '../quantities/value.ts';
+import { locate } from '../derive/locate.ts';
+import { placedHeight } from '../derive/heights.ts';
+import type { SetupValues } from '../derive/setup.ts';
+import type { KeyedValues } from '../derive/keyed.ts';
+import { metresBetween } from '../slips/keyed-differences.ts';
+import { otherMarks } from '../slips/wrong-mark.ts';
+import { SLIPS } from '../slips/slips.ts';
+import { situationOf, numberOf } from '../slips/situation.ts';
+import { kind, type Subject } from './finding.ts';
+import type { Place } from '../../grammar/tree.ts';
+
+/** A receiver alone is good to some metres (common practice); farther off than this it is not chance. Metres. */
+const HORIZONTAL = 15;
+const UP = 25;
+
+interface Alone {
+  readonly place: Place;
+  readonly setup: SetupValues;
+  readonly keyed: KeyedValues;
+  readonly horizontal: number | null;
+  readonly up: number | null;
+  /** What would explain it, if anything does. */
+  readonly explains: string | null;
+  readonly past: { readonly from: number | null; readonly until: number | null } | null;
+}
+
+export const positionAutonomousDiffers = kind({
+  code: 'position/autonomous-differs',
+  find: (subject) => [...subject.derivation.setups.values()].flatMap((setup) => differing(setup, subject)),
+  tell: ({ setup, keyed, horizontal, up, explains, past }) => {
+    const { name } = setup.setup;
+    const where = [
+      ...(horizontal === null ? [] : [`${showLength(horizontal)} from what was keyed`]),
+      ...(up === null
+        ? []
+        : [
+            `${showLength(Math.abs(up))} ${up > 0 ? 'above' : 'below'} ${horizontal === null ? 'what was keyed' : 'it'}`,
+          ]),
+    ].join(' and ');
+    const state = keyed.state.number;
+    return {
+      severity: 'error',
+      message: `Alone, the receiver at ${name} found itself ${where}, and it is good to some metres. ${explains === null ? 'Either the tripod stands over another mark, or what was keyed is wrong.' : `It would be explained if ${explains}.`} Nothing that the base sends can be trusted until this is cleared.`,
+      follows: [
+        ...(horizontal === null ? [] : [`keyed/${name}/${state}/horizontal`]),
+        ...(up === null ? [] : [`keyed/${name}/${state}/up`]),
+        ...(setup.mark ? [`mark/${setup.mark.mark.name}/position`] : []),
+      ],
+      ...(past ? { past } : {}),
+    };
+  },
+});
+
+function differing(setup: SetupValues, { derivation, session }: Subject): Alone[] {
+  const { autonomous } = setup.setup;
+  if (!autonomous?.position) return [];
+  const at = locate(autonomous.position, derivation.frame, 'the autonomous position', null);
+  if (isHole(at)) return [];
+  const alone = { latitude: at.latitude.value, longitude: at.longitude.value };
+  const placed = autonomous.height
+    ? placedHeight(autonomous.height, session.surfaces, 'the autonomous position')
+    : null;
+  const height = placed && !isHole(placed) && placed.surface === 'ellipsoidal' ? placed.value.value : null;
+  const told = setup.keyed.map((keyed) => ({ keyed, ...compared(keyed, alone, height) }));
+  const wrong = told.find(({ horizontal, up }) => horizontal !== null || up !== null);
+  if (!wrong) return [];
+  const put = told.find(
+    ({ keyed, horizontal, up }) =>
+      keyed.state.number > wrong.keyed.state.number && horizontal === null && up === null,
+  );
+  const explains =
+    wrong.horizontal === null ? null : explained(setup, wrong.keyed, alone, { derivation, session });
+  const past = put ? { from: setup.from, until: put.keyed.state.from } : null;
+  return [{ place: autonomous.place, setup, ...wrong, explains, past }];
+}
+
+/** What differs by more than chance, autonomous minus keyed; null where nothing does or nothing is known. */
+function compared(keyed: KeyedValues, alone: { latitude: number; longitude: number }, height: number | null) {
+  const { located } = keyed;
+  if (isHole(located)) return { horizontal: null, up: null };
+  const distance = metresBetween(alone, {
+    latitude: located.latitude.value,
+    longitude: located.longitude.value,
+  });
+  const h = numberOf(keyed.height);
+  const a = numberOf(keyed.antennaHeight) ?? 0;
+  const apart = h === null || height === null ? 0 : height - (h + a);
+  return { horizontal: distance > HORIZONTAL ? distance : null, up: Math.abs(apart) > UP ? apart : null };
+}
+
+/** Another mark under the tripod, or a slip that turns what was keyed into where the receiver is. */
+function explained(
+  setup: SetupValues,
+  keyed: KeyedValues,
+  alone: { latitude: number; longitude: number },
+  { derivation, session }: Subject,
+): string | null {
+  const situation = situationOf(setup, keyed, session, derivation);
+  const mark = otherMarks(situation).find(({ place }) => metresBetween(place, alone) <= HORIZONTAL);
+  if (mark) return `the tripod stands over ${mark.name}`;
+  const located = keyed.located;
+  if (isHole(located)) return null;
+  const told = { latitude: located.latitude.value, longitude: located.longitude.value };
+  // If the notes have the slip in the mark's own coordinates, it turns the true place into the keyed one.
+  for (const slip of SLIPS) {
+    const there = { ...situation, right: { ...situation.right, place: alone, grid: null } };
+    for (const { says, effect } of slip.ways(there)) {
+      const place = effect.on === 'told' ? effect.told.place : undefined;
+      if (place && !(effect.on === 'told' && effect.told.spread) && metresBetween(place, told) <= HORIZONTAL)
+        return says;
+    }
+  }
+  return null;
+}

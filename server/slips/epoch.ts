@@ -1,0 +1,104 @@
+/** The coordinates are of another epoch, and the plate has carried the mark on since. */
+import { carriedByPlate, PLATES, type Plate } from '../geodesy/datums/plates.ts';
+import { geocentricOf } from '../geodesy/geocentric.ts';
+import { topocentricBetween } from '../geodesy/topocentric.ts';
+import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
+import { isHole } from '../quantities/value.ts';
+import type { Session } from '../session/session.ts';
+import { numberOf, type Situation } from './situation.ts';
+import { keyedDatum } from './told.ts';
+import type { Shift, Slip, Way } from './slip.ts';
+
+export const epoch: Slip = {
+  name: 'epoch',
+  code: 'position/keyed-differs',
+  prior: 0.02,
+  look: 'the epoch that the register states, and the one that the corrections refer to',
+  ways: (situation) => {
+    const { setup, right, session } = situation;
+    const datum = keyedDatum(situation);
+    if (!datum || !right.place) return [];
+    const plates = platesUnder(datum.name);
+    const stated = numberOf(setup.mark?.mark.epoch);
+    const today = yearOf(session);
+    return plates.flatMap((plate): Way[] => {
+      const yearly = yearlyMotion(plate, situation);
+      if (!yearly) return [];
+      const known = stated !== null && today !== null ? [stated - today, today - stated] : [];
+      return [
+        ...known.map((years) =>
+          moved(
+            yearly,
+            years,
+            0,
+            `the coordinates were told at another epoch, ${Math.abs(years).toFixed(1)} years away`,
+          ),
+        ),
+        ...[-1, 1].map((sign) =>
+          moved(
+            yearly,
+            sign * USUAL_YEARS,
+            YEARS_APART,
+            `the coordinates were told at another epoch, with the plate ${plate} moving on between`,
+          ),
+        ),
+      ];
+    });
+  },
+};
+
+/** Epochs of registers lie some years to some decades apart (common practice). */
+const USUAL_YEARS = 20;
+const YEARS_APART = 9;
+
+/** What the mark moves in a year, metres. */
+function yearlyMotion(plate: Plate, situation: Situation): Shift | null {
+  const { right } = situation;
+  const datum = keyedDatum(situation);
+  if (!right.place || !datum) return null;
+  const place = { latitude: asLatitude(right.place.latitude), longitude: asLongitude(right.place.longitude) };
+  const here = geocentricOf(datum.ellipsoid, {
+    ...place,
+    height: ellipsoidalHeight(right.height ?? 0),
+  });
+  const { east, north, up } = topocentricBetween(place, here, carriedByPlate(plate, here, 0, 1));
+  return { east, north, up };
+}
+
+function moved(yearly: Shift, years: number, spread: number, says: string): Way {
+  const times = (count: number): Shift => ({
+    east: yearly.east * count,
+    north: yearly.north * count,
+    up: yearly.up * count,
+  });
+  return {
+    says,
+    effect: {
+      on: 'base',
+      shift: times(years),
+      free: spread === 0 ? [] : [() => times(spread)],
+      applies: () => true,
+    },
+  };
+}
+
+/** The plate that a datum is fixed to; a global frame does not say which one the mark stands on. */
+function platesUnder(datum: string): readonly Plate[] {
+  const fixed = FIXED_TO.find(([name]) => name.test(datum));
+  return fixed ? [fixed[1]] : PLATES;
+}
+const FIXED_TO: readonly (readonly [RegExp, Plate])[] = [
+  [/^(ETRS89|ETRF)/, 'Eurasia'],
+  [/^GDA/, 'Australia'],
+  [/^NAD83/, 'North America'],
+  [/^SIRGAS/, 'South America'],
+];
+
+/** The day of the job as a year with its fraction. */
+export function yearOf({ job }: Session): number | null {
+  if (!job?.date || isHole(job.date)) return null;
+  const start = new Date(job.date.day * 86_400_000);
+  const year = start.getUTCFullYear();
+  const first = Date.UTC(year, 0, 1);
+  return year + (start.getTime() - first) / (Date.UTC(year + 1, 0, 1) - first);
+}

@@ -1,0 +1,58 @@
+/** The coordinates of another mark are told, or the tripod stands over another one. */
+import { isHole } from '../quantities/value.ts';
+import { sameDatum } from '../derive/frame.ts';
+import type { MarkValues } from '../derive/mark.ts';
+import { numberOf, type Situation } from './situation.ts';
+import { keyedDatum } from './told.ts';
+import type { Place, Slip, Way } from './slip.ts';
+
+export const wrongMark: Slip = {
+  name: 'wrong-mark',
+  code: 'position/keyed-differs',
+  prior: 0.1,
+  look: 'the name stamped on the mark under the tripod',
+  ways: (situation) =>
+    otherMarks(situation).flatMap(({ name, place, height }): Way[] => [
+      {
+        says: `the coordinates of ${name} were told`,
+        effect: { on: 'told', told: { place, ...(height === null ? {} : { height }) } },
+      },
+      ...(height === null
+        ? []
+        : [
+            {
+              says: `the position of ${name} was told with the right height`,
+              effect: { on: 'told' as const, told: { place } },
+            },
+            {
+              says: `the height of ${name} was told with the right position`,
+              effect: { on: 'told' as const, told: { height } },
+            },
+          ]),
+    ]),
+};
+
+export interface OtherMark {
+  readonly name: string;
+  readonly place: Place;
+  readonly height: number | null;
+}
+
+/** Every other mark with coordinates in the datum of the keyed values. */
+export function otherMarks(situation: Situation): OtherMark[] {
+  const { setup, derivation } = situation;
+  const own = setup.mark;
+  const datum = keyedDatum(situation);
+  if (!datum) return [];
+  return [...derivation.marks.values()].flatMap((mark: MarkValues) => {
+    if (mark === own || isHole(mark.located) || !sameDatum(mark.located.system.datum, datum)) return [];
+    const { latitude, longitude } = mark.located;
+    return [
+      {
+        name: mark.mark.name,
+        place: { latitude: latitude.value, longitude: longitude.value },
+        height: numberOf(mark.ellipsoidalHeight),
+      },
+    ];
+  });
+}
