@@ -189,6 +189,23 @@ describe('derive for people', () => {
     expect(printed).toMatch(/^ {2}ellipsoidal-height +61\.201 m {2}± 12 mm$/m);
     expect(printed).toMatch(/^ {2}height\/arp +1\.5327 m {2}± 0\.9 mm$/m);
   });
+  it('prints only what is asked for', async () => {
+    const { printed } = await tribrach(['derive', CLEAN, '--only', 'setup/BASE/height']);
+    expect(printed.split('\n').slice(2)).toEqual([
+      'setup/BASE',
+      expect.stringMatching(/^ {2}height\/arp +1\.5327 m/),
+      expect.stringMatching(/^ {2}height\/phase-centre +1\.6247 m/),
+      '',
+    ]);
+    const { files } = JSON.parse(
+      (await tribrach(['derive', CLEAN, '--only', 'mark/PM-14/scale', '--format', 'json'])).printed,
+    ) as { files: { values: Value[] }[] };
+    expect(files[0]?.values.map(({ id }) => id)).toEqual([
+      'mark/PM-14/scale/point',
+      'mark/PM-14/scale/combined',
+    ]);
+    expect((await tribrach(['derive', CLEAN, '--only', 'setup/BAS'])).status).toBe(2);
+  });
   it('tells the whole story of one value', async () => {
     const { printed, status } = await tribrach(['derive', CLEAN, '--explain', 'setup/BASE/height/arp']);
     expect(status).toBe(0);

@@ -1,6 +1,6 @@
 /** Derived values as a table for people: by mark, setup and check, with the digits that their uncertainty earns. */
 import picocolors from 'picocolors';
-import { listCheck, listMark, listSetup, type Listed } from '../derive/listing.ts';
+import { isBelow, listCheck, listMark, listSetup, type Listed } from '../derive/listing.ts';
 import { toRadians } from '../geodesy/angles.ts';
 import { GRS80 } from '../geodesy/ellipsoid.ts';
 import { meanRadius } from '../geodesy/radii.ts';
@@ -11,11 +11,12 @@ import type { Io } from './io.ts';
 import { shownPath, type Inspected } from './sessions.ts';
 import { harmless, wrapped } from './terminal-text.ts';
 
-export function valuesText(inspected: readonly Inspected[], io: Io): string {
-  return inspected.map((session) => sessionText(session, io)).join('\n');
+/** @param only the id of a value, or of what stands above several; all where it is empty */
+export function valuesText(inspected: readonly Inspected[], io: Io, only: string): string {
+  return inspected.map((session) => sessionText(session, io, only)).join('\n');
 }
 
-function sessionText({ path, derivation }: Inspected, io: Io): string {
+function sessionText({ path, derivation }: Inspected, io: Io, only: string): string {
   const { bold, dim } = picocolors.createColors(io.colours);
   const { marks, setups, checks } = derivation;
   const groups = [
@@ -26,8 +27,9 @@ function sessionText({ path, derivation }: Inspected, io: Io): string {
       remark: values.verdict === 'undecided' ? '' : values.verdict,
     })),
   ];
-  const tables = groups.map(({ listed, remark }) => {
-    const { head, rows, holes } = tableOf(listed);
+  const wanted = groups.filter(({ listed }) => listed.some(({ id }) => isBelow(id, only)));
+  const tables = wanted.map(({ listed, remark }) => {
+    const { head, rows, holes } = tableOf(listed, only);
     const title = [bold(harmless(head)), ...(remark === '' ? [] : [remark])].join('  ');
     return [title, ...rows, ...holes.map((line) => dim(wrapped(line, io.width, '  ')))].join('\n');
   });
@@ -41,12 +43,12 @@ interface Table {
   readonly holes: readonly string[];
 }
 
-function tableOf(listed: readonly Listed[]): Table {
+function tableOf(listed: readonly Listed[], only: string): Table {
   const head = (listed[0]?.id ?? '').split('/').slice(0, 2).join('/');
   const missing = new Map<string, string[]>();
   const rows: string[][] = [];
   const at = valueOf(listed, 'latitude');
-  for (const { id, value } of listed) {
+  for (const { id, value } of listed.filter((one) => isBelow(one.id, only))) {
     const label = id.slice(head.length + 1);
     if (isHole(value)) missing.set(value.hole, [...(missing.get(value.hole) ?? []), label]);
     else rows.push([label, numberOf(value, label), spreadOf(value, label, at)]);

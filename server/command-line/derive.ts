@@ -1,6 +1,6 @@
 /** `tribrach derive`: every value that follows from sessions, with its uncertainty, or the whole story of one. */
 import { type Command, Option } from 'commander';
-import { listValues } from '../derive/listing.ts';
+import { isBelow, listValues } from '../derive/listing.ts';
 import { explainAll } from '../quantities/explain.ts';
 import { isHole } from '../quantities/value.ts';
 import { tellPlace } from '../record/tell-place.ts';
@@ -12,19 +12,22 @@ import { harmless } from './terminal-text.ts';
 
 interface Options extends SessionOptions {
   readonly explain?: string;
+  readonly only?: string;
   readonly format: keyof typeof ANSWERS;
 }
 
 const ANSWERS = {
   text: valuesText,
-  json: (inspected: readonly Inspected[]) => `${JSON.stringify(valuesJson(inspected), null, 2)}\n`,
-} satisfies Record<string, (inspected: readonly Inspected[], io: Io) => string>;
+  json: (inspected: readonly Inspected[], _io: Io, only: string) =>
+    `${JSON.stringify(valuesJson(inspected, only), null, 2)}\n`,
+} satisfies Record<string, (inspected: readonly Inspected[], io: Io, only: string) => string>;
 
 export function register(program: Command, io: Io): void {
   program
     .command('derive')
     .description('print every value that follows from sessions, with its standard uncertainty')
     .argument('<paths...>', 'session files, folders, or - for standard input')
+    .option('--only <id>', 'one value, or those below it, for example setup/BASE')
     .option('--explain <id>', 'the whole story of one value, for example setup/BASE/height/arp')
     .addOption(new Option('--format <format>', 'how to answer').choices(Object.keys(ANSWERS)).default('text'))
     .option('--root <folder>', 'files that a session names are read below this folder only')
@@ -32,14 +35,17 @@ export function register(program: Command, io: Io): void {
 }
 
 async function run(paths: readonly string[], options: Options, io: Io): Promise<void> {
+  const { explain, only = '', format } = options;
   const inspected = await inspectSessions(paths, options, io);
-  io.print(
-    options.explain === undefined
-      ? ANSWERS[options.format](inspected, io)
-      : story(options.explain, inspected),
-  );
+  const wanted = (id: string) => (explain === undefined ? isBelow(id, only) : id === explain);
+  const found = inspected.some(({ derivation }) => listValues(derivation).some(({ id }) => wanted(id)));
+  const asked = explain ?? only;
+  if (!found && asked !== '')
+    throw new CannotRun([`no value is called ${asked}; tribrach derive lists them all`]);
+  io.print(explain === undefined ? ANSWERS[format](inspected, io, only) : story(explain, inspected));
 }
 
+/** The story of a value in each session that has it. */
 function story(id: string, inspected: readonly Inspected[]): string {
   const stories = inspected.flatMap(({ session, derivation }) =>
     listValues(derivation)
@@ -48,6 +54,5 @@ function story(id: string, inspected: readonly Inspected[]): string {
         isHole(value) ? [`not known: ${value.hole}`] : explainAll(value, tellPlace(session)),
       ),
   );
-  if (stories.length === 0) throw new CannotRun([`no value is called ${id}; tribrach derive lists them all`]);
   return stories.map((lines) => `${lines.map(harmless).join('\n')}\n`).join('\n');
 }

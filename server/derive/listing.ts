@@ -26,6 +26,10 @@ export function listValues({ marks, setups, checks }: Derivation): Listed[] {
 export const idPart = (name: string) =>
   name.replace(/[/%\s]/gu, (character) => encodeURIComponent(character));
 
+/** Whether an id is this one or stands below it, as `setup/BASE/height/arp` below `setup/BASE`; all stand below none. */
+export const isBelow = (id: string, above: string) =>
+  above === '' || id === above || id.startsWith(`${above}/`);
+
 export function listMark(values: MarkValues): Listed[] {
   const { mark } = values;
   const parts: [string, Maybe<Value>, Place | null | undefined][] = [
