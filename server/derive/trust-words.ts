@@ -97,7 +97,8 @@ function failed(spans: readonly Span[]): string {
     .filter((check) => check?.verdict === 'fails')
     .map((check) => check?.check.name ?? '');
   const once = [...new Set(names)];
-  return once.length > 0 ? `, since ${once.join(' and ')} failed` : '';
+  const told = once.length > 3 ? [...once.slice(0, 2), `${once.length - 2} more`] : once;
+  return told.length > 0 ? `, since ${told.join(' and ')} failed` : '';
 }
 
 export function boundaryInWords({ kind, at }: Boundary, job: Job | null): string {

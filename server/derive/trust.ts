@@ -74,8 +74,12 @@ export const meets = (found: TrustClass, required: RequiredProof) =>
   (PROOF_CLASSES[required] as readonly TrustClass[]).includes(found);
 
 /** The trust of a session; computed once for the same setups, checks, events and points. */
-export function trustOf(session: Session, derivation: Derivation): Trust {
-  return trust(
+export const trustOf = (session: Session, derivation: Derivation): Trust =>
+  trustFrom(dayFacts(session, derivation));
+
+/** What a session's trust and repair are judged from; the same object as long as nothing of it has changed. */
+export const dayFacts = (session: Session, derivation: Derivation): DayFacts =>
+  factsOf(
     interned([...derivation.setups.values()]),
     interned(derivation.checks),
     interned(session.events),
@@ -84,9 +88,8 @@ export function trustOf(session: Session, derivation: Derivation): Trust {
     session.job ?? NOTHING,
     derivation.frame,
   );
-}
 
-const trust = remembered(
+const factsOf = remembered(
   (
     setups: readonly SetupValues[],
     checks: readonly CheckValues[],
@@ -95,18 +98,15 @@ const trust = remembered(
     inTextOrder: readonly Bound[],
     job: Job | Nothing,
     frame: Frame,
-  ): Trust => {
-    const day = {
-      setups,
-      checks,
-      events,
-      inTextOrder,
-      rovers: roverNames(checks, points),
-      job: job === NOTHING ? null : (job as Job),
-      frame,
-    };
-    return trustFrom(day);
-  },
+  ): DayFacts => ({
+    setups,
+    checks,
+    events,
+    inTextOrder,
+    rovers: roverNames(checks, points),
+    job: job === NOTHING ? null : (job as Job),
+    frame,
+  }),
 );
 
 /** What trust is judged from. */
@@ -121,7 +121,7 @@ export interface DayFacts {
   readonly frame: Frame;
 }
 
-function trustFrom(facts: DayFacts): Trust {
+const trustFrom = remembered((facts: DayFacts): Trust => {
   const { setups, events, job } = facts;
   const rovers = setups.flatMap((setup) =>
     facts.rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge)),
@@ -129,7 +129,7 @@ function trustFrom(facts: DayFacts): Trust {
   const day = worst(rovers.map((one) => one.day)) ?? 'unchecked';
   const doubts = rovers.flatMap((one) => eventDoubts(one, eventsOf(one.setup, events)));
   return { rovers, events: doubts, day, verdict: verdictSentence(rovers, job) };
-}
+});
 
 /** Rovers that checks or points name; where there is but one, what names none is its, too. */
 export function roverNames(

@@ -7,6 +7,8 @@ export interface Files {
   document(path: string): Document | Refusal;
   /** The bytes of a grid, a points file or a recording; the same object as long as they have not changed. */
   bytes(path: string): Uint8Array | Refusal;
+  /** The same bytes piece by piece, for whoever need not keep a long file in memory. */
+  chunks?(path: string): Iterable<Uint8Array> | Refusal;
 }
 
 /** No other file may be read. */

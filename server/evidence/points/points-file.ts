@@ -3,7 +3,7 @@ import type { GridEast, GridNorth, Latitude, Longitude, Metres } from '../../qua
 import { gridEast, gridNorth, latitude, longitude, metres } from '../../quantities/brands.ts';
 import type { EvidenceProblem } from '../problems.ts';
 import { clipped, problemList } from '../problems.ts';
-import { angleOf, lengthOf, timeReader } from './cells.ts';
+import { angleOf, lengthOf, textOf, timeReader } from './cells.ts';
 import type { Column, ColumnPlan } from './column-plan.ts';
 import { planProblems } from './column-plan.ts';
 import type { SeparatedRow } from './separated.ts';
@@ -46,6 +46,26 @@ export interface PointsReader {
 
 /** Reads a points file chunk by chunk and hands over each row; nothing of the rows is kept. */
 export function pointsReader(plan: ColumnPlan, takeRow: (row: PointRow) => void): PointsReader {
+  const rows = rowReader(plan, takeRow);
+  const reader = separatedReader(plan.separator, rows.take, rows.addProblem);
+  return {
+    push: reader.push,
+    finish() {
+      reader.finish();
+      return rows.finish();
+    },
+  };
+}
+
+/** The same for rows that are already cut into cells, as a session has them. */
+export function rowReader(
+  plan: ColumnPlan,
+  takeRow: (row: PointRow) => void,
+): {
+  readonly take: (row: SeparatedRow) => void;
+  readonly addProblem: (sentence: string, line: number) => void;
+  readonly finish: () => PointsFacts;
+} {
   const problems = problemList();
   const unfit = planProblems(plan);
   for (const sentence of unfit) problems.add({ sentence });
@@ -97,14 +117,10 @@ export function pointsReader(plan: ColumnPlan, takeRow: (row: PointRow) => void)
     }
     takeRow(draft);
   };
-  const reader = separatedReader(plan.separator, takeCells, (sentence, line) =>
-    problems.add({ sentence, line }),
-  );
-
   return {
-    push: reader.push,
+    take: takeCells,
+    addProblem: (sentence, line) => problems.add({ sentence, line }),
     finish() {
-      reader.finish();
       if (rowCount === 0 && unfit.length === 0) problems.add({ sentence: 'There is no point in this file.' });
       return { rowCount, headings: headings ?? [], problems: problems.listed() };
     },
@@ -161,8 +177,8 @@ function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Plac
   };
   const readers: Readonly<Record<Column['role'], Place['read']>> = {
     skip: () => true,
-    name: (cell, into) => ((into.name = cell), true),
-    code: (cell, into) => ((into.code = cell), true),
+    name: (cell, into) => ((into.name = textOf(cell)), true),
+    code: (cell, into) => ((into.code = textOf(cell)), true),
     state: (cell, into) => ((into.state = cell), true),
     east: length((into, value) => (into.east = gridEast(value))),
     west: length((into, value) => (into.east = gridEast(-value))),

@@ -1,0 +1,209 @@
+/** What the columns of a points entry mean: roles, units, surface and clock, how the file is written, and what is wrong with that. */
+import type { Place } from '../../grammar/tree.ts';
+import type {
+  Column as PlannedColumn,
+  ColumnClock,
+  ColumnPlan,
+  ColumnRole,
+  ColumnUnit,
+} from '../evidence/points/column-plan.ts';
+import { planProblems } from '../evidence/points/column-plan.ts';
+import { assumed, isHole, type Assumed } from '../quantities/value.ts';
+import type { Column, Job, Points } from '../session/entries.ts';
+import { nearest } from '../session/near.ts';
+
+export type PointsForm = 'grid' | 'geographic' | 'geocentric';
+
+export interface PointsPlan {
+  readonly plan: ColumnPlan;
+  /** Null where the columns make no position. */
+  readonly form: PointsForm | null;
+  /** Of the height column: orthometric, ellipsoidal or a local surface; null where there is no height. */
+  readonly surface: string | null;
+  readonly problems: readonly PlanProblem[];
+  readonly assumptions: readonly Assumed[];
+}
+export interface PlanProblem {
+  readonly sentence: string;
+  readonly place: Place;
+}
+
+const ROLES: readonly ColumnRole[] = [
+  'name',
+  'east',
+  'north',
+  'west',
+  'south',
+  'height',
+  'latitude',
+  'longitude',
+  'x',
+  'y',
+  'z',
+  'code',
+  'time',
+  'state',
+  'skip',
+];
+const UNITS: readonly ColumnUnit[] = ['m', 'mm', 'cm', 'km', 'ft', 'usft', '°', 'dms'];
+const CLOCKS: readonly ColumnClock[] = ['local', 'utc', 'gps'];
+const LENGTHS: readonly ColumnRole[] = ['east', 'north', 'west', 'south', 'height', 'x', 'y', 'z'];
+const ANGLES: readonly ColumnRole[] = ['latitude', 'longitude'];
+
+/** GPS time was 18 s ahead of UTC from 2017 on (IERS Bulletin C 52). */
+const LEAP_SECONDS = assumed('GPS time less UTC', 18, 's', 0, '18 s since 2017 (IERS Bulletin C 52)');
+
+/** @param firstLine of the file, where there is one: it tells the separator and whether it is a heading */
+export function pointsPlan(points: Points, job: Job | null, firstLine: string | null): PointsPlan {
+  const problems: PlanProblem[] = [];
+  const columns = points.columns.map((column) => planned(column, problems));
+  const heading = columns.some((column) => column.heading !== undefined);
+  const decimal = points.decimal?.name === 'comma' || points.decimal?.name === ',' ? ',' : '.';
+  const separator = separatorOf(points, decimal, columns.length, firstLine, problems);
+  const clock = columns.find((column) => column.role === 'time')?.clock;
+  const day = job?.date && !isHole(job.date) ? job.date.typed : undefined;
+  const offset = job?.clock && !isHole(job.clock) ? job.clock.seconds : 0;
+  const draft: ColumnPlan = {
+    columns,
+    separator,
+    decimal,
+    heading: heading ? 'names' : 'none',
+    ...(day === undefined ? {} : { date: day }),
+    utcOffset: offset,
+    leapSeconds: LEAP_SECONDS.value,
+  };
+  const isHeading = !heading && firstLine !== null && looksLikeHeading(firstLine, draft);
+  const place = points.columnsPlace ?? points.place;
+  if (points.columns.length === 0)
+    problems.push({
+      sentence: 'What the columns mean is not said; nothing is read from them. Write a line `columns`.',
+      place,
+    });
+  else for (const sentence of planProblems(draft)) problems.push({ sentence, place });
+  const form = formOf(columns);
+  if (points.columns.length > 0 && !form)
+    problems.push({
+      sentence:
+        'The columns make no position: east and north, latitude and longitude, or x, y and z are needed.',
+      place,
+    });
+  const height = columns.find((column) => column.role === 'height');
+  return {
+    plan: { ...draft, heading: isHeading ? 'skip' : draft.heading },
+    form,
+    surface: height ? (height.surface ?? null) : null,
+    problems,
+    assumptions: clock === 'gps' ? [LEAP_SECONDS] : [],
+  };
+}
+
+function planned(column: Column, problems: PlanProblem[]): PlannedColumn {
+  const { place } = column;
+  const role = ROLES.find((known) => known === column.means.toLowerCase());
+  if (!role) {
+    const near = nearest(column.means.toLowerCase(), ROLES);
+    const hint = near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ` Known are ${ROLES.join(', ')}.`;
+    problems.push({ sentence: `The column ${column.means} is not known and is passed over.${hint}`, place });
+    return { role: 'skip' };
+  }
+  const words = column.qualifiers;
+  const unit = UNITS.find((known) => words.includes(known));
+  const above = words[words.indexOf('above') + 1];
+  const surface = words.includes('above')
+    ? above
+    : words.find((word) => word === 'orthometric' || word === 'ellipsoidal');
+  const clock = CLOCKS.find((known) => words.some((word) => word.toLowerCase() === known));
+  const known = [unit, surface, clock, 'above'];
+  const odd = words.find((word) => !known.includes(word) && !known.includes(word.toLowerCase()));
+  if (odd !== undefined)
+    problems.push({ sentence: `${odd} behind the column ${role} is not known and is passed over.`, place });
+  complain(role, unit, surface, clock, place, problems);
+  return {
+    role: fits(role, unit) && (role !== 'time' || clock !== undefined) ? role : 'skip',
+    ...(unit === undefined ? {} : { unit }),
+    ...(surface === undefined ? {} : { surface }),
+    ...(clock === undefined ? {} : { clock }),
+    ...(column.header === null ? {} : { heading: column.header }),
+  };
+}
+
+/** A column whose unit is not said is not read: its numbers could be metres, feet or degrees. */
+const fits = (role: ColumnRole, unit: ColumnUnit | undefined) =>
+  LENGTHS.includes(role)
+    ? unit !== undefined && unit !== '°' && unit !== 'dms'
+    : ANGLES.includes(role)
+      ? unit === '°' || unit === 'dms'
+      : true;
+
+function complain(
+  role: ColumnRole,
+  unit: ColumnUnit | undefined,
+  surface: string | undefined,
+  clock: ColumnClock | undefined,
+  place: Place,
+  problems: PlanProblem[],
+): void {
+  if (!fits(role, unit)) {
+    const wanted = ANGLES.includes(role) ? `a unit of angle (${role} °, ${role} dms)` : `a unit (${role} m)`;
+    problems.push({
+      sentence: `The column ${role} has no fitting unit and is not read; write ${wanted}.`,
+      place,
+    });
+  }
+  if (role === 'height' && surface === undefined)
+    problems.push({
+      sentence:
+        'The surface of the column height is not said, so its heights are not repaired; write height m orthometric, height m ellipsoidal or height m above a named surface.',
+      place,
+    });
+  if (role === 'time' && clock === undefined)
+    problems.push({
+      sentence:
+        'By which clock the column time counts is not said, so it is not read; write time local, time utc or time gps.',
+      place,
+    });
+}
+
+function formOf(columns: readonly PlannedColumn[]): PointsForm | null {
+  const has = (role: ColumnRole) => columns.some((column) => column.role === role);
+  if ((has('east') || has('west')) && (has('north') || has('south'))) return 'grid';
+  if (has('latitude') && has('longitude')) return 'geographic';
+  return has('x') && has('y') && has('z') ? 'geocentric' : null;
+}
+
+const SEPARATORS: Readonly<Record<string, ColumnPlan['separator']>> = {
+  comma: ',',
+  ',': ',',
+  semicolon: ';',
+  ';': ';',
+  tab: '\t',
+};
+
+/** As declared; else the one that parts the first line into enough cells. */
+function separatorOf(
+  points: Points,
+  decimal: ColumnPlan['decimal'],
+  count: number,
+  firstLine: string | null,
+  problems: PlanProblem[],
+): ColumnPlan['separator'] {
+  const declared = points.separator ? SEPARATORS[points.separator.name.toLowerCase()] : undefined;
+  if (declared) return declared;
+  if (points.separator)
+    problems.push({
+      sentence: `The separator ${points.separator.name} is not known; it can be comma, semicolon or tab.`,
+      place: points.separator.place,
+    });
+  const candidates: readonly ColumnPlan['separator'][] = decimal === ',' ? [';', '\t'] : [',', ';', '\t'];
+  const fitting = candidates.find((sign) => (firstLine ?? '').split(sign).length >= Math.max(count, 2));
+  return fitting ?? candidates[0] ?? ',';
+}
+
+/** No cell that should be a coordinate begins like a number. */
+function looksLikeHeading(firstLine: string, { columns, separator }: ColumnPlan): boolean {
+  const cells = firstLine.split(separator);
+  const numbers = columns.flatMap((column, index) =>
+    LENGTHS.includes(column.role) || ANGLES.includes(column.role) ? [cells[index] ?? ''] : [],
+  );
+  return numbers.length > 0 && numbers.every((cell) => !/^\s*"?\s*[-+\u2212]?\d/.test(cell));
+}

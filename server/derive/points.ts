@@ -1,0 +1,376 @@
+/** The points of a session, from files, from rows and one by one: read row by row, counted, and judged by the trust of the day. */
+import type { Place } from '../../grammar/tree.ts';
+import { lineReader } from '../evidence/lines.ts';
+import type { EvidenceProblem } from '../evidence/problems.ts';
+import { pointsReader, rowReader, type PointRow, type PointsFacts } from '../evidence/points/points-file.ts';
+import type { CoordinateSystem } from '../geodesy/system.ts';
+import { gridEast, gridNorth, latitude, longitude, metres } from '../quantities/brands.ts';
+import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
+import { given, hole, isHole, type Assumed, type Maybe, type Value } from '../quantities/value.ts';
+import type { Named, Surface } from '../session/coordinates.ts';
+import type { Job, LocalSurface, Point, Points } from '../session/entries.ts';
+import { resolvePath, type Files } from '../session/files.ts';
+import { instantOf, type Session } from '../session/session.ts';
+import { gridNamed, systemNamed, type Frame } from './frame.ts';
+import { placedHeight } from './heights.ts';
+import { pointsPlan, type PlanProblem, type PointsForm } from './points-plan.ts';
+import { NOTHING, remembered, type Nothing } from './remembered.ts';
+import type { ColumnPlan } from '../evidence/points/column-plan.ts';
+
+/** Points that share their columns, base, rover and state. */
+export interface PointSet {
+  readonly kind: 'file' | 'rows' | 'point';
+  readonly entry: Points | Point;
+  /** The file as typed, else the name of the point, else `rows`. */
+  readonly name: string;
+  /** Where the file lies, seen from where the session was opened. */
+  readonly path: string | null;
+  readonly plan: ColumnPlan;
+  readonly form: PointsForm | null;
+  readonly system: Maybe<CoordinateSystem>;
+  readonly height: Maybe<HeightSurface>;
+  readonly problems: readonly PlanProblem[];
+  readonly assumptions: readonly Assumed[];
+  /** Hands over every row and keeps none. */
+  readonly read: (take: (row: PointRow) => void) => PointsFacts | Refusal;
+  /** What is the same however often it is asked: how many rows, when, and what is wrong with them. */
+  readonly scan: () => PointsScan;
+  /** The place of a row that stands in the notes themselves. */
+  readonly placeOf: (line: number) => Place;
+}
+
+/** What the heights of a set stand on, once local surfaces are taken off. */
+export interface HeightSurface {
+  readonly surface: 'orthometric' | 'ellipsoidal';
+  /** Added to a height as written it gives one above that surface, in metres. */
+  readonly offset: number;
+}
+
+export interface PointsScan {
+  readonly rowCount: number;
+  /** UTC seconds since 1970 of each row; not a number where the row has no time. */
+  readonly times: Float64Array;
+  /** What the rows themselves say of their state, and how many say so. */
+  readonly states: ReadonlyMap<string, number>;
+  readonly problems: readonly EvidenceProblem[];
+  /** Names that come again at least twenty minutes later. */
+  readonly repeated: readonly Repeated[];
+  /** Whether there were more names than are kept to look for repeated ones. */
+  readonly manyNames: boolean;
+  /** Why the file cannot be read at all. */
+  readonly refused: string | null;
+}
+
+/** One point measured twice, from another initialisation: at least twenty minutes apart. */
+export interface Repeated {
+  readonly name: string;
+  readonly first: PointRow;
+  readonly second: PointRow;
+}
+const ANOTHER_INITIALISATION = 20 * 60;
+/** Beyond this many names repeated points are no longer looked for, so that memory stays bounded. */
+const MOST_NAMES = 200_000;
+const MOST_REPEATED = 1000;
+
+/** Every set of points of a session, in the order of the notes. */
+export function pointSets(
+  session: Session,
+  frame: Frame,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+  files: Files,
+): PointSet[] {
+  return session.entries.flatMap((entry): PointSet[] => {
+    if (entry.kind === 'point') return [pointSet(entry, frame, surfaces)];
+    if (entry.kind !== 'points') return [];
+    if (!entry.file) return [rowsSet(entry, frame, surfaces)];
+    const path = resolvePath(session.document.path, entry.file.text);
+    if (files.chunks) return [streamedSet(entry, path, frame, surfaces, files)];
+    const bytes = files.bytes(path);
+    return [
+      fileSet(entry, isRefusal(bytes) ? NOTHING : bytes, frame, surfaces, refusalOf(bytes), pathToken(path)),
+    ];
+  });
+}
+
+const refusalOf = (bytes: Uint8Array | Refusal): Refusal | Nothing =>
+  isRefusal(bytes) ? sameRefusal(bytes) : NOTHING;
+/** A refusal in the same words is the same object, so that what rests on it need not be computed again. */
+const sameRefusal = ({ refused }: Refusal) => tokenOf(refusals, refused, () => ({ refused }));
+const refusals = new Map<string, Refusal>();
+const pathToken = (path: string) => tokenOf(paths, path, () => ({ path }));
+const paths = new Map<string, { readonly path: string }>();
+function tokenOf<Token>(tokens: Map<string, Token>, key: string, make: () => Token): Token {
+  const token = tokens.get(key) ?? make();
+  tokens.set(key, token);
+  return token;
+}
+
+const fileSet = remembered(
+  (
+    entry: Points,
+    bytes: Uint8Array | Nothing,
+    frame: Frame,
+    surfaces: ReadonlyMap<string, LocalSurface>,
+    refusal: Refusal | Nothing,
+    { path }: { readonly path: string },
+  ): PointSet => {
+    const whole = bytes === NOTHING ? null : (bytes as Uint8Array);
+    const chunks = () => (whole ? sliced(whole) : isRefusal(refusal) ? refusal : refuse('it cannot be read'));
+    return setFromFile(entry, path, frame, surfaces, chunks);
+  },
+);
+
+function streamedSet(
+  entry: Points,
+  path: string,
+  frame: Frame,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+  files: Files,
+): PointSet {
+  return setFromFile(entry, path, frame, surfaces, () => files.chunks?.(path) ?? refuse('it cannot be read'));
+}
+
+const CHUNK = 1 << 18;
+function* sliced(bytes: Uint8Array): Iterable<Uint8Array> {
+  for (let at = 0; at < bytes.length; at += CHUNK) yield bytes.subarray(at, at + CHUNK);
+}
+
+function setFromFile(
+  entry: Points,
+  path: string,
+  frame: Frame,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+  chunks: () => Iterable<Uint8Array> | Refusal,
+): PointSet {
+  const planned = pointsPlan(entry, frame.job, firstLine(chunks()));
+  const read: PointSet['read'] = (take) => {
+    const pieces = chunks();
+    if (isRefusal(pieces)) return pieces;
+    const reader = pointsReader(planned.plan, take);
+    for (const piece of pieces) reader.push(piece);
+    return reader.finish();
+  };
+  return {
+    kind: 'file',
+    entry,
+    name: entry.file?.text ?? '',
+    path,
+    ...shared(entry, planned, frame, surfaces),
+    read,
+    scan: once(() => scanned(read)),
+    placeOf: () => entry.file?.place ?? entry.place,
+  };
+}
+
+/** The first line that is not blank, as far as the first piece of the file shows it. */
+function firstLine(pieces: Iterable<Uint8Array> | Refusal): string | null {
+  if (isRefusal(pieces)) return null;
+  let found: string | null = null;
+  const reader = lineReader('utf-8', (line) => {
+    if (found === null && line.trim() !== '') found = line;
+  });
+  for (const piece of pieces) {
+    reader.push(piece);
+    break;
+  }
+  reader.finish();
+  return found;
+}
+
+const rowsSet = remembered(
+  (entry: Points, frame: Frame, surfaces: ReadonlyMap<string, LocalSurface>): PointSet => {
+    const planned = pointsPlan({ ...entry, separator: null }, frame.job, null);
+    const read: PointSet['read'] = (take) => {
+      const reader = rowReader({ ...planned.plan, heading: 'none' }, take);
+      entry.rows.forEach((row, index) =>
+        reader.take({ line: index + 1, cells: row.cells.map((cell) => cell.text) }),
+      );
+      return reader.finish();
+    };
+    return {
+      kind: 'rows',
+      entry,
+      name: 'rows',
+      path: null,
+      ...shared(entry, planned, frame, surfaces),
+      read,
+      scan: once(() => scanned(read)),
+      placeOf: (line) => entry.rows[line - 1]?.place ?? entry.place,
+    };
+  },
+);
+
+function shared(
+  entry: Points,
+  { plan, form, surface, problems, assumptions }: ReturnType<typeof pointsPlan>,
+  frame: Frame,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+) {
+  const place = entry.columnsPlace ?? entry.place;
+  const hasHeight = plan.columns.some((column) => column.role === 'height');
+  const system: Maybe<CoordinateSystem> = form === 'grid' ? frame.grid : frame.geographic;
+  return {
+    plan,
+    form,
+    system: form ? system : hole('the columns make no position', place),
+    height: !hasHeight
+      ? hole('the points have no heights', place)
+      : surface === null
+        ? hole('the surface of the heights is not said', place)
+        : surfaceNamed(surfaceOf(surface, place), surfaces, place),
+    problems,
+    assumptions,
+  };
+}
+
+const surfaceOf = (name: string, place: Place): Surface =>
+  name === 'orthometric' || name === 'ellipsoidal' ? name : { above: { name, place } };
+
+/** A height of nothing above the surface tells how far the surface itself lies. */
+function surfaceNamed(
+  surface: Surface,
+  surfaces: ReadonlyMap<string, LocalSurface>,
+  place: Place,
+): Maybe<HeightSurface> {
+  const zero = given('height', 0, 'm', 0, '0', place);
+  const placed = placedHeight({ value: zero, surface, geoid: null, place }, surfaces, 'the points');
+  return isHole(placed) ? placed : { surface: placed.surface, offset: placed.value.value };
+}
+
+const pointSet = remembered(
+  (entry: Point, frame: Frame, surfaces: ReadonlyMap<string, LocalSurface>): PointSet => {
+    const { observed, name } = entry;
+    const position = observed?.position ?? null;
+    const form = position?.form ?? null;
+    const system: Maybe<CoordinateSystem> = !position
+      ? hole(`nothing was observed at ${name}`, observed?.place ?? entry.place)
+      : position.system
+        ? form === 'grid'
+          ? gridNamed(position.system, frame)
+          : systemNamed(position.system, frame)
+        : form === 'grid'
+          ? frame.grid
+          : frame.geographic;
+    const height = observed?.height ?? null;
+    const row = rowOf(entry, frame.job);
+    const read: PointSet['read'] = (take) => {
+      take(row);
+      return { rowCount: 1, headings: [], problems: [] };
+    };
+    return {
+      kind: 'point',
+      entry,
+      name,
+      path: null,
+      plan: POINT_PLAN,
+      form,
+      system,
+      height: height?.surface
+        ? surfaceNamed(height.surface, surfaces, height.place)
+        : hole(`no height was observed at ${name}`, observed?.place ?? entry.place),
+      problems: [],
+      assumptions: [],
+      read,
+      scan: once(() => scanned(read)),
+      placeOf: () => entry.place,
+    };
+  },
+);
+
+const POINT_PLAN: ColumnPlan = { columns: [], separator: ',', decimal: '.', heading: 'none' };
+
+function rowOf(entry: Point, job: Job | null): PointRow {
+  const position = entry.observed?.position;
+  const height = entry.observed?.height?.value;
+  const number = (value: Maybe<Value> | undefined) => (value && !isHole(value) ? value.value : undefined);
+  const branded = <Brand>(value: Maybe<Value> | undefined, brand: (value: number) => Brand) => {
+    const plain = number(value);
+    return plain === undefined ? undefined : brand(plain);
+  };
+  const grid = position?.form === 'grid' ? position : undefined;
+  const geographic = position?.form === 'geographic' ? position : undefined;
+  const geocentric = position?.form === 'geocentric' ? position : undefined;
+  return {
+    line: 1,
+    cells: [],
+    name: entry.name,
+    east: branded(grid?.east, gridEast),
+    north: branded(grid?.north, gridNorth),
+    latitude: branded(geographic?.latitude, latitude),
+    longitude: branded(geographic?.longitude, longitude),
+    x: branded(geocentric?.x, metres),
+    y: branded(geocentric?.y, metres),
+    z: branded(geocentric?.z, metres),
+    height: branded(height, metres),
+    code: undefined,
+    state: entry.state?.name,
+    time: instantOf(entry.at, job) ?? undefined,
+    timeOfDay: undefined,
+  };
+}
+
+function once<Answer>(make: () => Answer): () => Answer {
+  let made: { readonly answer: Answer } | undefined;
+  return () => (made ??= { answer: make() }).answer;
+}
+
+function scanned(read: PointSet['read']): PointsScan {
+  let times = new Float64Array(1024);
+  let rowCount = 0;
+  const states = new Map<string, number>();
+  const repeated = repeatedFinder();
+  const facts = read((row) => {
+    if (rowCount === times.length) {
+      const larger = new Float64Array(times.length * 2);
+      larger.set(times);
+      times = larger;
+    }
+    times[rowCount] = row.time ?? NaN;
+    rowCount += 1;
+    if (row.state !== undefined && states.size < MOST_REPEATED)
+      states.set(row.state, (states.get(row.state) ?? 0) + 1);
+    repeated.take(row);
+  });
+  return {
+    rowCount,
+    times: times.subarray(0, rowCount),
+    states,
+    problems: isRefusal(facts) ? [] : facts.problems,
+    ...repeated.found(),
+    refused: isRefusal(facts) ? facts.refused : null,
+  };
+}
+
+/** Looks for points that come again, row by row. */
+export function repeatedFinder(): {
+  readonly take: (row: PointRow) => void;
+  readonly found: () => Pick<PointsScan, 'repeated' | 'manyNames'>;
+} {
+  const seen = new Map<string, PointRow>();
+  const repeated: Repeated[] = [];
+  let manyNames = false;
+  return {
+    take(row) {
+      const { name, time } = row;
+      if (name === undefined || time === undefined) return;
+      const first = seen.get(name);
+      if (!first) {
+        if (seen.size < MOST_NAMES) seen.set(name, { ...row, cells: [] });
+        else manyNames = true;
+        return;
+      }
+      if (Math.abs(time - (first.time ?? NaN)) < ANOTHER_INITIALISATION) return;
+      if (repeated.length < MOST_REPEATED) repeated.push({ name, first, second: { ...row, cells: [] } });
+    },
+    found: () => ({ repeated, manyNames }),
+  };
+}
+
+/** What the notes say of a set as a whole. */
+export const saidOf = ({
+  entry,
+}: PointSet): { from: Named | null; by: Named | null; state: Named | null } => ({
+  from: entry.from,
+  by: entry.by,
+  state: entry.state,
+});
