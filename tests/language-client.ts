@@ -1,0 +1,103 @@
+/** A client of the language server for tests: starts the built program and holds a real conversation over its standard streams. */
+import { spawn } from 'node:child_process';
+import { build } from 'esbuild';
+import {
+  createMessageConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+  type ClientCapabilities,
+  type PublishDiagnosticsParams,
+} from 'vscode-languageserver/node';
+
+const PROGRAM = '.cache/protocol/tribrach.cjs';
+
+/** The program as it is packaged, from the sources as they are now. */
+export async function buildProgram(): Promise<void> {
+  await build({
+    entryPoints: ['server/command-line/main.ts'],
+    outfile: PROGRAM,
+    bundle: true,
+    platform: 'node',
+    target: 'node20',
+    format: 'cjs',
+    loader: { '.bin': 'binary', '.md': 'text' },
+    logLevel: 'warning',
+  });
+}
+
+export type Client = Awaited<ReturnType<typeof startClient>>;
+
+export async function startClient(folder: string, capabilities: ClientCapabilities) {
+  const child = spawn('node', [PROGRAM, 'serve', '--stdio'], { stdio: ['pipe', 'pipe', 'pipe'] });
+  let complained = '';
+  child.stderr.on('data', (data) => (complained += String(data)));
+  const ended = new Promise<number | null>((resolve) => child.on('exit', resolve));
+  const connection = createMessageConnection(
+    new StreamMessageReader(child.stdout),
+    new StreamMessageWriter(child.stdin),
+  );
+  const published = new Map<string, PublishDiagnosticsParams>();
+  const waiting = new Set<() => void>();
+  const asked: string[] = [];
+  connection.onNotification('textDocument/publishDiagnostics', (news: PublishDiagnosticsParams) => {
+    published.set(news.uri, news);
+    for (const look of [...waiting]) look();
+  });
+  connection.onRequest((method) => {
+    asked.push(method);
+    return null;
+  });
+  connection.listen();
+  const root = `file://${folder}`;
+  const initialized: { capabilities: Record<string, unknown> } = await connection.sendRequest('initialize', {
+    processId: process.pid,
+    rootUri: root,
+    workspaceFolders: [{ uri: root, name: 'jobs' }],
+    capabilities,
+  });
+  await connection.sendNotification('initialized', {});
+
+  /** What was published for this version, or a later publication of it that `wanted` accepts. */
+  const findings = (
+    uri: string,
+    version: number,
+    wanted: (news: PublishDiagnosticsParams) => boolean = () => true,
+  ) =>
+    new Promise<PublishDiagnosticsParams['diagnostics']>((resolve, reject) => {
+      const timer = setTimeout(() => {
+        waiting.delete(look);
+        const last = JSON.stringify(published.get(uri));
+        reject(
+          new Error(`no such findings of version ${version}; last came ${last}; complaints: ${complained}`),
+        );
+      }, 15_000);
+      const look = () => {
+        const news = published.get(uri);
+        if (news?.version !== version || !wanted(news)) return;
+        clearTimeout(timer);
+        waiting.delete(look);
+        resolve(news.diagnostics);
+      };
+      waiting.add(look);
+      look();
+    });
+
+  return {
+    capabilities: initialized.capabilities,
+    uri: (name: string) => `${root}/${encodeURIComponent(name)}`,
+    request: <Answer>(method: string, parameters?: unknown): Promise<Answer> =>
+      connection.sendRequest(method, parameters),
+    notify: (method: string, parameters?: unknown) => connection.sendNotification(method, parameters),
+    findings,
+    asked,
+    /** Shuts the server down as a client must, and gives back its exit status. */
+    stop: async () => {
+      await connection.sendRequest('shutdown');
+      await connection.sendNotification('exit');
+      const status = await ended;
+      connection.dispose();
+      return { status, complained };
+    },
+    kill: () => child.kill('SIGKILL'),
+  };
+}
