@@ -47,7 +47,7 @@ function nextStep(trust: Trust | null, { findings, session, derivation }: Inspec
   if (error) {
     const { path, line } = whereIs(session, error.place);
     const where = path === session.document.path ? `line ${line}` : `line ${line} of ${path}`;
-    return `Put right ${error.code} in ${where} first, then check again.`;
+    return `See to ${error.code} in ${where} first, then check again.`;
   }
   if (!trust) return null;
   const open = [...derivation.setups.values()].some(({ setup }) => setup.until === null);
