@@ -6,6 +6,8 @@ import * as compare from './compare.ts';
 import * as derive from './derive.ts';
 import * as format from './format.ts';
 import { CannotRun, type Io } from './io.ts';
+import * as marks from './marks.ts';
+import * as newSession from './new.ts';
 import * as seal from './seal.ts';
 import * as serve from './serve.ts';
 import * as tell from './tell.ts';
@@ -18,6 +20,8 @@ const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void
   format,
   compare,
   seal,
+  newSession,
+  marks,
   serve,
 ];
 

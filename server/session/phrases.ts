@@ -20,10 +20,10 @@ import { bareNumber, budget, quantity, takeQuantity } from './quantities.ts';
 
 export function takeQuoted(reader: LineReader): Quoted | null {
   const text = reader.text();
-  if (text) return { text: text.text, place: reader.at(text) };
-  const item = reader.peek();
-  if (isOpen(item)) {
-    reader.next();
+  if (text && text.text !== '?') return { text: text.text, place: reader.at(text) };
+  const item = text ?? reader.peek();
+  if (item && (text || isOpen(item))) {
+    if (!text) reader.next();
     reader.remark({ about: 'open-value', place: reader.at(item), word: reader.line.word?.word ?? '' });
     return null;
   }
@@ -31,10 +31,11 @@ export function takeQuoted(reader: LineReader): Quoted | null {
   return null;
 }
 
-/** A name, quoted or not; `?` in its place is a hole that the writer knows of. */
+/** A name, quoted or not; a bare `?` in its place is a hole that the writer knows of. */
 export function takeNamed(reader: LineReader): Named | null {
+  const bare = reader.peek()?.kind === 'name';
   const named = reader.nameOrText();
-  if (named && named.name === '?') {
+  if (named && bare && named.name === '?') {
     reader.remark({ about: 'open-value', place: named.place, word: reader.line.word?.word ?? '' });
     return null;
   }
@@ -91,18 +92,20 @@ function nextSum(reader: LineReader): Sum | undefined {
 
 const isOpenSum = (sum: Sum) => sum.terms[0]?.measure?.parts[0]?.numeral.open === true;
 
+/** `2.000 m to arp`, and `held` where no bipod steadied it. */
 export function takePole(reader: LineReader): Pole {
   const length = takeQuantity(reader, 'length', 'pole');
-  return { length, to: reader.word('to') ? takeNamed(reader) : null, place: reader.place };
+  const to = reader.word('to') ? takeNamed(reader) : null;
+  reader.comma();
+  return { length, to, held: reader.word('held') !== undefined, place: reader.place };
 }
 
 export function takeSource(reader: LineReader): Source | null {
   const text = takeQuoted(reader);
-  if (!text) return null;
   const next = reader.peek();
   const date: Maybe<Day> | null =
     next && next.kind !== 'comma' ? takeDate(reader, 'date of the source') : null;
-  return { text: text.text, date, place: text.place };
+  return text && { text: text.text, date, place: text.place };
 }
 
 /** What the controller showed, or the recording that it is to be read from. */
@@ -144,7 +147,7 @@ export function takeQuality(reader: LineReader): Quality {
       const counted = reader.word('epochs', 'epoch', 'satellites', 'satellite');
       if (counted?.startsWith('epoch')) epochs = value;
       else if (counted) satellites = value;
-      else {
+      else if (!isOpen(at)) {
         reader.remark({
           about: 'missing-value',
           place: reader.at(at),
