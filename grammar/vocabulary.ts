@@ -31,7 +31,7 @@ export const ENTRIES: readonly WordEntry[] = [
     'use',
     'text',
     '',
-    'Brings the marks, antennas, rovers and surfaces of another file.',
+    'Brings the marks, antennas, rovers, surfaces and ground grids of another file.',
     'use "../marks.trib"',
   ),
   entry(
@@ -51,7 +51,7 @@ export const ENTRIES: readonly WordEntry[] = [
   entry(
     'rover',
     'name',
-    'pole geoid scale site-calibration serial',
+    'pole uncertainty geoid scale site-calibration serial',
     'A rover and what its controller was told.',
     'rover R1 "serial 2207"',
   ),
@@ -61,6 +61,13 @@ export const ENTRIES: readonly WordEntry[] = [
     'offset',
     'A local height surface against another one.',
     'surface CHART "port chart datum"',
+  ),
+  entry(
+    'ground',
+    'name',
+    'grid about scale shift',
+    'A site grid whose distances are those on the ground: a projected grid scaled about a point and shifted.',
+    'ground SITE "site grid, north arm"',
   ),
   entry(
     'setup',
@@ -168,7 +175,7 @@ export const DETAILS: readonly DetailWord[] = [
   detail(
     'uncertainty',
     'value',
-    'Standard uncertainty of the published values.',
+    'Standard uncertainty: of published values, or of a rover with its base.',
     'uncertainty 8 mm horizontal, 12 mm vertical',
   ),
   detail(
@@ -213,7 +220,24 @@ export const DETAILS: readonly DetailWord[] = [
   ),
   detail('serial', 'name', 'The serial number.', 'serial "2207"'),
   detail('pole', 'value', 'The pole height that the controller was told.', 'pole 2.000 m to arp'),
-  detail('scale', 'value', 'The scale that the controller applied.', 'scale 1.000134'),
+  detail(
+    'scale',
+    'value',
+    'Grid distance over ground distance: of a ground grid, or as the controller applied it.',
+    'scale 1.000134',
+  ),
+  detail(
+    'about',
+    'value',
+    'The point that a ground grid is scaled about, in the projected grid.',
+    'about -41203.118 m E, 164904.902 m N',
+  ),
+  detail(
+    'shift',
+    'value',
+    'What is added to the coordinates of a ground grid, so that none is taken for a projected one.',
+    'shift 10000 m E, 20000 m N',
+  ),
   detail(
     'site-calibration',
     'name',

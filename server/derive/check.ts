@@ -64,7 +64,8 @@ export function checkValues(
     ? residualOf(observed, mark, name)
     : { east: noMark, north: noMark, up: noMark, horizontal: noMark, gridEast: noMark, gridNorth: noMark };
   const keyed = setup ? stateAt(setup.keyed, instant) : null;
-  const distance = mark && setup?.mark ? distances(setup.mark, mark, name, groundGridOf(frame)) : withoutDistance(check);
+  const distance =
+    mark && setup?.mark ? distances(setup.mark, mark, name, groundGridOf(frame)) : withoutDistance(check);
   const tolerance = toleranceOf(frame, distance.ellipsoid, name);
   const occupation =
     setup && !isHole(distance.ellipsoid) ? occupationSpread(setup, check, rover, distance.ellipsoid) : null;

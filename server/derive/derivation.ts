@@ -6,10 +6,11 @@ import type { Antenna, Check, GeoidName, Job, LocalSurface, Mark, Rover, Setup }
 import { resolvePath, type Files } from '../session/files.ts';
 import { instantOf, type Session } from '../session/session.ts';
 import { checkValues, type CheckValues } from './check.ts';
-import { frameOf, type Frame } from './frame.ts';
+import { frameIn, type Frame } from './frame.ts';
 import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
 import { geoidFromFile } from './geoid-file.ts';
 import { markValues, type MarkValues } from './mark.ts';
+import { pointSets, type PointSet } from './points.ts';
 import { interned, NOTHING, remembered, type Nothing } from './remembered.ts';
 import { reviewValues, type ReviewValues } from './reviews.ts';
 import { setupValues, type SetupSurroundings, type SetupValues } from './setup.ts';
@@ -23,6 +24,8 @@ export interface Derivation {
   readonly antennas: ReadonlyMap<string, CalibratedAntennaOf>;
   /** In the order of the text. */
   readonly checks: readonly CheckValues[];
+  /** In the order of the text; nothing is read before it is asked for. */
+  readonly points: readonly PointSet[];
   /** Who reviewed it, and whether it has changed since. */
   readonly reviews: readonly ReviewValues[];
 }
@@ -34,7 +37,7 @@ export interface CalibratedAntennaOf {
 }
 
 export function deriveSession(session: Session, files: Files): Derivation {
-  const frame = frameOf(session.job ?? NOTHING);
+  const frame = frameIn(session, session.document.path);
   const geoids = geoidsOf(session, files);
   const geoid = session.job?.geoid
     ? geoids(session.job.geoid.name, session.job.geoid.file)
@@ -43,7 +46,7 @@ export function deriveSession(session: Session, files: Files): Derivation {
   const model = isHole(geoid) ? NOTHING : geoid;
   const marks = new Map<string, MarkValues>();
   for (const mark of session.marks.values()) {
-    const own = frameOf(session.jobs.get(mark.place.path) ?? NOTHING);
+    const own = frameIn(session, mark.place.path);
     marks.set(mark.name, markOf(mark, own, frame, model, surfaces));
   }
   const surroundings = surroundingsOf(frame, surfaces, modelsByName(session, geoids));
@@ -64,7 +67,8 @@ export function deriveSession(session: Session, files: Files): Derivation {
     const setup = setupFor(check, setups, active, session.job);
     return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces);
   });
-  return { frame, geoid, marks, setups, antennas, checks, reviews: reviewValues(session, files) };
+  const points = pointSets(session, frame, surfaces, files);
+  return { frame, geoid, marks, setups, antennas, checks, points, reviews: reviewValues(session, files) };
 }
 
 const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>

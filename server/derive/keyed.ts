@@ -63,6 +63,7 @@ export function keyedValues(
 const keyedSystems = (frame: Frame): OwnSystems => ({
   grid: frame.grid,
   geographic: isHole(frame.keyed) ? frame.geographic : frame.keyed,
+  grounds: frame.grounds,
 });
 
 /** What was keyed into the receiver is a fact without uncertainty. */

@@ -14,6 +14,7 @@ import {
 } from '../quantities/brands.ts';
 import { computeAll } from '../quantities/computed.ts';
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
+import { showNumber } from '../quantities/show.ts';
 import {
   hole,
   isHole,
@@ -42,7 +43,7 @@ export interface AxisSpread {
 }
 
 /** The systems that coordinates without one of their own are in. */
-export type OwnSystems = Pick<Frame, 'grid' | 'geographic'>;
+export type OwnSystems = Pick<Frame, 'grid' | 'geographic' | 'grounds'>;
 
 /** Where coordinates lie, on the ellipsoid of their own system. */
 export function locate(
@@ -52,7 +53,7 @@ export function locate(
   spread: AxisSpread | null,
 ): Maybe<Located> {
   if (position.form === 'grid') return fromGrid(position, frame, about, spread);
-  const named = position.system ? systemNamed(position.system) : frame.geographic;
+  const named = position.system ? systemNamed(position.system, frame) : frame.geographic;
   if (isHole(named)) return named;
   if (position.form === 'geocentric') return fromGeocentric(position, named, about, spread);
   if (isHole(position.latitude)) return position.latitude;
@@ -76,7 +77,7 @@ function fromGrid(
   about: string,
   spread: AxisSpread | null,
 ): Maybe<Located> {
-  const system = position.system ? gridNamed(position.system) : frame.grid;
+  const system = position.system ? gridNamed(position.system, frame) : frame.grid;
   if (isHole(system)) return system;
   if (isHole(position.east)) return position.east;
   if (isHole(position.north)) return position.north;
@@ -214,5 +215,13 @@ export function spreadOver(value: Value, spread: AxisSpread | null): Value {
     : value;
 }
 
-const projectionSource = (system: ProjectedSystem) =>
-  `EPSG registry, ${system.name}; formulas of the method as in IOGP 373-07-2`;
+/** Where a grid's definition and the formulas of its method stand; a ground grid adds its own line. */
+export function projectionSource({ code, name, ground }: ProjectedSystem): string {
+  if (ground) {
+    const { about, combinedFactor, shift } = ground;
+    const pair = (east: number, north: number) => `${showNumber(east, 3)} m E, ${showNumber(north, 3)} m N`;
+    return `ground grid ${name} as described in the notes: (grid − a) / ${combinedFactor} + a + t, a = ${pair(about.east, about.north)}, t = ${pair(shift.east, shift.north)}`;
+  }
+  const register = code === undefined ? 'the definition in the notes' : `EPSG registry, ${name}`;
+  return `${register}; formulas of the method as in IOGP 373-07-2`;
+}

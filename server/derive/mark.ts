@@ -17,7 +17,15 @@ import {
   type PlacedHeight,
 } from './heights.ts';
 import { transformed } from './transform.ts';
-import { locate, spreadOver, toGeocentric, toGrid, type AxisSpread, type Located } from './locate.ts';
+import {
+  locate,
+  projectionSource,
+  spreadOver,
+  toGeocentric,
+  toGrid,
+  type AxisSpread,
+  type Located,
+} from './locate.ts';
 
 export interface MarkValues {
   readonly mark: Mark;
@@ -212,16 +220,19 @@ const spreadHeight = (height: Maybe<PlacedHeight>, spread: AxisSpread | null): M
   isHole(height) ? height : { ...height, value: spreadOver(height.value, spread) };
 
 function gridOf(located: Located, job: Frame, name: string) {
-  const wanted = isHole(job.grid) && located.system.kind === 'projected' ? located.system : job.grid;
-  if (isHole(wanted)) return wanted;
-  return toGrid(located, wanted, name);
+  const wanted = gridFor(located, job);
+  return isHole(wanted) ? wanted : toGrid(located, wanted, name);
 }
+
+/** A job that names no grid has the mark's own; one that names a grid that is not known has none. */
+const gridFor = ({ system }: Located, { grid, job }: Frame) =>
+  isHole(grid) && !job?.grid && system.kind === 'projected' ? system : grid;
 
 const otherDatum = (name: string, own: Datum, wanted: Datum) =>
   hole(`${name} is in ${own.name} and the job in ${wanted.name}; no transformation between them is named`);
 
 function scaleOf(located: Located, job: Frame, height: Maybe<Value>, name: string) {
-  const system = isHole(job.grid) && located.system.kind === 'projected' ? located.system : job.grid;
+  const system = gridFor(located, job);
   if (isHole(system)) return system;
   if (!sameDatum(located.system.datum, system.datum))
     return otherDatum(name, located.system.datum, system.datum);
@@ -232,7 +243,7 @@ function scaleOf(located: Located, job: Frame, height: Maybe<Value>, name: strin
   const scale = gridScaleAt(system, at);
   if (isRefusal(scale)) return hole(scale.refused);
   const inputs = { φ: located.latitude, λ: located.longitude };
-  const source = `EPSG registry, ${system.name}; distortion of the projection itself (Snyder 1987, chapter 4)`;
+  const source = `distortion of the projection itself, by differences (Snyder 1987, chapter 4); ${projectionSource(system)}`;
   const formula = (symbol: string, expression: string) => ({ symbol, expression, evaluable: false, source });
   const point = computePlain(
     `point scale factor at ${name}`,

@@ -46,6 +46,8 @@ export function summaryOf(
     }
     case 'surface':
       return told(session.surfaces.get(name)?.description);
+    case 'ground':
+      return told(session.grounds.get(name)?.description);
     case 'setup': {
       const values = derivation.setups.get(name);
       const on = values?.setup.on ? [`on ${values.setup.on.name}`] : [];

@@ -1,6 +1,6 @@
 /** Where names are written down and where they are spoken of: definition, references, highlights and rename. */
 import type { Item, Place } from '../../grammar/tree.ts';
-import type { Height, Named, Surface } from '../session/coordinates.ts';
+import type { Height, Named, Position, Surface } from '../session/coordinates.ts';
 import type { Bound, Keyed, Setup } from '../session/entries.ts';
 import type { NamedKind } from '../session/remark.ts';
 import type { Session } from '../session/session.ts';
@@ -35,6 +35,7 @@ const DECLARING: ReadonlySet<Bound['kind']> = new Set<Bound['kind']>([
   'antenna',
   'rover',
   'surface',
+  'ground',
   'setup',
   'check',
   'point',
@@ -65,8 +66,11 @@ function named(item: Item | undefined): { name: string; start: number; end: numb
 
 function references(bound: Bound): NameUse[] {
   switch (bound.kind) {
+    case 'job':
+    case 'ground':
+      return groundName(bound.grid);
     case 'mark':
-      return heightName(bound.height);
+      return [...positionName(bound.position), ...heightName(bound.height)];
     case 'surface':
       return surfaceName(bound.against);
     case 'setup':
@@ -80,6 +84,7 @@ function references(bound: Bound): NameUse[] {
         ...use('mark', bound.kind === 'check' ? bound.on : null),
         ...use('rover', bound.by),
         ...use('setup', bound.from),
+        ...positionName(bound.observed?.position ?? null),
         ...heightName(bound.observed?.height ?? null),
       ];
     case 'event':
@@ -96,12 +101,14 @@ function inSetup(setup: Setup): NameUse[] {
     ...use('mark', setup.on),
     ...use('antenna', setup.with),
     ...setup.measured.flatMap(({ to }) => tapePoint(to, antenna)),
+    ...positionName(setup.autonomous?.position ?? null),
     ...heightName(setup.autonomous?.height ?? null),
     ...setup.keyed.flatMap((line) => inKeyed(line, antenna)),
   ];
 }
 
 const inKeyed = (line: Keyed, antenna: string | null): NameUse[] => [
+  ...positionName(line.position),
   ...heightName(line.height),
   ...tapePoint(line.antennaHeight?.to ?? null, antenna),
   ...use('antenna', line.antennaType),
@@ -114,6 +121,12 @@ function tapePoint(to: Named | null, antenna: string | null): NameUse[] {
   if (!to || !antenna || USUAL_POINTS.includes(to.name)) return [];
   return [{ kind: 'tape-point', name: to.name, of: antenna, place: to.place, declares: false }];
 }
+
+/** Codes and definitions stand where a ground grid's name may stand. */
+const groundName = (named: Named | null) =>
+  named && !/^\s*(EPSG\b|\d+\s*$|\+)|[[(]/i.test(named.name) ? use('ground', named) : [];
+
+const positionName = (position: Position | null) => groundName(position?.system ?? null);
 
 const heightName = (height: Height | null) => surfaceName(height?.surface ?? null);
 
@@ -151,6 +164,8 @@ function declaringEntry(session: Session, kind: NameKind, name: string): Bound |
       return session.rovers.get(name) ?? null;
     case 'surface':
       return session.surfaces.get(name) ?? null;
+    case 'ground':
+      return session.grounds.get(name) ?? null;
     case 'setup':
       return session.setups.get(name) ?? null;
     case 'radio':

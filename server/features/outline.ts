@@ -67,6 +67,7 @@ function detailOf(bound: Bound, inspection: Inspection): string {
     case 'antenna':
     case 'rover':
     case 'surface':
+    case 'ground':
     case 'setup':
     case 'check':
       return summaryOf(bound.kind, bound.name, inspection)[0] ?? '';

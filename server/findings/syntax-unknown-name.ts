@@ -1,4 +1,4 @@
-/** The name of an antenna, rover, setup or surface that nothing in the session answers to. */
+/** The name of an antenna, rover, setup, surface or ground grid that nothing in the session answers to. */
 import { kind, readingFixes } from './finding.ts';
 import { asName } from './edits.ts';
 import { remarksAbout } from './remarks.ts';
@@ -11,7 +11,7 @@ export const syntaxUnknownName = kind({
   tell: ({ kind: what, name, near }) => ({
     // Without its rover a check still has its residual; without antenna or setup there is nothing to compute with.
     severity: what === 'rover' ? 'warning' : 'error',
-    message: `No ${what} is called ${short(name)}${missing[what] ?? ''}. ${
+    message: `No ${what === 'ground' ? 'ground grid' : what} is called ${short(name)}${missing[what] ?? ''}. ${
       near.length > 0 ? `Did you mean ${listed(near)}?` : `Add it, or use the file that has it.`
     }`,
   }),
@@ -23,4 +23,5 @@ const missing: Partial<Readonly<Record<NamedKind, string>>> = {
   rover: ', so its pole and its settings are not known',
   setup: ', so there is no base to compute with',
   surface: ', so the height stands on nothing that is known',
+  ground: ', so the coordinates are in no system that is known',
 };

@@ -5,6 +5,7 @@
  * Common practice, with the combined factor as scale.ts gives it: ground = point + (grid − point)/factor + shift.
  */
 import { gridEast, gridNorth, metres, type Grid, type Metres } from '../quantities/brands.ts';
+import { METRE, type ProjectedSystem } from './system.ts';
 
 export interface GroundGrid {
   /** The point that keeps its place but for the shift, in the projected grid. */
@@ -13,6 +14,20 @@ export interface GroundGrid {
   readonly combinedFactor: number;
   readonly shift: { readonly east: Metres; readonly north: Metres };
 }
+
+/** The site's grid as a system of its own, in metres east and north, in the datum of the projected one. */
+export const groundSystem = (
+  name: string,
+  projected: ProjectedSystem,
+  ground: GroundGrid,
+): ProjectedSystem => ({
+  ...projected,
+  code: undefined,
+  name,
+  unit: METRE,
+  axes: { first: 'east', second: 'north' },
+  ground,
+});
 
 export const groundFromGrid = ({ about, combinedFactor, shift }: GroundGrid, grid: Grid): Grid => ({
   east: gridEast(about.east + (grid.east - about.east) / combinedFactor + shift.east),

@@ -16,6 +16,7 @@ import {
 import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
 import { halfTurn, toRadians } from './angles.ts';
 import { degreesOutside } from './area.ts';
+import { gridFromGround, groundFromGrid, type GroundGrid } from './ground-grid.ts';
 import { cassiniSoldner } from './projections/cassini-soldner.ts';
 import { colombiaUrban } from './projections/colombia-urban.ts';
 import { parametersOf, type OwnProjection } from './projections/own.ts';
@@ -57,9 +58,19 @@ export function projectionOf(system: ProjectedSystem): PlainProjection | Refusal
   const known = made.get(system);
   if (known) return known;
   const projection = makeProjection(system);
-  made.set(system, projection);
-  return projection;
+  const whole = system.ground && !isRefusal(projection) ? onTheGround(system.ground, projection) : projection;
+  made.set(system, whole);
+  return whole;
 }
+
+/** Scaled and shifted behind the projection. */
+const onTheGround = (ground: GroundGrid, projection: PlainProjection): PlainProjection => ({
+  forward(position) {
+    const grid = projection.forward(position);
+    return grid && groundFromGrid(ground, grid);
+  },
+  inverse: (grid) => projection.inverse(gridFromGround(ground, grid)),
+});
 
 /** How far the way back may end from the start, in metres. */
 const CLOSURE = 1e-4;

@@ -1,5 +1,6 @@
 /** What a coordinate reference system is to this program: a datum, an area, axes, a unit and a projection. */
 import type { Ellipsoid } from './ellipsoid.ts';
+import type { GroundGrid } from './ground-grid.ts';
 
 /** How the coordinates of a datum were brought to the ground, which decides what a receiver may be told. */
 export type Realisation =
@@ -59,6 +60,8 @@ export interface ProjectedSystem extends SystemBase {
   readonly projection: string | undefined;
   /** Why there is no way, as a sentence. */
   readonly uncomputed?: string;
+  /** What makes it a site's own grid with distances as they are on the ground, out of the projected one. */
+  readonly ground?: GroundGrid;
 }
 
 export interface GeographicSystem extends SystemBase {

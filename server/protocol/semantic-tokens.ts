@@ -10,6 +10,7 @@ const TYPES: Readonly<Record<SemanticToken['kind'], string>> = {
   rover: 'class',
   'tape-point': 'enumMember',
   surface: 'interface',
+  ground: 'type',
   setup: 'function',
   check: 'method',
   point: 'property',

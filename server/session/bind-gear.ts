@@ -1,10 +1,10 @@
-/** Reads `antenna`, `rover` and `surface`. */
+/** Reads `antenna`, `rover`, `surface` and `ground`. */
 import { given, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Source } from './bind.ts';
-import type { Surface } from './coordinates.ts';
-import type { Antenna, AntennaCalibration, LocalSurface, Rover, TapePoint } from './entries.ts';
+import { takePositionAndHeight, type Position, type Surface } from './coordinates.ts';
+import type { Antenna, AntennaCalibration, Ground, LocalSurface, Rover, TapePoint } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
-import { missing, takeGeoid, takeNamed, takePole, takeQuoted } from './phrases.ts';
+import { missing, takeAccuracy, takeGeoid, takeNamed, takePole, takeQuoted } from './phrases.ts';
 import { bareNumber, quantity, takeQuantity } from './quantities.ts';
 
 export function bindAntenna({ header, details, base }: Source): Antenna {
@@ -83,7 +83,11 @@ export function bindRover({ header, details, base }: Source): Rover {
     kind: 'rover',
     name,
     description,
-    pole: details.one('pole', takePole, ['to']),
+    pole: details.one('pole', takePole, ['to', 'held']),
+    uncertainty: details.one('uncertainty', (line) => takeAccuracy(line, `uncertainty of ${name}`), [
+      'horizontal',
+      'vertical',
+    ]),
     geoid: details.one('geoid', takeGeoid),
     scale: details.one('scale', takeScale),
     siteCalibration: details.one('site-calibration', takeNamed),
@@ -117,6 +121,29 @@ export function bindSurface({ header, details, base }: Source): LocalSurface {
     offset: offset?.value ?? null,
     against: offset?.against ?? null,
   };
+}
+
+export function bindGround({ header, details, base }: Source): Ground {
+  const name = takeNamed(header)?.name ?? '';
+  const description = header.text()?.text ?? null;
+  header.finish();
+  return {
+    ...base,
+    kind: 'ground',
+    name,
+    description,
+    grid: details.one('grid', takeNamed),
+    about: details.one('about', (line) => takeGrid(line, `the point that ${name} is scaled about`)),
+    scale: details.one('scale', takeScale),
+    shift: details.one('shift', (line) => takeGrid(line, `the shift of ${name}`)),
+  };
+}
+
+function takeGrid(reader: LineReader, about: string): Position | null {
+  const { position } = takePositionAndHeight(reader, about);
+  if (position?.form === 'grid') return position;
+  missing(reader, 'grid coordinates (… m E, … m N)');
+  return null;
 }
 
 /** `2.00 m below orthometric`: a height above this surface plus −2.00 m is a height above that one. */

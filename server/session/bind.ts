@@ -2,7 +2,7 @@
 import type { Entry } from '../../grammar/tree.ts';
 import type { WordEntry } from '../../grammar/vocabulary.ts';
 import { bindCheck, bindEvent, bindPoint, bindPoints } from './bind-field.ts';
-import { bindAntenna, bindRover, bindSurface } from './bind-gear.ts';
+import { bindAntenna, bindGround, bindRover, bindSurface } from './bind-gear.ts';
 import { bindJob, bindUse } from './bind-job.ts';
 import { bindRadio, bindStream } from './bind-link.ts';
 import { bindMark } from './bind-mark.ts';
@@ -31,6 +31,7 @@ const readers: Readonly<Record<string, (source: Source) => Bound>> = {
   antenna: bindAntenna,
   rover: bindRover,
   surface: bindSurface,
+  ground: bindGround,
   setup: bindSetup,
   radio: bindRadio,
   stream: bindStream,

@@ -125,6 +125,8 @@ export interface Rover extends Base {
   readonly name: string;
   readonly description: string | null;
   readonly pole: Pole | null;
+  /** Of vectors from base to rover: each horizontal axis, and up. */
+  readonly uncertainty: Accuracy | null;
   readonly geoid: GeoidName | null;
   readonly scale: Maybe<Value> | null;
   readonly siteCalibration: Named | null;
@@ -133,6 +135,8 @@ export interface Rover extends Base {
 export interface Pole {
   readonly length: Maybe<Value>;
   readonly to: Named | null;
+  /** Held by hand, not standing on a bipod. */
+  readonly held: boolean;
   readonly place: Place;
 }
 
@@ -143,6 +147,19 @@ export interface LocalSurface extends Base {
   /** Added to a height above this surface it gives one above `against`. */
   readonly offset: Maybe<Value> | null;
   readonly against: Surface | null;
+}
+
+/** A site's own grid: the projected one scaled about a point and shifted. */
+export interface Ground extends Base {
+  readonly kind: 'ground';
+  readonly name: string;
+  readonly description: string | null;
+  /** The projected grid that it is made from; the job's where none is named. */
+  readonly grid: Named | null;
+  readonly about: Position | null;
+  /** Grid distance over ground distance. */
+  readonly scale: Maybe<Value> | null;
+  readonly shift: Position | null;
 }
 
 export interface Setup extends Base {
@@ -342,6 +359,7 @@ export type Bound =
   | Antenna
   | Rover
   | LocalSurface
+  | Ground
   | Setup
   | Radio
   | Stream

@@ -3,7 +3,8 @@ import type { Slip } from '../../grammar/tree.ts';
 import type { Place } from '../../grammar/tree.ts';
 
 /** Kinds of things that names stand for. */
-export type NamedKind = 'mark' | 'antenna' | 'rover' | 'surface' | 'setup' | 'check' | 'point' | 'radio';
+export type NamedKind =
+  'mark' | 'antenna' | 'rover' | 'surface' | 'ground' | 'setup' | 'check' | 'point' | 'radio';
 
 export type Remark = { readonly place: Place } & (
   | { readonly about: 'letters'; readonly slip: Slip }

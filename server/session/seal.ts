@@ -73,6 +73,7 @@ function partOf(bound: Bound): SealedPart | null {
       return null;
     case 'job':
     case 'use':
+    case 'ground':
       return 'job';
     case 'mark':
       return 'marks';

@@ -1,6 +1,7 @@
 /** A session: the entries of one file and what it brings in from others, by name and in order of time. */
 import type { Document } from '../../grammar/document.ts';
 import type { Place } from '../../grammar/tree.ts';
+import { datumNamed } from '../geodesy/registry/registry.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
 import { bind } from './bind.ts';
@@ -11,6 +12,7 @@ import type {
   Check,
   Correction,
   Event,
+  Ground,
   Hazard,
   Job,
   LocalSurface,
@@ -37,6 +39,7 @@ export interface Session {
   readonly antennas: ReadonlyMap<string, Antenna>;
   readonly rovers: ReadonlyMap<string, Rover>;
   readonly surfaces: ReadonlyMap<string, LocalSurface>;
+  readonly grounds: ReadonlyMap<string, Ground>;
   readonly setups: ReadonlyMap<string, Setup>;
   readonly radios: ReadonlyMap<string, Radio>;
   readonly streams: readonly Stream[];
@@ -63,13 +66,14 @@ export function sessionOf(document: Document, files: Files): Session {
   return gathering.session(document);
 }
 
-type Shared = Mark | Antenna | Rover | LocalSurface;
+type Shared = Mark | Antenna | Rover | LocalSurface | Ground;
 
 class Gathering {
   private readonly marks = new Map<string, Mark>();
   private readonly antennas = new Map<string, Antenna>();
   private readonly rovers = new Map<string, Rover>();
   private readonly surfaces = new Map<string, LocalSurface>();
+  private readonly grounds = new Map<string, Ground>();
   private readonly setups = new Map<string, Setup>();
   private readonly radios = new Map<string, Radio>();
   private readonly checkNames = new Map<string, Check>();
@@ -94,7 +98,7 @@ class Gathering {
   }
 
   private add(bound: Bound, path: string, usedAt: Place | null): void {
-    if (!usedAt && bound.remarks.length > 0) this.remarks.push(...bound.remarks);
+    if (!usedAt) for (const remark of bound.remarks) this.remarks.push(remark);
     switch (bound.kind) {
       case 'job':
         if (this.jobs.get(path) === null) this.jobs.set(path, bound);
@@ -110,6 +114,8 @@ class Gathering {
         return this.named('rover', this.rovers, bound, usedAt);
       case 'surface':
         return this.named('surface', this.surfaces, bound, usedAt);
+      case 'ground':
+        return this.named('ground', this.grounds, bound, usedAt);
       default:
         if (!usedAt) this.addOwn(bound);
     }
@@ -169,6 +175,7 @@ class Gathering {
       antennas: this.antennas,
       rovers: this.rovers,
       surfaces: this.surfaces,
+      grounds: this.grounds,
       setups: this.setups,
       radios: this.radios,
       streams: ofKind('stream'),
@@ -190,6 +197,13 @@ class Gathering {
 const sameText = (one: { entry: { text: string } }, other: { entry: { text: string } }) =>
   one.entry.text.trim().replace(/\s+/g, ' ') === other.entry.text.trim().replace(/\s+/g, ' ');
 
+/** A code, a definition, or a datum of the register, where a ground grid's name may stand, too. */
+const isSystem = (name: string) =>
+  /^\s*(EPSG\b|\d+\s*$|\+)|[[(]/i.test(name) || datumNamed(name) !== undefined;
+
+/** Near names are looked for this often: each search looks at every name, and nobody reads more of them. */
+const SUGGESTED = 100;
+
 /** Names that nothing answers to, with what they may have meant. */
 function unknownNames(session: Omit<Session, 'remarks'>): Remark[] {
   const remarks: Remark[] = [];
@@ -200,15 +214,23 @@ function unknownNames(session: Omit<Session, 'remarks'>): Remark[] {
       place: named.place,
       kind,
       name: named.name,
-      near: nearest(named.name, names.keys()),
+      near: remarks.length < SUGGESTED ? nearest(named.name, names.keys()) : [],
     });
   };
+  const lookSystem = (named: Named | null | undefined) => {
+    if (named && session.grounds.size > 0 && !isSystem(named.name)) look('ground', session.grounds, named);
+  };
+  lookSystem(session.job?.grid);
+  for (const { position, place } of session.marks.values())
+    if (place.path === session.document.path) lookSystem(position?.system);
   for (const setup of session.setups.values()) {
+    for (const { position } of setup.keyed) lookSystem(position?.system);
     look('mark', session.marks, setup.on);
     look('antenna', session.antennas, setup.with);
     for (const keyed of setup.keyed) look('antenna', session.antennas, keyed.antennaType);
   }
   for (const check of [...session.checks, ...session.singlePoints, ...session.points]) {
+    if (check.kind !== 'points') lookSystem(check.observed?.position?.system);
     if (check.kind === 'check') look('mark', session.marks, check.on);
     look('rover', session.rovers, check.by);
     look('setup', session.setups, check.from);
