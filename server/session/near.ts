@@ -43,6 +43,7 @@ function distanceWithin(one: string, other: string, most: number): number {
         best = Math.min(best, (before[j - 2] ?? 0) + 1);
       next.push(best);
     }
+    if (Math.min(...next) > most) return most + 1;
     before = row;
     row = next;
   }
