@@ -250,7 +250,7 @@ describe('tell', () => {
     expect(printed).toContain('Do not key this yet');
   });
   it('never gives a height from the coarse model as one to key', async () => {
-    const { printed } = await tribrach(['tell', 'samples/no-separation.trib']);
+    const { printed } = await tribrach(['tell', 'samples/broken/height-coarse-model.trib']);
     expect(printed).toMatch(/Ellipsoidal height +about 62 m/);
     expect(printed).not.toContain('1005');
   });
