@@ -85,12 +85,16 @@ function noTypes({ derivation }: Subject): WrongType[] {
   return [...derivation.setups.values()].flatMap((setup) => {
     const without = setup.keyed.filter(({ state }) => state.antennaHeight && !state.antennaType);
     const [first] = without;
-    if (!setup.antenna || !first || setup.setup.until === null) return [];
+    if (!setup.antenna || !first || setup.setup.until === null || isOpen(setup)) return [];
     const offset = numberOf(setup.antenna.phaseCentre);
     const place = first.state.antennaHeight?.place ?? setup.setup.place;
     return [{ setup, place, told: null, up: offset === null ? null : -offset, ...span(without, setup) }];
   });
 }
+
+/** The type is written down as not known yet; that is told of the `?` itself. */
+const isOpen = ({ setup }: SetupValues) =>
+  setup.keyed.some(({ place }) => /antenna-type\s+\?/.test(place.entry.text.slice(place.start, place.end)));
 
 function span(having: readonly KeyedValues[], { keyed }: SetupValues) {
   const states = having.map(({ state }) => state.number);

@@ -54,8 +54,9 @@ function outside(mark: Mark, position: Position, frame: Frame): Outside[] {
             position,
             system,
             distance,
-            swappedInside:
-              Math.abs(longitude.value) <= 90 && distanceFrom(system, longitude.value, latitude.value) === 0,
+            swappedInside: exchanged(latitude.value, longitude.value).some(
+              (place) => distanceFrom(system, place.latitude, place.longitude) === 0,
+            ),
           },
         ];
   }
@@ -66,6 +67,14 @@ function outside(mark: Mark, position: Position, frame: Frame): Outside[] {
   const swappedInside = gridDistance(system, north.value, east.value) === 0;
   return [{ mark, position, system, distance, swappedInside }];
 }
+
+/** The angles in each other's place, with every hemisphere that their letters could have had. */
+const exchanged = (latitude: number, longitude: number) =>
+  Math.abs(longitude) > 90
+    ? []
+    : [1, -1].flatMap((north) =>
+        [1, -1].map((east) => ({ latitude: north * longitude, longitude: east * latitude })),
+      );
 
 /** A receiver alone is good to some metres (common practice); twice what is an error there is plenty here, metres. */
 const WITH_THE_RECEIVER = 50;

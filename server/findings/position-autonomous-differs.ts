@@ -74,7 +74,7 @@ function differing(setup: SetupValues, { derivation, session }: Subject): Alone[
   const explains =
     wrong.horizontal === null ? null : explained(setup, wrong.keyed, alone, { derivation, session });
   const past = put ? { from: setup.from, until: put.keyed.state.from } : null;
-  return [{ place: autonomous.place, setup, ...wrong, explains, past }];
+  return [{ place: autonomous.position.place, setup, ...wrong, explains, past }];
 }
 
 /** What differs by more than chance, autonomous minus keyed; null where nothing does or nothing is known. */
