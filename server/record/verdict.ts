@@ -1,10 +1,9 @@
 /** The verdict of a session in a sentence, what to do next, and whether the day is proved as far as somebody asks. */
-import { setupFor } from '../derive/derivation.ts';
-import { classOf, meets, trustOf, type RequiredProof, type Trust } from '../derive/trust.ts';
+import { pointCounts, type PointCounts } from '../derive/points-counts.ts';
+import { meets, trustOf, type RequiredProof, type Trust } from '../derive/trust.ts';
 import { classInWords } from '../derive/trust-words.ts';
-import type { TrustClass } from '../derive/trust-spans.ts';
+import { TRUST_CLASSES, type TrustClass } from '../derive/trust-spans.ts';
 import type { Inspection } from '../inspect.ts';
-import { instantOf } from '../session/session.ts';
 import { whereIs } from '../session/where.ts';
 
 export interface Verdict {
@@ -25,18 +24,21 @@ export function shortfalls(inspection: Inspection, required: RequiredProof): str
   if (!hasDay(inspection)) return [];
   const { session, derivation } = inspection;
   const trust = trustOf(session, derivation);
-  const bases = [...derivation.setups.values()];
-  const points = session.singlePoints.map((point) => ({
-    what: `point ${point.name}`,
-    found: classOf(trust.rovers, {
-      setup: setupFor(point, derivation.setups, bases, session.job),
-      rover: point.by?.name ?? null,
-      instant: instantOf(point.at, session.job),
-    }),
-  }));
-  return [{ what: 'the day', found: trust.day }, ...points]
-    .filter(({ found }) => !meets(found, required))
-    .map(({ what, found }) => `${what} is ${classInWords(found)}`);
+  const day = meets(trust.day, required) ? [] : [`the day is ${classInWords(trust.day)}`];
+  const points = derivation.points.flatMap((set) =>
+    pointsShort(pointCounts(set, session, derivation, trust), required),
+  );
+  return [...day, ...points];
+}
+
+function pointsShort({ set, classes, refused }: PointCounts, required: RequiredProof): string[] {
+  if (refused !== null) return [`${set.name} cannot be read (${refused})`];
+  return TRUST_CLASSES.filter((found) => classes[found] > 0 && !meets(found, required)).map((found) => {
+    if (set.kind === 'point') return `point ${set.name} is ${classInWords(found)}`;
+    const many = classes[found] > 1;
+    const of = set.kind === 'file' ? set.name : 'the rows';
+    return `${classes[found]} point${many ? 's' : ''} of ${of} ${many ? 'are' : 'is'} ${classInWords(found)}`;
+  });
 }
 
 const hasDay = ({ session, derivation }: Inspection) =>
