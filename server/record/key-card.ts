@@ -112,7 +112,7 @@ function keyedSoFar({ keyed, tell }: SetupValues): string[] {
   ].filter((part) => part !== '');
   return parts.length === 0
     ? []
-    : [`What has been keyed${since(last)} is another place: it puts the base ${listed(parts)}.`];
+    : [`What was keyed${since(last)} puts the base ${listed(parts)}.`];
 }
 
 const since = ({ state }: KeyedValues) => (state.number > 1 ? ' last' : '');
