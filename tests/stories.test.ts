@@ -52,7 +52,7 @@ describe('every story', () => {
     for (const { id, value } of listed) {
       if (value.origin !== 'computed') continue;
       const [, ...rest] = explainAll(value, () => 'here');
-      const result = rest.find((line) => /^ {2}= [\u2212-]?[\d.]+( m|°)?( ±|$)/.test(line)) ?? '';
+      const result = rest.find((line) => /^ {2}= [\u2212-]?[\d.]+( [a-zA-Z/]+|°)?( ±|$)/.test(line)) ?? '';
       const shown = /= ([\u2212-]?[\d.]+)/.exec(result)?.[1] ?? '';
       const decimals = shown.split('.')[1]?.length ?? 0;
       expect(Math.abs(plain(shown) - value.value), `${id}: ${result}`).toBeLessThanOrEqual(

@@ -1,6 +1,6 @@
 /** Derived values as a table for people: by mark, setup and check, with the digits that their uncertainty earns. */
 import picocolors from 'picocolors';
-import { isBelow, listCheck, listMark, listSetup, type Listed } from '../derive/listing.ts';
+import { isBelow, listCheck, listLinks, listMark, listSetup, type Listed } from '../derive/listing.ts';
 import { toRadians } from '../geodesy/angles.ts';
 import { GRS80 } from '../geodesy/ellipsoid.ts';
 import { meanRadius } from '../geodesy/radii.ts';
@@ -18,7 +18,7 @@ export function valuesText(inspected: readonly Inspected[], io: Io, only: string
 
 function sessionText({ path, derivation }: Inspected, io: Io, only: string): string {
   const { bold, dim } = picocolors.createColors(io.colours);
-  const { marks, setups, checks } = derivation;
+  const { marks, setups, checks, link } = derivation;
   const groups = [
     ...[...marks.values()].map((values) => ({ listed: listMark(values), remark: '' })),
     ...[...setups.values()].map((values) => ({ listed: listSetup(values), remark: '' })),
@@ -26,6 +26,7 @@ function sessionText({ path, derivation }: Inspected, io: Io, only: string): str
       listed: listCheck(values),
       remark: values.verdict === 'undecided' ? '' : values.verdict,
     })),
+    ...listLinks(link).map((listed) => ({ listed, remark: '' })),
   ];
   const wanted = groups.filter(({ listed }) => listed.some(({ id }) => isBelow(id, only)));
   const tables = wanted.map(({ listed, remark }) => {

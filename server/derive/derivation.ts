@@ -9,6 +9,7 @@ import { checkValues, type CheckValues } from './check.ts';
 import { frameIn, type Frame } from './frame.ts';
 import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
 import { geoidFromFile } from './geoid-file.ts';
+import { linkValues, type LinkValues } from './link.ts';
 import { markValues, type MarkValues } from './mark.ts';
 import { pointSets, type PointSet } from './points.ts';
 import { interned, NOTHING, remembered, type Nothing } from './remembered.ts';
@@ -26,6 +27,7 @@ export interface Derivation {
   readonly checks: readonly CheckValues[];
   /** In the order of the text; nothing is read before it is asked for. */
   readonly points: readonly PointSet[];
+  readonly link: LinkValues;
   /** Who reviewed it, and whether it has changed since. */
   readonly reviews: readonly ReviewValues[];
 }
@@ -68,7 +70,9 @@ export function deriveSession(session: Session, files: Files): Derivation {
     return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces);
   });
   const points = pointSets(session, frame, surfaces, files);
-  return { frame, geoid, marks, setups, antennas, checks, points, reviews: reviewValues(session, files) };
+  const link = linkValues(session, checks);
+  const reviews = reviewValues(session, files);
+  return { frame, geoid, marks, setups, antennas, checks, points, link, reviews };
 }
 
 const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>

@@ -1,8 +1,13 @@
 /** Every derived value by its id, in the order of the session: what `derive` prints and `compare` compares. */
 import type { Place } from '../../grammar/tree.ts';
-import type { Maybe, Value } from '../quantities/value.ts';
+import { isHole, type Maybe, type Value } from '../quantities/value.ts';
+import type { StreamMessage } from '../session/entries.ts';
 import type { CheckValues } from './check.ts';
 import type { Derivation } from './derivation.ts';
+import type { LinkValues } from './link.ts';
+import { carriageOf } from './link-ends.ts';
+import type { ReachValues } from './link-reach.ts';
+import type { StreamValues } from './link-stream.ts';
 import type { MarkValues } from './mark.ts';
 import type { SetupValues } from './setup.ts';
 
@@ -14,11 +19,12 @@ export interface Listed {
   readonly place: Place;
 }
 
-export function listValues({ marks, setups, checks }: Derivation): Listed[] {
+export function listValues({ marks, setups, checks, link }: Derivation): Listed[] {
   return [
     ...[...marks.values()].flatMap(listMark),
     ...[...setups.values()].flatMap(listSetup),
     ...checks.flatMap(listCheck),
+    ...listLinks(link).flat(),
   ];
 }
 
@@ -107,4 +113,76 @@ export function listCheck(values: CheckValues): Listed[] {
     ['explained/up', explained.up, check.place],
   ];
   return parts.map(([part, value, place]) => ({ id: `check/${idPart(check.name)}/${part}`, value, place }));
+}
+
+/** The values of each stream and of each base's radio, each id once. */
+export function listLinks({ streams, reaches }: LinkValues): Listed[][] {
+  const bases = new Map<string, Listed[]>();
+  for (const values of reaches)
+    bases.set(values.base.name, [...(bases.get(values.base.name) ?? []), ...listReach(values)]);
+  const seen = new Set<string>();
+  return [...streams.map(listStream), ...bases.values()].map((group) =>
+    group.filter(({ id }) => !seen.has(id) && seen.add(id)),
+  );
+}
+
+export function listStream(values: StreamValues): Listed[] {
+  const { stream, name, messages } = values;
+  const parts: [string, Maybe<Value>, Place][] = [
+    ...firstOfEach(messages).flatMap(({ message, size, age, fitting }): [string, Maybe<Value>, Place][] => [
+      [`${message.number.name}/size`, size, message.place],
+      [`${message.number.name}/age`, age, message.place],
+      ...(fitting ? [fitted(message, fitting)] : []),
+    ]),
+    ['bytes-a-second', values.averageBytes, stream.place],
+    ['airtime/average', values.averageAirtime, stream.place],
+    ['airtime/fullest-second', values.fullestSecond, stream.place],
+    ['airtime/staggered-second', values.staggeredSecond, stream.place],
+    ['age', values.worstAge, stream.place],
+  ];
+  return parts.map(([part, value, place]) => ({ id: `stream/${idPart(name)}/${part}`, value, place }));
+}
+
+const fitted = (message: StreamMessage, interval: Value): [string, Maybe<Value>, Place] => [
+  `${message.number.name}/fitting-interval`,
+  interval,
+  message.place,
+];
+
+const firstOfEach = (messages: StreamValues['messages']) =>
+  messages.filter(
+    ({ message }, index) =>
+      message.number.name !== '' &&
+      messages.findIndex((other) => other.message.number.name === message.number.name) === index,
+  );
+
+export function listReach(values: ReachValues): Listed[] {
+  const { base, rover } = values;
+  const carriage = carriageOf(base);
+  const aerial = aerialPlace(base);
+  const own: [string, Maybe<Value>, Place][] = [
+    ['throughput', isHole(carriage) ? carriage : carriage.throughput, base.place],
+    ['sensitivity', values.sensitivity, base.place],
+  ];
+  const parts: [string, Maybe<Value>, Place][] = [
+    ['path-loss', values.pathLoss, base.place],
+    ['margin', values.margin, base.place],
+    ['reach', values.reach, base.place],
+    ['reach-slower', values.slowerReach, base.place],
+    ['horizon', values.horizon, aerial],
+    ['fresnel', values.fresnel, aerial],
+  ];
+  const id = `link/${idPart(base.name)}`;
+  return [
+    ...own.map(([part, value, place]) => ({ id: `${id}/${part}`, value, place })),
+    ...parts.map(([part, value, place]) => ({
+      id: `${id}/${idPart(rover?.name ?? 'rover')}/${part}`,
+      value,
+      place,
+    })),
+  ];
+}
+
+function aerialPlace({ place, aerial }: ReachValues['base']): Place {
+  return aerial && !isHole(aerial) && aerial.origin === 'given' ? aerial.place : place;
 }

@@ -2,7 +2,7 @@
 import { detailWord, entryWord, type DetailWord, type WordEntry } from '../../grammar/vocabulary.ts';
 import { unitNamed } from '../../grammar/units.ts';
 import type { Item, Line, Span } from '../../grammar/tree.ts';
-import { listCheck, listMark, listSetup, type Listed } from '../derive/listing.ts';
+import { listCheck, listMark, listReach, listSetup, listStream, type Listed } from '../derive/listing.ts';
 import { systemOf } from '../geodesy/registry/registry.ts';
 import type { Inspection } from '../inspect.ts';
 import { isRefusal } from '../quantities/refusal.ts';
@@ -101,6 +101,10 @@ function listedFor(bound: Cursor['bound'], { derivation }: Inspection): readonly
     const values = derivation.setups.get(bound.name);
     return values?.setup === bound ? listSetup(values) : [];
   }
+  if (bound.kind === 'stream')
+    return derivation.link.streams.filter(({ stream }) => stream === bound).flatMap(listStream);
+  if (bound.kind === 'radio')
+    return derivation.link.reaches.filter(({ base }) => base === bound).flatMap(listReach);
   if (bound.kind !== 'check') return [];
   const values = derivation.checks.find(({ check }) => check === bound);
   return values ? listCheck(values) : [];

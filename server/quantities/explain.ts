@@ -75,7 +75,8 @@ function fullDigits(input: Value, unit = true): string {
 
 function fullResult(value: Value): string {
   const spread = value.sigma === null || value.sigma === 0 ? '' : ` ± ${showSigma(value.sigma, value.unit)}`;
-  const decimals = Math.max(decimalsFor(value.unit, value.sigma), value.unit === 'm' ? 4 : 9);
+  const plain = value.unit === '°' || value.unit === '';
+  const decimals = Math.max(decimalsFor(value.unit, value.sigma), plain ? 9 : value.unit === 'm' ? 4 : 0);
   const number = showNumber(value.value, decimals);
   return `${number}${value.unit === '' ? '' : value.unit === '°' ? '°' : ` ${value.unit}`}${spread}`;
 }

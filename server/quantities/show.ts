@@ -13,11 +13,17 @@ export function showNumber(value: number, decimals: number): string {
 /** Decimals that an uncertainty earns: its second significant digit, or from 3.55 up its first; at most a tenth of a millimetre. */
 export function decimalsFor(unit: Unit, sigma: number | null): number {
   const most = unit === '°' ? 10 : unit === '' ? 9 : 4;
-  const usual = unit === '°' ? 9 : unit === '' ? 8 : 4;
+  const usual = USUAL_DECIMALS[unit];
   if (sigma === null || sigma === 0) return usual;
   const leading = Math.floor(Math.log10(sigma));
   return Math.min(most, Math.max(0, (sigma / 10 ** leading < 3.55 ? 1 : 0) - leading));
 }
+
+/** Decimals of a number whose uncertainty nobody has said. */
+const USUAL_DECIMALS: Readonly<Record<Unit, number>> = {
+  ...{ m: 4, '°': 9, s: 4, '': 8, W: 3 },
+  ...{ B: 0, 'B/s': 0, 'bit/s': 0, Hz: 0, dB: 1, dBm: 1 },
+};
 
 /** `1.5331 m ± 0.0012 m`. */
 export function showValue(value: Value): string {

@@ -1,8 +1,8 @@
 /** A number with its unit, its standard uncertainty and its story: given in the text, assumed, or computed from others. */
 import type { Place } from '../../grammar/tree.ts';
 
-/** Results are in basic units: metres, degrees, seconds, or a plain ratio. */
-export type Unit = 'm' | '°' | 's' | '';
+/** Results are in basic units: metres, degrees, seconds, or a plain ratio; those of the radio link in bytes, hertz, decibels. */
+export type Unit = 'm' | '°' | 's' | '' | 'B' | 'B/s' | 'bit/s' | 'Hz' | 'W' | 'dB' | 'dBm';
 
 interface Common {
   readonly value: number;

@@ -3,7 +3,7 @@ import { listValues, type Listed } from '../derive/listing.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { showAngle, showLength, showNumber } from '../quantities/show.ts';
-import { isHole, type Maybe, type Value } from '../quantities/value.ts';
+import { isHole, type Maybe, type Unit, type Value } from '../quantities/value.ts';
 import { verdictOf } from './verdict.ts';
 
 export interface Comparison {
@@ -30,7 +30,10 @@ export interface FindingChange {
 }
 
 /** Moves below this are the computer's own: a hundredth of a millimetre, and what that is in degrees. */
-const SMALLEST = { m: 5e-6, '°': 5e-11, '': 5e-11, s: 5e-4 } as const;
+const SMALLEST: Readonly<Record<Unit, number>> = {
+  ...{ m: 5e-6, '°': 5e-11, '': 5e-11, s: 5e-4, W: 5e-4 },
+  ...{ B: 0.5, 'B/s': 0.5, 'bit/s': 0.5, Hz: 0.5, dB: 0.05, dBm: 0.05 },
+};
 
 export function compareInspections(before: Inspection, after: Inspection): Comparison {
   const then = verdictOf(before).sentence ?? '';

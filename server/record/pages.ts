@@ -1,5 +1,5 @@
 /** The pages that an editor shows beside a session, as plain text: what to key, what is wrong, every derived value. */
-import { listCheck, listMark, listSetup, type Listed } from '../derive/listing.ts';
+import { listCheck, listLinks, listMark, listSetup, type Listed } from '../derive/listing.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { showAngle, showValue } from '../quantities/show.ts';
@@ -54,11 +54,12 @@ function findingParagraph(
 }
 
 export function valuesPage({ derivation }: Inspection): string {
-  const { marks, setups, checks } = derivation;
+  const { marks, setups, checks, link } = derivation;
   const groups = [
     ...[...marks.values()].map(listMark),
     ...[...setups.values()].map(listSetup),
     ...checks.map(listCheck),
+    ...listLinks(link),
   ];
   if (groups.length === 0) return 'There is no mark, setup or check yet, so nothing is derived.\n';
   return paragraphs(groups.map((group) => group.map(valueLine).join('\n')));

@@ -9,9 +9,9 @@ import { nearest } from './near.ts';
 const basicUnit: Readonly<Record<Dimension, Unit>> = {
   length: 'm',
   angle: '°',
-  frequency: '',
-  'bit-rate': '',
-  power: '',
+  frequency: 'Hz',
+  'bit-rate': 'bit/s',
+  power: 'W',
   time: 's',
   ratio: '',
   temperature: '',
