@@ -8,6 +8,7 @@ import * as format from './format.ts';
 import { CannotRun, type Io } from './io.ts';
 import * as marks from './marks.ts';
 import * as newSession from './new.ts';
+import * as report from './report.ts';
 import * as seal from './seal.ts';
 import * as serve from './serve.ts';
 import * as tell from './tell.ts';
@@ -17,6 +18,7 @@ const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void
   check,
   derive,
   tell,
+  report,
   format,
   compare,
   seal,
@@ -40,11 +42,15 @@ export async function runCommand(words: readonly string[], io: Io): Promise<void
 function program(io: Io): Command {
   const tribrach = new Command('tribrach')
     .description(
-      'Checks survey session files: what the GNSS base should be told, what was keyed wrong,\nand whether the check marks agree.',
+      'Checks survey session files: what the GNSS base should be told, what was keyed wrong, and whether the check marks agree.',
     )
     .version(manifest.version)
     .exitOverride()
-    .configureOutput({ writeOut: io.print, writeErr: io.complain });
+    .configureOutput({
+      writeOut: io.print,
+      writeErr: io.complain,
+      outputError: (text, write) => write(text.replace(/^error:/, 'tribrach:')),
+    });
   for (const { register } of COMMANDS) register(tribrach, io);
   for (const command of tribrach.commands) command.copyInheritedSettings(tribrach);
   return tribrach;

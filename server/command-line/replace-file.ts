@@ -28,6 +28,38 @@ export function replaceFile(path: string, text: string): void {
   }
 }
 
+/** The same for a file that may not be there yet; never over one of `kept`, and never over what is no file. */
+export function writeWhole(path: string, text: string, kept: readonly string[]): void {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there) {
+    const reason = kept.some((other) => samePath(path, other))
+      ? 'it is what the answer is made from'
+      : there.isFile()
+        ? null
+        : there.isDirectory()
+          ? 'it is a folder'
+          : 'it is no ordinary file';
+    if (reason !== null) throw new CannotRun([`cannot write ${path}: ${reason}`]);
+    return replaceFile(path, text);
+  }
+  const beside = join(dirname(path), `.${basename(path)}.${process.pid}.new`);
+  try {
+    writeNew(beside, text, 0o666 & ~process.umask());
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw new CannotRun([`cannot write ${path}: ${reasonOf(error)}`]);
+  }
+}
+
+function samePath(one: string, other: string): boolean {
+  try {
+    return realpathSync(one) === realpathSync(other);
+  } catch {
+    return false;
+  }
+}
+
 function writeNew(path: string, text: string, mode: number): void {
   const descriptor = openSync(path, 'wx', mode & 0o777);
   try {

@@ -36,6 +36,7 @@ interface TimeAxis {
 interface Moment {
   readonly instant: number;
   readonly label: string;
+  readonly time: string;
   readonly tone: string;
   readonly place: Place;
   readonly told: string;
@@ -176,9 +177,11 @@ function momentLabels(
   canvas: Canvas,
   sign: number,
 ): { readonly places: readonly Placed[]; readonly rows: number } {
-  const most = isNarrow(canvas) ? canvas.width * 0.62 : canvas.width * 0.45;
+  const share = isNarrow(canvas) ? 0.62 : 0.45;
+  const most = Math.max(84, (canvas.width * share) / Math.sqrt(Math.max(1, moments.length / 4)));
   const laid = moments.map((moment) => {
-    const label = fitted(moment.label, SMALL, most);
+    const tail = sign > 0 ? ` ${moment.time}` : '';
+    const label = fitted(moment.label, SMALL, most - textWidth(tail, SMALL)) + tail;
     const width = textWidth(label, SMALL);
     const x = xOf(axis, moment.instant);
     const right = x + (sign > 0 ? sign : -5);
@@ -208,7 +211,8 @@ function checkMoments(inspection: Inspection): Moment[] {
     return [
       {
         instant,
-        label: `${check.name} ${time}`,
+        label: check.name,
+        time,
         tone: verdict === 'fails' ? 'bad' : '',
         place: check.place,
         told: `check ${check.name}${on} at ${time} ${judged}`,
@@ -228,15 +232,16 @@ function eventMoments(inspection: Inspection, setups: readonly SetupValues[]): M
     const time = clockTime(instant, inspection) ?? '';
     const label = `${time} ${event.what}${event.text ? `: ${event.text}` : ''}`;
     const setup = event.on?.name ?? null;
-    return [{ instant, label, tone: '', place: event.place, told: label, setup, sign: zigzag }];
+    return [{ instant, label, time, tone: '', place: event.place, told: label, setup, sign: zigzag }];
   });
   const keyed = setups.flatMap(({ setup, keyed: states }) =>
     states.slice(1).flatMap(({ state }): Moment[] => {
       const { from, lines } = state;
       if (from === null) return [];
-      const label = `${clockTime(from, inspection) ?? ''} ${setup.name} keyed anew`;
+      const time = clockTime(from, inspection) ?? '';
+      const label = `${time} ${setup.name} keyed anew`;
       const place = lines[0]?.place ?? setup.place;
-      return [{ instant: from, label, tone: '', place, told: label, setup: setup.name, sign: key }];
+      return [{ instant: from, label, time, tone: '', place, told: label, setup: setup.name, sign: key }];
     }),
   );
   return [...events, ...keyed].sort((one, other) => one.instant - other.instant);

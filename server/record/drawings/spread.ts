@@ -25,19 +25,19 @@ export function spread(wishes: readonly Wish[], from: number, to: number): numbe
   return placed;
 }
 
-/** The row of each stretch, the lowest that is free from its beginning on; in the order of the stretches given. */
-export function rowsOf(stretches: readonly { readonly from: number; readonly to: number }[]): number[] {
-  const order = stretches
-    .map((stretch, index) => ({ ...stretch, index }))
-    .sort((one, other) => one.from - other.from);
-  const ends: number[] = [];
-  const rows: number[] = stretches.map(() => 0);
-  for (const { from, to, index } of order) {
-    const free = ends.findIndex((end) => end <= from);
-    const row = free < 0 ? ends.length : free;
-    ends[row] = to;
-    rows[index] = row;
-  }
+/**
+ * The row of each label, counted away from what it names, in the order of the labels given.
+ * An earlier label lies beyond every later one that it overlaps, so that no leader crosses a label.
+ */
+export function rowsOf(labels: readonly { readonly from: number; readonly to: number }[]): number[] {
+  const order = labels
+    .map((label, index) => ({ ...label, index }))
+    .sort((one, other) => other.from - one.from || other.to - one.to);
+  const rows: number[] = labels.map(() => 0);
+  order.forEach(({ to, index }, position) => {
+    const later = order.slice(0, position).filter((other) => other.from < to);
+    rows[index] = Math.max(-1, ...later.map((other) => rows[other.index] ?? 0)) + 1;
+  });
   return rows;
 }
 

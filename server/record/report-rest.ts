@@ -1,0 +1,329 @@
+/** The parts of a report after its results: link, points, findings, assumptions, derivations, sources, cautions, reviews, and the text itself. */
+import { listValues } from '../derive/listing.ts';
+import { classOf, trustOf } from '../derive/trust.ts';
+import { classInWords } from '../derive/trust-words.ts';
+import { setupFor } from '../derive/derivation.ts';
+import type { Finding } from '../findings/finding.ts';
+import { clockTime } from '../findings/words.ts';
+import { leavesOf } from '../quantities/computed.ts';
+import { explain } from '../quantities/explain.ts';
+import { showNumber, showValue } from '../quantities/show.ts';
+import { isHole, type Leaf, type Maybe, type Value } from '../quantities/value.ts';
+import type { Radio } from '../session/entries.ts';
+import { instantOf } from '../session/session.ts';
+import { element, type Child, type Markup } from './drawings/markup.ts';
+import { CAUTIONS } from './key-card.ts';
+import { lineAnchor, lineLink, MOST_LINES, section, table, type Chapter } from './report-chapter.ts';
+import { tellPlace } from './tell-place.ts';
+
+export function linkSection(chapter: Chapter): Markup | null {
+  const { radios, streams } = chapter.inspection.session;
+  if (radios.size === 0 && streams.length === 0) return null;
+  const ends = [...radios.values()];
+  const rows = RADIO_FIELDS.map(([name, of]): Child[] => [
+    name,
+    ...ends.map((radio) => of(radio) ?? '–'),
+  ]).filter((cells) => cells.slice(1).some((cell) => cell !== '–'));
+  return section(
+    'Link',
+    ends.length > 0
+      ? table([{ head: 'Setting' }, ...ends.map(({ name }) => ({ head: `radio ${name}` }))], rows)
+      : null,
+    ...streams.map(({ from, messages, tracked }) =>
+      element(
+        'p',
+        {},
+        `Stream${from ? ` from ${from.name}` : ''}: `,
+        messages
+          .map(({ number, every }) => `${number.name} every ${isHole(every) ? '?' : `${plain(every)} s`}`)
+          .join(', '),
+        tracked.length > 0
+          ? `; tracked ${tracked.map(({ system, satellites }) => `${system} ${isHole(satellites) ? '?' : plain(satellites)}`).join(', ')}`
+          : '',
+        '.',
+      ),
+    ),
+    element(
+      'p',
+      { class: 'small quiet' },
+      'Frequencies, powers and licences are a matter of local rules; nothing here says that a setting is permitted.',
+    ),
+  );
+}
+
+const typed = (value: Maybe<Value> | null): string | null =>
+  value === null ? null : isHole(value) ? '?' : value.origin === 'given' ? value.typed : plain(value);
+const plain = ({ value }: Value) => showNumber(value, 6).replace(/\.?0+$/, '');
+
+const RADIO_FIELDS: readonly (readonly [string, (radio: Radio) => string | null])[] = [
+  ['Carrier', ({ carrier }) => typed(carrier)],
+  ['Channel', ({ channel }) => typed(channel)],
+  ['Rate', ({ rate }) => typed(rate)],
+  ['Spreading', ({ spreading }) => spreading?.name ?? null],
+  ['Bandwidth', ({ bandwidth }) => typed(bandwidth)],
+  ['Coding', ({ coding }) => coding?.name ?? null],
+  ['Power', ({ power }) => typed(power)],
+  ['Aerial', ({ aerial }) => typed(aerial)],
+  ['Clearance', ({ clearance }) => typed(clearance)],
+  ['Licence', ({ licence }) => licence?.text ?? null],
+];
+
+export function pointsSection(chapter: Chapter): Markup | null {
+  const { session, derivation } = chapter.inspection;
+  const { points, singlePoints } = session;
+  if (points.length === 0 && singlePoints.length === 0) return null;
+  const { rovers } = trustOf(session, derivation);
+  const bases = [...derivation.setups.values()];
+  const counts = new Map<string, number>();
+  for (const point of singlePoints) {
+    const found = classOf(rovers, {
+      setup: setupFor(point, derivation.setups, bases, session.job),
+      rover: point.by?.name ?? null,
+      instant: instantOf(point.at, session.job),
+    });
+    counts.set(found, (counts.get(found) ?? 0) + 1);
+  }
+  return section(
+    'Points',
+    counts.size > 0
+      ? table(
+          [{ head: 'Class' }, { head: 'Single points', right: true }],
+          [...counts].map(([found, count]) => [
+            classInWords(found as Parameters<typeof classInWords>[0]),
+            String(count),
+          ]),
+        )
+      : null,
+    ...points.map(({ file, rows, from, by, state, place }) =>
+      element(
+        'p',
+        {},
+        file ? `File ${file.text}` : `${rows.length} rows in the notes`,
+        from ? `, from ${from.name}` : '',
+        by ? `, by ${by.name}` : '',
+        state ? `, ${state.name}` : '',
+        ', ',
+        lineLink(chapter, place),
+        '.',
+      ),
+    ),
+  );
+}
+
+export function findingsSection(chapter: Chapter): Markup {
+  const { findings } = chapter.inspection;
+  return section(
+    'Findings',
+    findings.length === 0
+      ? element('p', {}, 'Nothing is found wrong.')
+      : findings.map((finding) => findingBlock(chapter, finding)),
+  );
+}
+
+function findingBlock(chapter: Chapter, { severity, code, message, place, related, fixes }: Finding): Markup {
+  return element(
+    'div',
+    { class: `finding ${severity}` },
+    element('p', { class: 'about' }, element('b', {}, severity), ` ${code}, `, lineLink(chapter, place)),
+    element('p', {}, message),
+    related.length === 0 && fixes.length === 0
+      ? null
+      : element(
+          'ul',
+          {},
+          ...related.map((one) => element('li', {}, one.message, ' (', lineLink(chapter, one.place), ')')),
+          ...fixes.map(({ title }) => element('li', {}, `Possible fix: ${title}`)),
+        ),
+  );
+}
+
+/** Everything that nobody typed and that a result rests on, by the reason that is given for it. */
+export function assumptionsSection(chapter: Chapter): Markup {
+  const reasons = new Map<string, Set<string>>();
+  for (const leaf of allLeaves(chapter)) {
+    const reason = assumedIn(leaf);
+    if (reason === null) continue;
+    const what = leaf.origin === 'assumed' ? `${leaf.name} ${showValue(leaf)}` : leaf.name;
+    reasons.set(reason, (reasons.get(reason) ?? new Set()).add(what));
+  }
+  return section(
+    'Assumptions',
+    reasons.size === 0
+      ? element('p', {}, 'Nothing is assumed.')
+      : table(
+          [{ head: 'Because' }, { head: 'Taken' }],
+          [...reasons].map(([reason, names]) => [sentence(reason), [...names].join('; ')]),
+          { stacked: true },
+        ),
+  );
+}
+
+const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+function assumedIn(leaf: Leaf): string | null {
+  if (leaf.origin === 'assumed') return leaf.because;
+  return leaf.spread !== undefined && /assumed|exact/.test(leaf.spread) ? leaf.spread : null;
+}
+
+function allLeaves({ inspection }: Chapter): Set<Leaf> {
+  const leaves = new Set<Leaf>();
+  for (const { value } of listValues(inspection.derivation))
+    if (!isHole(value)) for (const leaf of leavesOf(value)) leaves.add(leaf);
+  return leaves;
+}
+
+export function derivationsSection(chapter: Chapter): Markup {
+  const { stories, inspection } = chapter;
+  const tell = tellPlace(inspection.session);
+  return section(
+    'Derivations',
+    element(
+      'p',
+      { class: 'small quiet' },
+      'Each result with its formula, the numbers put in, its uncertainty and its source, so that it can be computed again.',
+    ),
+    element(
+      'div',
+      { class: 'stories' },
+      ...[...stories].map(([value, anchor]) =>
+        element(
+          'div',
+          { class: 'story', id: anchor },
+          ...explain(value, tell).map((line) =>
+            element(
+              'p',
+              { class: line.startsWith('  source:') ? 'source' : null },
+              line.replace(/^ {2}/, ''),
+            ),
+          ),
+        ),
+      ),
+    ),
+  );
+}
+
+export function sourcesSection(chapter: Chapter): Markup {
+  const { inspection, stories } = chapter;
+  const { session, derivation } = inspection;
+  const methods = new Set(
+    [...stories.keys()].map((value) => (value.origin === 'computed' ? value.formula.source : '')),
+  );
+  const marks = [...derivation.marks.values()].flatMap(({ mark }): Child[][] => [
+    [
+      mark.name,
+      mark.source ? mark.source.text : element('span', { class: 'quiet' }, 'no source stated'),
+      mark.source?.date && !isHole(mark.source.date) ? mark.source.date.typed : '',
+      lineLink(chapter, mark.place),
+    ],
+  ]);
+  const files = [
+    ...[...session.documents.keys()].filter((path) => path !== session.document.path),
+    ...(session.job?.geoid ? [`geoid ${session.job.geoid.name}`] : []),
+    ...session.points.flatMap(({ file }) => (file ? [file.text] : [])),
+    ...[...session.setups.values()].flatMap(({ captured, rawLog }) =>
+      [captured, rawLog].flatMap((file) => (file ? [file.text] : [])),
+    ),
+    ...[...session.antennas.values()].flatMap(({ calibration }) =>
+      calibration ? [calibration.file.text] : [],
+    ),
+  ];
+  return section(
+    'Sources',
+    marks.length > 0
+      ? table([{ head: 'Mark' }, { head: 'Source' }, { head: 'As of' }, { head: 'Written in' }], marks)
+      : null,
+    files.length > 0 ? [element('h3', {}, 'Files and models drawn on'), list([...new Set(files)])] : null,
+    element('h3', {}, 'Methods'),
+    list([...methods].filter((source) => source !== '').sort()),
+  );
+}
+
+const list = (items: readonly Child[]): Markup =>
+  element('ul', { class: 'small' }, ...items.map((item) => element('li', {}, item)));
+
+export function cautionsSection(chapter: Chapter): Markup {
+  const { hazards } = chapter.inspection.session;
+  return section(
+    'Site',
+    hazards.length === 0
+      ? element('p', {}, 'The notes name no hazard.')
+      : table(
+          [{ head: 'Hazard' }, { head: 'Control' }],
+          hazards.map(({ text, controls }) => [
+            text,
+            controls.length > 0
+              ? controls.map((control) => control.text).join('; ')
+              : element('span', { class: 'bad' }, 'none noted'),
+          ]),
+        ),
+    element('p', { class: 'small' }, CAUTIONS),
+    element(
+      'p',
+      { class: 'small' },
+      'Legal boundaries and certified control defer to licensed practice. Nothing in this report certifies the safety of a site.',
+    ),
+  );
+}
+
+export function recordSection(chapter: Chapter): Markup {
+  const { session, derivation } = chapter.inspection;
+  const { notes, corrections } = session;
+  const standing = derivation.reviews.map(({ review, standing: state }): Child[] => [
+    review.by,
+    review.date && !isHole(review.date) ? review.date.typed : 'no date',
+    STANDINGS[state.is],
+    lineLink(chapter, review.place),
+  ]);
+  return section(
+    'Review',
+    standing.length === 0
+      ? element('p', {}, 'Nobody has reviewed this session yet.')
+      : table([{ head: 'Who' }, { head: 'When' }, { head: 'Seal' }, { head: 'Written in' }], standing),
+    corrections.length > 0
+      ? table(
+          [{ head: 'Correction' }, { head: 'By' }, { head: 'Because' }, { head: 'When' }],
+          corrections.map(({ text, by, because, at }) => [
+            text,
+            by?.name ?? '–',
+            because?.text ?? '–',
+            clockTime(instantOf(at, session.job), chapter.inspection) ?? '–',
+          ]),
+        )
+      : null,
+    notes.length > 0
+      ? [
+          element('h3', {}, 'Notes'),
+          list(notes.map(({ text, place }) => [text, ' (', lineLink(chapter, place), ')'])),
+        ]
+      : null,
+    standing.length === 0
+      ? null
+      : element('p', { class: 'small quiet' }, 'A seal shows change and proves nobody’s identity.'),
+  );
+}
+
+const STANDINGS = {
+  unsealed: 'not sealed',
+  fresh: 'unchanged since',
+  stale: 'changed since',
+  unverifiable: 'cannot be verified',
+} as const;
+
+/** The session line by line, so that whatever leads to a line leads somewhere. */
+export function writtenSection(chapter: Chapter): Markup {
+  const { text } = chapter.inspection.session.document;
+  const lines = text.replace(/^\ufeff/, '').split(/\r\n|\r|\n/);
+  if (lines.at(-1) === '') lines.pop();
+  const left = lines.length - MOST_LINES;
+  return section(
+    'The session as written',
+    element(
+      'ol',
+      { class: 'written' },
+      ...lines
+        .slice(0, MOST_LINES)
+        .map((line, index) => element('li', { id: lineAnchor(chapter, index + 1) }, line)),
+    ),
+    left > 0 ? element('p', { class: 'quiet' }, `${left} more lines are not printed.`) : null,
+  );
+}
