@@ -16,7 +16,7 @@ export function numberOf(cell: string, decimal: '.' | ','): number | undefined {
  * A text, without the apostrophe that keeps a spreadsheet from running it as a formula: `'=A1` is the name `=A1`.
  * What is written out with one is so read back as it was.
  */
-export const textOf = (cell: string) => (/^'[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell);
+export const textOf = (cell: string) => (/^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell);
 
 /** A length in metres. */
 export function lengthOf(cell: string, unit: ColumnUnit, decimal: '.' | ','): number | undefined {
