@@ -44,12 +44,19 @@ function findingText(finding: Finding, { session }: Inspected, width: number, co
     ...related.map((one) => {
       const at = whereIs(session, one.place);
       const line = at.path === where.path ? `line ${at.line}` : `${shownPath(at.path)}:${at.line}`;
-      return wrapped(`${line}: ${one.message}${one.code === code ? '' : ` (${one.code})`}`, width, '    ');
+      return wrapped(
+        `${line}: ${firstSentence(one.message)}${one.code === code ? '' : ` (${one.code})`}`,
+        width,
+        '    ',
+      );
     }),
     ...(fixes.length === 0 ? [] : [wrapped(fixesText(fixes), width, '    ')]),
   ];
   return `${lines.join('\n')}\n`;
 }
+
+/** What follows is told in short; alone it would have all its words. */
+const firstSentence = (message: string) => message.split(/(?<=\.) (?=\p{Lu})/u)[0] ?? message;
 
 /** Several fixes exclude one another: the user picks the one that tells what was read. */
 const fixesText = (fixes: readonly Fix[]) =>
