@@ -9,6 +9,7 @@ import {
   rmSync,
   statSync,
   writeSync,
+  type Stats,
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { CannotRun } from './io.ts';
@@ -28,17 +29,11 @@ export function replaceFile(path: string, text: string): void {
   }
 }
 
-/** The same for a file that may not be there yet; never over one of `kept`, and never over what is no file. */
+/** The same for a file that may not be there yet; never over a session, one of `kept`, or what is no file. */
 export function writeWhole(path: string, text: string, kept: readonly string[]): void {
   const there = statSync(path, { throwIfNoEntry: false });
   if (there) {
-    const reason = kept.some((other) => samePath(path, other))
-      ? 'it is what the answer is made from'
-      : there.isFile()
-        ? null
-        : there.isDirectory()
-          ? 'it is a folder'
-          : 'it is no ordinary file';
+    const reason = reasonToKeep(path, there, kept);
     if (reason !== null) throw new CannotRun([`cannot write ${path}: ${reason}`]);
     return replaceFile(path, text);
   }
@@ -50,6 +45,13 @@ export function writeWhole(path: string, text: string, kept: readonly string[]):
     rmSync(beside, { force: true });
     throw new CannotRun([`cannot write ${path}: ${reasonOf(error)}`]);
   }
+}
+
+function reasonToKeep(path: string, there: Stats, kept: readonly string[]): string | null {
+  if (there.isDirectory()) return 'it is a folder';
+  if (!there.isFile()) return 'it is no ordinary file';
+  if (path.endsWith('.trib')) return 'it is a session';
+  return kept.some((other) => samePath(path, other)) ? 'it is what the answer is made from' : null;
 }
 
 function samePath(one: string, other: string): boolean {

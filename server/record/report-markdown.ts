@@ -93,10 +93,14 @@ function tableOf(heads: readonly string[], rows: readonly (readonly string[])[],
   ].join('\n');
 }
 
-/** Text of a session never becomes markup, a link or a mention in somebody's pull request. */
+/**
+ * Text of a session never becomes markup, a link or a mention in somebody's pull request.
+ * Characters that mean something to Markdown, wherever they stand, are written as references; others only where they begin a line or a link.
+ */
 export const plain = (text: string): string =>
   harmless(text)
-    .replace(/[\\`*_~[\](){}<>|#!&@:/+^$=-]/g, (character) => `&#${character.charCodeAt(0)};`)
-    .replace(/(?<=\bwww)\./gi, '&#46;')
     .replace(/\s+/g, ' ')
-    .trim();
+    .trim()
+    .replace(/[\\`*_~[\]<>|#!&@]|:(?=\/)|(?<=\bwww)\.|^[-+=:(]|^\d+(?=[.)])/gi, (found) =>
+      [...found].map((character) => `&#${character.charCodeAt(0)};`).join(''),
+    );
