@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
 import { offsetsOf } from '../server/session/where.ts';
+import { breach } from './fixes.ts';
 import { growth } from './growth.ts';
 import { anyText, mangledPiece } from './mangled.ts';
 import { allPages, inspectText, textAfter } from './pages.ts';
@@ -59,13 +60,14 @@ describe('mangled sessions', () => {
     );
   });
 
-  it('are still answered after any of the fixes', () => {
+  it('are still answered after any of the fixes, none of which writes a fact', () => {
     fc.assert(
       fc.property(mangledSession, fc.nat(), (text, choice) => {
         const inspection = inspected(text);
         const fixes = inspection.findings.flatMap((finding) => finding.fixes);
         const fix = fixes[choice % Math.max(1, fixes.length)];
         if (!fix) return;
+        expect(breach(inspection, fix)).toBeNull();
         const fixed = textAfter(inspection, fix);
         expect(fixed).not.toBe(text);
         if (fixed !== null) expectAnswered(inspected(fixed), fixed);

@@ -14,6 +14,8 @@ export const syntaxLeftover = kind({
   }),
   mend: ({ place, typed, near }) => {
     const first = /^[\p{L}\p{N}-]+/u.exec(typed)?.[0] ?? '';
-    return readingFixes({ ...place, end: place.start + first.length }, first === '' ? [] : near);
+    // Digits that touch a word are a fact that must not go with it.
+    if (first === '' || /\d/.test(first)) return [];
+    return readingFixes({ ...place, end: place.start + first.length }, near);
   },
 });

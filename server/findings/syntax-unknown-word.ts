@@ -12,5 +12,6 @@ export const syntaxUnknownWord = kind({
       near.length > 0 ? `Did you mean ${listed(near)}?` : 'A remark of your own starts with #.'
     }`,
   }),
-  mend: ({ place, near }) => readingFixes(place, near),
+  // Digits that touch a word, `setup08`, are a fact that must not go with it.
+  mend: ({ place, typed, near }) => (/\d/.test(typed) ? [] : readingFixes(place, near)),
 });

@@ -1,9 +1,9 @@
 /** Words and names that a typing slip may have meant. */
 
-/** Candidates at most two letters away (one for short words), nearest first, at most three. */
+/** Candidates at most two letters away (one for short names), nearest first, at most three. */
 export function nearest(typed: string, candidates: Iterable<string>): string[] {
   const wanted = folded(typed);
-  const most = wanted.length <= 3 ? 1 : 2;
+  const most = wanted.length <= 5 ? 1 : 2;
   const found: { candidate: string; distance: number }[] = [];
   for (const candidate of candidates) {
     if (candidate === typed) continue;
