@@ -39,7 +39,7 @@ function ownLines(subject: Subject, standing: Standing): Outside[] {
         at,
         [standing],
         'The reading',
-        'Taken of another setup it says nothing about this one.',
+        'If it was taken at another setup, it says nothing about this one.',
       ),
     ),
     ...keyed.flatMap(({ at }) =>
