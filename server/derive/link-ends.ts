@@ -180,6 +180,26 @@ const PREAMBLE = assumed(
   'the usual length, with an explicit header and a checksum, since the notes give none',
 );
 
+/** A quarter of the carrier's wave, the shortest whip that works well. */
+export function whipLength(radio: Radio): Maybe<Value> {
+  const { carrier, name, place } = radio;
+  if (!carrier) return hole(`the carrier of radio ${name} is not noted`, place);
+  if (isHole(carrier)) return carrier;
+  if (carrier.value <= 0) return hole(`the carrier of radio ${name} is not above zero`, place);
+  return computePlain(
+    `length of a quarter-wave whip for radio ${name}`,
+    'm',
+    {
+      symbol: 'l',
+      expression: '299792458 / (4 · f)',
+      evaluable: true,
+      source: 'a quarter of the wave length (common practice for whips)',
+    },
+    { f: carrier },
+    299_792_458 / (4 * carrier.value),
+  );
+}
+
 /** Settings that cannot be, or that do not go together, each a sentence at its place. */
 export function impossibleSettings(radio: Radio): { readonly place: Place; readonly sentence: string }[] {
   const { spreading, coding, rate, channel } = radio;

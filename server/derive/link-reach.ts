@@ -24,6 +24,8 @@ export interface ReachValues {
   /** The longest distance from the base, and what was measured there. */
   readonly distance: Maybe<Value>;
   readonly farthest: string | null;
+  /** It was fixed there, so that the link held, whatever is computed. */
+  readonly fixed: boolean;
   readonly pathLoss: Maybe<Value>;
   readonly sensitivity: Maybe<Value>;
   /** What the signal is above the faintest one still read. */
@@ -40,6 +42,7 @@ export interface ReachValues {
 export interface Farthest {
   readonly distance: Value;
   readonly where: string;
+  readonly fixed: boolean;
 }
 
 /** What fading and leaves may take (common practice). */
@@ -76,7 +79,15 @@ export function reachValues(base: Radio, rover: Radio | null, farthest: Farthest
     { h1, h2 },
     radioHorizon(metres(h1.value), metres(h2.value)),
   );
-  const common = { base, rover, distance, farthest: farthest?.where ?? null, sensitivity, horizon };
+  const common = {
+    base,
+    rover,
+    distance,
+    farthest: farthest?.where ?? null,
+    fixed: farthest?.fixed ?? false,
+    sensitivity,
+    horizon,
+  };
   const gap = [path, distance].find(isHole);
   const budgetGap = [path, sensitivity, power].find(isHole);
   const reachTo = (wins: number, slower: boolean): Maybe<Value> =>

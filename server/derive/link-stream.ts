@@ -10,7 +10,7 @@ import {
   type StreamContent,
 } from '../link/message-size.ts';
 import { fittingRates, staggered, streamLoad, type ScheduledMessage, type StreamLoad } from '../link/load.ts';
-import { seconds } from '../quantities/brands.ts';
+import { bytes, seconds } from '../quantities/brands.ts';
 import { computePlain } from '../quantities/computed.ts';
 import {
   assumed,
@@ -43,7 +43,9 @@ export interface StreamValues {
   readonly worstAge: Maybe<Value>;
   readonly load: StreamLoad | null;
   readonly staggeredLoad: StreamLoad | null;
-  /** The highest rates that fit; null where the stream fits as it is, or nothing does. */
+  /** The same messages, in turn. */
+  readonly staggered: readonly ScheduledMessage[];
+  /** The highest rates that fit, in turn; null where the stream fits as it is, or nothing does. */
   readonly fitting: readonly ScheduledMessage[] | null;
 }
 
@@ -66,13 +68,14 @@ export function streamValues(stream: Stream, name: string, radio: Radio | null):
   const schedule = sized.flatMap(({ message, number, size }): ScheduledMessage[] =>
     isHole(size) || isHole(message.every)
       ? []
-      : [{ number, size: size.value as ScheduledMessage['size'], every: seconds(message.every.value) }],
+      : [{ number, size: bytes(size.value), every: seconds(message.every.value), ...offsetOf(message) }],
   );
   const unknown = sized
     .filter(({ message, size }) => isHole(size) || isHole(message.every))
     .map(({ message }) => message.number.name);
   const load = isHole(carriage) ? null : (streamLoad(schedule, carriage.link) ?? null);
-  const spread = isHole(carriage) ? null : (streamLoad(staggered(schedule), carriage.link) ?? null);
+  const inTurn = staggered(schedule);
+  const spread = isHole(carriage) ? null : (streamLoad(inTurn, carriage.link) ?? null);
   const results = resultsOf(name, carriage, load, spread, unknown, sized);
   const fitting =
     load === null || fits(load) || isHole(carriage)
@@ -92,9 +95,13 @@ export function streamValues(stream: Stream, name: string, radio: Radio | null):
     ...results,
     load,
     staggeredLoad: spread,
+    staggered: inTurn,
     fitting,
   };
 }
+
+const offsetOf = ({ after }: StreamMessage) =>
+  after && !isHole(after) ? { offset: seconds(after.value) } : {};
 
 /** The stream fits: on average, and in every second. */
 export const fits = ({ averageAirtime, fullest }: StreamLoad) => averageAirtime <= 1 && fullest.airtime <= 1;

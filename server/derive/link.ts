@@ -1,7 +1,7 @@
 /** The correction link of a session: what each base sends, whether its radio carries it, and how far that reaches. */
 import type { Radio, Stream } from '../session/entries.ts';
 import type { Session } from '../session/session.ts';
-import { isHole, type Value } from '../quantities/value.ts';
+import { isHole } from '../quantities/value.ts';
 import type { CheckValues } from './check.ts';
 import { differences, radioEnds, radioOf, type RadioEnds } from './link-ends.ts';
 import { reachValues, type Farthest, type ReachValues } from './link-reach.ts';
@@ -83,7 +83,9 @@ function farthestOf(
 
 const farthestAt = remembered((values: CheckValues): Farthest | Nothing => {
   const { ellipsoid } = values.distance;
-  return isHole(ellipsoid) ? NOTHING : { distance: ellipsoid satisfies Value, where: values.check.name };
+  if (isHole(ellipsoid)) return NOTHING;
+  const fixed = values.check.quality?.solution?.name === 'fixed';
+  return { distance: ellipsoid, where: values.check.name, fixed };
 });
 
 const lengthOf = ({ distance: { ellipsoid } }: CheckValues) => (isHole(ellipsoid) ? 0 : ellipsoid.value);

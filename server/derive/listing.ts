@@ -1,11 +1,11 @@
 /** Every derived value by its id, in the order of the session: what `derive` prints and `compare` compares. */
 import type { Place } from '../../grammar/tree.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
-import type { StreamMessage } from '../session/entries.ts';
+import type { Radio, StreamMessage } from '../session/entries.ts';
 import type { CheckValues } from './check.ts';
 import type { Derivation } from './derivation.ts';
 import type { LinkValues } from './link.ts';
-import { carriageOf } from './link-ends.ts';
+import { carriageOf, whipLength } from './link-ends.ts';
 import type { ReachValues } from './link-reach.ts';
 import type { StreamValues } from './link-stream.ts';
 import type { MarkValues } from './mark.ts';
@@ -92,7 +92,8 @@ export function listSetup(values: SetupValues): Listed[] {
 }
 
 export function listCheck(values: CheckValues): Listed[] {
-  const { check, residual, distance, tolerance, expected, explained } = values;
+  const { check, residual, distance, tolerance, expected, tests, explained } = values;
+  const chance = (test: typeof tests.up) => (isHole(test) ? test : test.probability);
   const observed = check.observed?.place ?? check.place;
   const parts: [string, Maybe<Value>, Place][] = [
     ['residual/east', residual.east, observed],
@@ -108,6 +109,9 @@ export function listCheck(values: CheckValues): Listed[] {
     ['tolerance/up', tolerance.up, check.place],
     ['expected/horizontal', expected.horizontal, check.place],
     ['expected/up', expected.up, check.place],
+    ...ellipseParts(expected, check.place),
+    ['chance/horizontal', chance(tests.horizontal), check.place],
+    ['chance/up', chance(tests.up), check.place],
     ['explained/east', explained.east, check.place],
     ['explained/north', explained.north, check.place],
     ['explained/up', explained.up, check.place],
@@ -163,6 +167,7 @@ export function listReach(values: ReachValues): Listed[] {
   const own: [string, Maybe<Value>, Place][] = [
     ['throughput', isHole(carriage) ? carriage : carriage.throughput, base.place],
     ['sensitivity', values.sensitivity, base.place],
+    ...(base.clearance ? [whip(base)] : []),
   ];
   const parts: [string, Maybe<Value>, Place][] = [
     ['path-loss', values.pathLoss, base.place],
@@ -183,6 +188,24 @@ export function listReach(values: ReachValues): Listed[] {
   ];
 }
 
+const whip = (radio: Radio): [string, Maybe<Value>, Place] => [
+  'whip-length',
+  whipLength(radio),
+  radio.clearance && !isHole(radio.clearance) && radio.clearance.origin === 'given'
+    ? radio.clearance.place
+    : radio.place,
+];
+
 function aerialPlace({ place, aerial }: ReachValues['base']): Place {
   return aerial && !isHole(aerial) && aerial.origin === 'given' ? aerial.place : place;
+}
+
+/** Semi-axes and bearing at the job's confidence, where the directions differ. */
+function ellipseParts({ ellipse }: CheckValues['expected'], place: Place): [string, Maybe<Value>, Place][] {
+  if (!ellipse) return [];
+  return [
+    ['expected/ellipse/semi-major', ellipse.semiMajor, place],
+    ['expected/ellipse/semi-minor', ellipse.semiMinor, place],
+    ['expected/ellipse/bearing', ellipse.bearing, place],
+  ];
 }

@@ -4,6 +4,7 @@ import { anglePacked } from './angle-packed.ts';
 import { angleRange } from './angle-range.ts';
 import { angleSign } from './angle-sign.ts';
 import { antennaCalibration } from './antenna-calibration.ts';
+import { antennaClearance } from './antenna-clearance.ts';
 import { antennaType } from './antenna-type.ts';
 import { checkAfterEvent } from './check-after-event.ts';
 import { checkBaseMark } from './check-base-mark.ts';
@@ -42,8 +43,16 @@ import { positionKeyedDiffers } from './position-keyed-differs.ts';
 import { positionNotKeyed } from './position-not-keyed.ts';
 import { positionOutOfArea } from './position-out-of-area.ts';
 import { positionSwapped } from './position-swapped.ts';
+import { radioEndsDiffer } from './radio-ends-differ.ts';
+import { radioOverload } from './radio-overload.ts';
+import { radioRange } from './radio-range.ts';
+import { radioSettings } from './radio-settings.ts';
 import { reviewStale } from './review-stale.ts';
 import { siteNoHazards } from './site-no-hazards.ts';
+import { streamContradictory } from './stream-contradictory.ts';
+import { streamMissingMessage } from './stream-missing-message.ts';
+import { streamNoBasePosition } from './stream-no-base-position.ts';
+import { streamSystemUnknown } from './stream-system-unknown.ts';
 import { syntaxBarePoint } from './syntax-bare-point.ts';
 import { syntaxBidirectionalControl } from './syntax-bidirectional-control.ts';
 import { syntaxBrokenNumber } from './syntax-broken-number.ts';
@@ -121,6 +130,15 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   markNotIntact,
   markNoSource,
   markNoUncertainty,
+  radioEndsDiffer,
+  radioSettings,
+  radioOverload,
+  radioRange,
+  streamNoBasePosition,
+  streamMissingMessage,
+  streamContradictory,
+  streamSystemUnknown,
+  antennaClearance,
   timeOrder,
   timeOutsideSetup,
   gearOutOfDate,

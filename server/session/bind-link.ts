@@ -34,13 +34,13 @@ export function bindStream({ header, details, base }: Source): Stream {
     ...base,
     kind: 'stream',
     from,
-    messages: details.all('message', takeMessage, ['every']),
+    messages: details.all('message', takeMessage, ['every', 'after']),
     tracked: tracked?.systems ?? [],
     signals: tracked?.signals ?? null,
   };
 }
 
-/** `1077 every 1 s`. */
+/** `1077 every 1 s`, `1087 every 2 s after 1 s`. */
 function takeMessage(reader: LineReader): StreamMessage {
   const number = takeNamed(reader) ?? { name: '', place: reader.place };
   if (number.name !== '' && !/^\d{4}$/.test(number.name))
@@ -51,12 +51,16 @@ function takeMessage(reader: LineReader): StreamMessage {
       typed: number.name,
       allowed: 'a message number of four digits (1077)',
     });
-  if (reader.word('every'))
-    return { number, every: takeQuantity(reader, 'time', `interval of ${number.name}`), place: reader.place };
+  if (reader.word('every')) {
+    const every = takeQuantity(reader, 'time', `interval of ${number.name}`);
+    const after = reader.word('after') ? takeQuantity(reader, 'time', `delay of ${number.name}`) : null;
+    return { number, every, after, place: reader.place };
+  }
   missing(reader, 'how often it is sent (every 1 s)');
   return {
     number,
     every: hole(`the interval of ${number.name} is missing`, reader.place),
+    after: null,
     place: reader.place,
   };
 }

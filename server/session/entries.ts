@@ -245,6 +245,8 @@ export interface Stream extends Base {
 export interface StreamMessage {
   readonly number: Named;
   readonly every: Maybe<Value>;
+  /** How long after the others it is first sent, so that messages take turns. */
+  readonly after: Maybe<Value> | null;
   readonly place: Place;
 }
 export interface Tracked {
