@@ -10,6 +10,22 @@ export const COMMON_SIGMA = 0.0005;
 export const EXTENSION_SIGMA = 0.0002;
 export const FIXED_HEIGHT_SIGMA = 0.0005;
 
+/** Steel tapes; common practice. */
+const EXPANSION = assumed(
+  'expansion of a steel tape, per °C',
+  11.6e-6,
+  '',
+  0,
+  'steel, 11.6 millionths for each °C (common practice)',
+);
+const STANDARD_TEMPERATURE = assumed(
+  'standard temperature of the tape, in °C',
+  20,
+  '',
+  0,
+  'tapes are made for 20 °C (common practice)',
+);
+
 export interface Reading {
   readonly measured: Measured;
   /** ARP above the mark as this reading has it. */
@@ -127,30 +143,40 @@ function readingOf(
     );
     return { measured, arp, length, slope: null, instant };
   }
-  const slanted = radius ? '√(s² − r²)' : 's';
+  const warm = temperatureOf(setup);
+  const s = warm ? 's · (1 + α · (T − T_0))' : 's';
+  const slanted = radius ? `√(${warm ? `(${s})` : s}² − r²)` : s;
   const formula = {
     symbol: 'H_ARP',
     expression: slanted + expression,
     evaluable: true,
     source: radius ? SLANT_SOURCE : TRADE,
   };
-  const inputs = { s: length, ...(radius ? { r: radius } : {}), ...rise };
+  const inputs = { s: length, ...(radius ? { r: radius } : {}), ...warm, ...rise };
   const arp = compute(name, 'm', formula, inputs, (numbers: Readonly<Record<string, number>>) => {
-    const s = numbers['s'] ?? NaN;
+    const stretch = (numbers['α'] ?? 0) * ((numbers['T'] ?? 0) - (numbers['T_0'] ?? 0));
+    const s = (numbers['s'] ?? NaN) * (1 + stretch);
     const r = numbers['r'] ?? 0;
-    return Math.sqrt(s * s - r * r) + riseOf(numbers);
+    return Math.sqrt(s * s - r * r) + riseOf(numbers, rise);
   });
   return { measured, arp, length, slope: radius ? slopeOf(length, radius, index) : null, instant };
 }
 
-/** Everything but s and r is added, the height of a tape point above the ARP taken off. */
-function riseOf(numbers: Readonly<Record<string, number>>): number {
+/** What lies between the taped point and the ARP is added, the height of a tape point above the ARP taken off. */
+function riseOf(numbers: Readonly<Record<string, number>>, parts: Readonly<Record<string, Value>>): number {
   let rise = 0;
-  for (const [symbol, length] of Object.entries(numbers)) {
-    if (symbol === 'v') rise -= length;
-    else if (symbol !== 's' && symbol !== 'r') rise += length;
-  }
+  for (const symbol of Object.keys(parts)) rise += (symbol === 'v' ? -1 : 1) * (numbers[symbol] ?? NaN);
   return rise;
+}
+
+/** Where the notes give the tape's temperature it is reckoned with; a thermometer in the field is good to two degrees. */
+function temperatureOf({ temperature }: Setup): Readonly<Record<string, Value>> | null {
+  if (!temperature || isHole(temperature)) return null;
+  const T =
+    temperature.origin === 'given'
+      ? withSpread(temperature, 2, 'assumed 2 °C for a thermometer in the field (common practice)')
+      : temperature;
+  return { α: EXPANSION, T, T_0: STANDARD_TEMPERATURE };
 }
 
 const slopeOf = (s: Value, r: Value, index: number): Value =>

@@ -1,11 +1,11 @@
-/** What a right check stays within: the uncertainties of marks, centring, antenna height and receivers, at the job's confidence. */
+/** What one occupation adds to a check's uncertainty: receivers over the distance, centring at both ends, the taped height. */
 import { toRadians } from '../geodesy/angles.ts';
 import { compute } from '../quantities/computed.ts';
+import { showLength } from '../quantities/show.ts';
 import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
-import { assumed, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
-import type { Check, Rover } from '../session/entries.ts';
-import type { Frame } from './frame.ts';
-import { standardUncertainty, type MarkValues } from './mark.ts';
+import { assumed, given, isHole, type Maybe, type Value } from '../quantities/value.ts';
+import type { Check, Rover, Stated } from '../session/entries.ts';
+import { remembered } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
 
 /** Defaults, all common practice: receivers 8 mm + 1 ppm (a radius) and 15 mm + 1 ppm up, plummet 1 mm, bubbles of 8′. */
@@ -14,7 +14,7 @@ const RECEIVER_HORIZONTAL = assumed(
   0.008,
   'm',
   0,
-  'a receiver pair is good to 8 mm + 1 ppm horizontally (common practice)',
+  'a receiver pair is good to 8 mm + 1 ppm horizontally, as a radius (common practice)',
 );
 const RECEIVER_VERTICAL = assumed(
   'receivers, vertical constant',
@@ -38,12 +38,19 @@ const BUBBLE = assumed(
   0,
   "the bubble of a tribrach has 8' to the division (common practice)",
 );
-const POLE_TILT = assumed(
-  'tilt of the rover pole',
+const ON_BIPOD = assumed(
+  'lean of the rover pole',
   2 / 60,
   '°',
   0,
-  "a pole on a bipod stands to 2' (common practice; held by hand 8')",
+  "a pole on a bipod stands to 2' (common practice)",
+);
+const HELD = assumed(
+  'lean of the rover pole',
+  8 / 60,
+  '°',
+  0,
+  "a pole held by hand stands to 8' (common practice)",
 );
 const POLE_LENGTH = assumed(
   'rover pole',
@@ -52,6 +59,9 @@ const POLE_LENGTH = assumed(
   0,
   'the usual length, since the notes give none (common practice)',
 );
+/** Where no antenna height is known, for planning. */
+const USUAL_HEIGHT = assumed('antenna height', 1.5, 'm', 0, 'no antenna height is known');
+const USUAL_TAPE = assumed('uncertainty of the antenna height', 0.001, 'm', 0, 'no antenna height is known');
 
 export interface Budget {
   readonly horizontal: Maybe<Value>;
@@ -62,6 +72,19 @@ export interface Budget {
 export interface Occupation {
   readonly axis: Value;
   readonly up: Value;
+  readonly parts: OccupationParts;
+}
+
+/** Standard uncertainties in metres, each with its story. */
+export interface OccupationParts {
+  readonly receivers: { readonly axis: Value; readonly up: Value };
+  readonly plummet: Value;
+  /** Of the base's tribrach, at the height of the ARP. */
+  readonly tilt: Value;
+  /** Of the rover pole, at its length. */
+  readonly lean: Value;
+  /** Null where no antenna height is known. */
+  readonly antennaHeight: Value | null;
 }
 
 /** What one occupation contributes: receivers over the distance, centring at both ends, the taped height. */
@@ -71,149 +94,155 @@ export function occupationSpread(
   rover: Rover | null,
   distance: Value,
 ): Occupation {
+  const parts = partsOf(setup, check, rover, distance);
+  const { receivers, plummet, tilt, lean } = parts;
+  const axis = compute(
+    `standard uncertainty of ${check.name} without the marks, each horizontal axis`,
+    'm',
+    { symbol: 'u', expression: '√(u_r² + u_p² + u_t² + u_l²)', evaluable: true, source: BUDGET_SOURCE },
+    exactly({ u_r: receivers.axis, u_p: plummet, u_t: tilt, u_l: lean }),
+    (v) => Math.hypot(v.u_r, v.u_p, v.u_t, v.u_l),
+  );
+  const tape = parts.antennaHeight
+    ? assumed(
+        'uncertainty of the antenna height',
+        parts.antennaHeight.sigma ?? USUAL_TAPE.value,
+        'm',
+        0,
+        'as computed from the tape',
+      )
+    : USUAL_TAPE;
+  const up = compute(
+    `standard uncertainty of ${check.name} without the marks, up`,
+    'm',
+    { symbol: 'u', expression: '√(u_r² + u_H²)', evaluable: true, source: BUDGET_SOURCE },
+    exactly({ u_r: receivers.up, u_H: tape }),
+    (v) => Math.hypot(v.u_r, v.u_H),
+  );
+  return { axis, up, parts };
+}
+
+function partsOf(
+  setup: SetupValues,
+  check: Pick<Check, 'name' | 'pole'>,
+  rover: Rover | null,
+  distance: Value,
+): OccupationParts {
+  const arp = setup.height.arp;
+  const pole = check.pole ?? rover?.pole ?? null;
+  return {
+    ...centringOf(setup),
+    receivers: {
+      axis: receiversOf(rover?.uncertainty?.horizontal ?? null, 'horizontal', distance, check.name),
+      up: receiversOf(rover?.uncertainty?.vertical ?? null, 'up', distance, check.name),
+    },
+    lean: compute(
+      `centring of ${check.name} by the pole's bubble`,
+      'm',
+      { symbol: 'u_l', expression: 'tan(τ) · L', evaluable: true, source: 'lean times length' },
+      exactly({
+        τ: pole?.held ? HELD : ON_BIPOD,
+        L: pole && !isHole(pole.length) ? pole.length : POLE_LENGTH,
+      }),
+      (v) => Math.tan(toRadians(v.τ)) * v.L,
+    ),
+    antennaHeight: isHole(arp) ? null : arp,
+  };
+}
+
+/** Of a base over its mark: the same for every check from it. */
+export const centringOf = remembered((setup: SetupValues): Pick<OccupationParts, 'plummet' | 'tilt'> => {
   const { plummet, bubble } = setup.setup;
   const arp = setup.height.arp;
-  const horizontal = {
-    a: RECEIVER_HORIZONTAL,
-    b: RECEIVER_RATE,
-    D: distance,
-    p: plummet && !isHole(plummet) ? plummet : PLUMMET,
-    β: bubble && !isHole(bubble) ? bubble : BUBBLE,
-    H: isHole(arp) ? assumed('antenna height', 1.5, 'm', 0, 'no antenna height is known') : arp,
-    τ: POLE_TILT,
-    L: poleLength(check, rover),
+  return {
+    plummet: plummet && !isHole(plummet) ? plummet : PLUMMET,
+    tilt: compute(
+      `centring of ${setup.setup.name} by its bubble`,
+      'm',
+      {
+        symbol: 'u_t',
+        expression: 'tan(β / 4) · H',
+        evaluable: true,
+        source: 'a bubble stands to a quarter of its division (common practice)',
+      },
+      exactly({ β: bubble && !isHole(bubble) ? bubble : BUBBLE, H: isHole(arp) ? USUAL_HEIGHT : arp }),
+      (v) => Math.tan(toRadians(v.β / 4)) * v.H,
+    ),
   };
-  const axis = compute(
-    `standard uncertainty of ${check.name}, each horizontal axis`,
+});
+
+/** As the notes state it of the rover, else by default; a radius is brought to each of its two axes. */
+function receiversOf(
+  stated: Stated | null,
+  direction: 'horizontal' | 'up',
+  distance: Value,
+  check: string,
+): Value {
+  const horizontal = direction === 'horizontal';
+  const usable = stated && !isHole(stated.constant) && !isHole(stated.perDistance) ? stated : null;
+  const a =
+    usable && !isHole(usable.constant)
+      ? usable.constant
+      : horizontal
+        ? RECEIVER_HORIZONTAL
+        : RECEIVER_VERTICAL;
+  const b = usable ? usable.perDistance : RECEIVER_RATE;
+  const divisor = divisorOf(usable, horizontal);
+  const sum = b && !isHole(b) ? 'a + b · D' : 'a';
+  const inputs = { a, ...(b && !isHole(b) ? { b, D: distance } : {}), ...(divisor ? { k: divisor } : {}) };
+  return compute(
+    `receivers at ${check}, ${horizontal ? 'each horizontal axis' : 'up'}`,
     'm',
     {
-      symbol: 'u_axis',
-      expression: '√(((a + b · D) / √2)² + p² + (tan(β / 4) · H)² + (tan(τ) · L)²)',
-      evaluable: false,
-      source: BUDGET_SOURCE,
+      symbol: 'u_r',
+      expression: divisor ? `(${sum}) / k` : sum,
+      evaluable: true,
+      source: usable
+        ? 'as the notes state it of the rover'
+        : 'usual specification of a receiver pair (common practice)',
     },
-    exactly(horizontal),
-    (v) =>
-      Math.hypot(
-        (v.a + v.b * v.D) / Math.SQRT2,
-        v.p,
-        Math.tan(toRadians(v.β / 4)) * v.H,
-        Math.tan(toRadians(v.τ)) * v.L,
-      ),
-  );
-  const height = assumed(
-    'uncertainty of the antenna height',
-    isHole(arp) ? 0.001 : (arp.sigma ?? 0.001),
-    'm',
-    0,
-    'as computed from the tape',
-  );
-  const up = compute(
-    `standard uncertainty of ${check.name}, up`,
-    'm',
-    { symbol: 'u_up', expression: '√((a + b · D)² + u_H²)', evaluable: true, source: BUDGET_SOURCE },
-    exactly({ a: RECEIVER_VERTICAL, b: RECEIVER_RATE, D: distance, u_H: height }),
-    (v) => Math.hypot(v.a + v.b * v.D, v.u_H),
-  );
-  return { axis, up };
-}
-
-/** The radius and the half-width that a right check stays within at the job's confidence; a hole where a mark's uncertainty is not stated. */
-export function expectedWithin(
-  occupation: Occupation,
-  base: MarkValues,
-  check: MarkValues,
-  frame: Frame,
-  name: string,
-): Budget {
-  const confidence = frame.confidence.value;
-  return {
-    horizontal: withMarks(
-      'horizontal',
-      occupation.axis,
-      base,
-      check,
-      circularRadius(confidence),
-      frame,
-      name,
-    ),
-    up: withMarks('vertical', occupation.up, base, check, normalHalfWidth(confidence), frame, name),
-  };
-}
-
-function withMarks(
-  direction: 'horizontal' | 'vertical',
-  spread: Value,
-  base: MarkValues,
-  check: MarkValues,
-  factor: number,
-  frame: Frame,
-  name: string,
-): Maybe<Value> {
-  const marks = marksSpread(direction, base, check);
-  if (isHole(marks)) return marks;
-  const k = assumed(
-    `factor at ${Math.round(frame.confidence.value * 1000) / 10} %`,
-    factor,
-    '',
-    0,
-    direction === 'horizontal'
-      ? 'radius of a circular normal distribution'
-      : 'half-width of a normal distribution',
-  );
-  return compute(
-    `what ${name} stays within, ${direction === 'horizontal' ? 'horizontally' : 'up'}`,
-    'm',
-    { symbol: 'U', expression: 'k · √(u² + u_m²)', evaluable: true, source: BUDGET_SOURCE },
-    exactly({ k, u: spread, u_m: marks }),
-    (v) => v.k * Math.hypot(v.u, v.u_m),
+    exactly(inputs),
+    (v: Readonly<Record<string, number>>) =>
+      ((v['a'] ?? NaN) + (v['b'] ?? 0) * (v['D'] ?? 0)) / (v['k'] ?? 1),
   );
 }
 
-/** Marks of one source use what is said of them relative to one another, else both count in full. */
-function marksSpread(
-  direction: 'horizontal' | 'vertical',
-  base: MarkValues,
-  check: MarkValues,
-): Maybe<Value> {
-  const name = `marks ${base.mark.name} and ${check.mark.name}`;
-  const sameSource = base.mark.source !== null && base.mark.source.text === check.mark.source?.text;
-  const relative = sameSource
-    ? larger(
-        standardUncertainty(base.mark.relative, direction),
-        standardUncertainty(check.mark.relative, direction),
-      )
-    : null;
-  if (relative !== null)
-    return assumed(name, relative, 'm', 0, 'stated as relative, both being of one source');
-  const [one, other] =
-    direction === 'horizontal'
-      ? [base.sigmaHorizontal, check.sigmaHorizontal]
-      : [base.sigmaVertical, check.sigmaVertical];
-  if (one === null || other === null) {
-    const silent = one === null ? base.mark : check.mark;
-    return hole(`the ${direction} uncertainty of ${silent.name} is not stated`, silent.place);
-  }
-  if (base.mark === check.mark) return assumed(name, 0, 'm', 0, 'base and check are the same mark');
-  return assumed(name, Math.hypot(one, other), 'm', 0, 'as stated for the two marks');
+function divisorOf(stated: Stated | null, horizontal: boolean): Value | null {
+  if (!stated) return horizontal ? RADIAL : null;
+  if (stated.confidence === null) return null;
+  const factor = horizontal ? circularRadius(stated.confidence) : normalHalfWidth(stated.confidence);
+  const because = `factor at ${Math.round(stated.confidence * 1000) / 10} %, ${horizontal ? 'of a radius' : 'of a half-width'}`;
+  return assumed('factor of the stated uncertainty', factor, '', 0, because);
 }
-
-const larger = (one: number | null, other: number | null) =>
-  one === null ? other : other === null ? one : Math.max(one, other);
-
-function poleLength(check: Pick<Check, 'pole'>, rover: Rover | null): Value {
-  const pole = check.pole ?? rover?.pole;
-  return pole && !isHole(pole.length) ? pole.length : POLE_LENGTH;
-}
+/** A radial standard uncertainty is that of two equal axes together. */
+const RADIAL = assumed('from a radius to one of two axes', Math.SQRT2, '', 0, '√2, both axes being equal');
 
 /** A budget is a level, not a measurement: its own inputs are taken as they are. */
-function exactly<Inputs extends Readonly<Record<string, Value>>>(inputs: Inputs): Inputs {
-  const entries = Object.entries(inputs).map(([symbol, value]) => [
-    symbol,
-    value.sigma === 0 ? value : { ...value, sigma: 0, contributions: new Map(), unknown: [] },
-  ]);
+export function exactly<Inputs extends Readonly<Record<string, Value>>>(inputs: Inputs): Inputs {
+  const entries = Object.entries(inputs).map(([symbol, value]) => [symbol, exact(value)]);
   return Object.fromEntries(entries) as Inputs;
 }
 
-const BUDGET_SOURCE =
-  'law of propagation of uncertainty (JCGM 100:2008, 5.1.2); defaults are common practice';
+/** The same number, taken as it is. */
+export const exact = (value: Value): Value =>
+  value.sigma === 0
+    ? value
+    : value.origin === 'computed'
+      ? { ...value, sigma: 0, contributions: new Map(), unknown: [] }
+      : value.origin === 'given'
+        ? given(value.name, value.value, value.unit, 0, value.typed, value.place)
+        : { ...value, sigma: 0 };
+
+/** An error of size zero that is known to this standard uncertainty. */
+export const errorOf = (name: string, size: Value): Value =>
+  assumed(name, 0, 'm', size.value, `${showLength(size.value)}, ${reasonOf(size)}`);
+
+/** Why a size is what it is, in a few words. */
+export const reasonOf = (size: Value): string =>
+  size.origin === 'computed'
+    ? size.formula.source
+    : size.origin === 'assumed'
+      ? size.because
+      : (size.spread ?? `given as ${size.typed}`);
+
+export const BUDGET_SOURCE = 'law of propagation of uncertainty (JCGM 100:2008, 5.1.2)';

@@ -12,11 +12,14 @@ import { computeAll, computePlain } from '../quantities/computed.ts';
 import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Check, LocalSurface, Rover, Stated } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
-import { expectedWithin, occupationSpread, type Budget, type Occupation } from './budget.ts';
+import { occupationSpread, type Budget, type Occupation } from './budget.ts';
 import { sameDatum, type Frame } from './frame.ts';
+import { isBuiltIn } from './geoid.ts';
 import type { KeyedValues } from './keyed.ts';
 import type { MarkValues } from './mark.ts';
 import { observedValues, residualOf, type ObservedValues, type Residual } from './observation.ts';
+import { residualTests, type ResidualTests } from './residual-test.ts';
+import { expectedWithin, rightCheck, type ExpectedValues, type RightCheck } from './right-check.ts';
 import type { SetupValues } from './setup.ts';
 import { stateAt } from './timeline.ts';
 
@@ -37,7 +40,9 @@ export interface CheckValues {
     readonly ground: Maybe<Value>;
   };
   readonly tolerance: Budget;
-  readonly expected: Budget;
+  readonly expected: ExpectedValues;
+  /** How seldom a right check is as far off. */
+  readonly tests: ResidualTests;
   readonly occupation: Occupation | null;
   readonly explained: {
     readonly east: Maybe<Value>;
@@ -60,19 +65,17 @@ export function checkValues(
   const instant = instantOf(check.at, frame.job);
   const observed = observedValues(check.observed, frame, surfaces, name);
   const noMark = hole(`${name} was made on no known mark`, check.place);
-  const residual: Residual = mark
-    ? residualOf(observed, mark, name)
-    : { east: noMark, north: noMark, up: noMark, horizontal: noMark, gridEast: noMark, gridNorth: noMark };
   const keyed = setup ? stateAt(setup.keyed, instant) : null;
   const distance =
     mark && setup?.mark ? distances(setup.mark, mark, name, groundGridOf(frame)) : withoutDistance(check);
   const tolerance = toleranceOf(frame, distance.ellipsoid, name);
   const occupation =
     setup && !isHole(distance.ellipsoid) ? occupationSpread(setup, check, rover, distance.ellipsoid) : null;
-  const expected: Budget =
-    occupation && mark && setup?.mark
-      ? expectedWithin(occupation, setup.mark, mark, frame, name)
-      : { horizontal: hole('no base is known for this check'), up: hole('no base is known for this check') };
+  const errors = errorsOf(check, mark, setup, occupation, distance.ellipsoid, rover);
+  const residual: Residual = mark
+    ? residualOf(observed, mark, errors, name)
+    : { east: noMark, north: noMark, up: noMark, horizontal: noMark, gridEast: noMark, gridNorth: noMark };
+  const expected = expectedWithin(errors, frame, name);
   return {
     check,
     mark,
@@ -85,10 +88,31 @@ export function checkValues(
     distance,
     tolerance,
     expected,
+    tests: residualTests(residual, frame.confidence, name),
     occupation,
     explained: explainedBy(keyed, setup, mark, name),
     verdict: verdictOf(residual, tolerance, expected),
   };
+}
+
+/** What the comparison itself is uncertain by; holes where no base is known. */
+function errorsOf(
+  check: Check,
+  mark: MarkValues | null,
+  setup: SetupValues | null,
+  occupation: Occupation | null,
+  distance: Maybe<Value>,
+  rover: Rover | null,
+): RightCheck {
+  const base = setup?.mark;
+  if (!occupation || !mark || !base || isHole(distance)) {
+    const none = hole('no base is known for this check');
+    return { east: none, north: none, up: none };
+  }
+  const shown = check.observed?.height?.surface ?? mark.mark.height?.surface;
+  const surface = shown === 'ellipsoidal' ? 'ellipsoidal' : 'orthometric';
+  const coarse = rover?.geoid ? isBuiltIn(rover.geoid) : false;
+  return rightCheck({ setup, base, mark, occupation, distance, surface, coarse, name: check.name });
 }
 
 /** The name of the job's grid where it is a ground grid, whose distances must not be taken for projected ones. */

@@ -4,7 +4,7 @@ import { undulationIn } from '../geodesy/grids/geoid-grid.ts';
 import { latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { hole, type Maybe } from '../quantities/value.ts';
-import type { GeoidModel } from './geoid.ts';
+import { regionalError, type GeoidModel } from './geoid.ts';
 
 /** The model of a grid file; its name is how the session names it. */
 export function geoidFromFile(bytes: Uint8Array, name: string): Maybe<GeoidModel> {
@@ -26,6 +26,7 @@ function read(bytes: Uint8Array, name: string): Maybe<GeoidModel> {
   return {
     name,
     coarse: false,
+    error: regionalError(name),
     undulation: (latitude, longitude) => {
       const found = undulationIn(grid, { latitude: asLatitude(latitude), longitude: asLongitude(longitude) });
       return isRefusal(found) ? found : found.height;

@@ -12,6 +12,8 @@ export interface GeoidModel {
   /** A model of half a metre: it shows blunders, and no difference below three metres means anything. */
   readonly coarse: boolean;
   readonly undulation: (latitude: number, longitude: number) => number | Refusal;
+  /** Of the model everywhere alike, so that it cancels between two places; the same object for the same model. */
+  readonly error: Value;
   readonly source: string;
 }
 
@@ -20,11 +22,19 @@ export const EGM96: GeoidModel = {
   coarse: true,
   undulation: (latitude, longitude) =>
     undulationEgm96({ latitude: asLatitude(latitude), longitude: asLongitude(longitude) }),
+  error: assumed(
+    'error of EGM96',
+    0,
+    'm',
+    1,
+    'the coarse global model is good to about a metre (common practice)',
+  ),
   source: 'EGM96 15′ grid (NASA/TP-1998-206861), bicubic interpolation',
 };
 
-/** What EGM96 is good for; common practice. */
-const COARSE_ERROR = assumed('error of EGM96', 0, 'm', 1, 'the coarse global model is good to about a metre');
+/** Of a regional model against levelling, common practice. */
+export const regionalError = (name: string): Value =>
+  assumed(`error of ${name}`, 0, 'm', 0.03, 'a regional geoid model is good to 3 cm (common practice)');
 
 /** N at a place, from a model. */
 export function separationFrom(model: GeoidModel, located: Located, about: string): Maybe<Value> {
@@ -32,15 +42,14 @@ export function separationFrom(model: GeoidModel, located: Located, about: strin
   if (isRefusal(N)) return hole(N.refused);
   const formula = {
     symbol: 'N',
-    expression: model.coarse ? `${model.name}(φ, λ) + ε` : `${model.name}(φ, λ)`,
+    expression: `${model.name}(φ, λ) + ε`,
     evaluable: false,
     source: model.source,
   };
-  const inputs = { φ: located.latitude, λ: located.longitude, ...(model.coarse ? { ε: COARSE_ERROR } : {}) };
+  const inputs = { φ: located.latitude, λ: located.longitude, ε: model.error };
   return compute(`separation of ${about} by ${model.name}`, 'm', formula, inputs, (numbers) => {
     const found = model.undulation(numbers.φ, numbers.λ);
-    const error = 'ε' in numbers ? Number(numbers.ε) : 0;
-    return isRefusal(found) ? N + error : found + error;
+    return (isRefusal(found) ? N : found) + numbers.ε;
   });
 }
 

@@ -16,6 +16,7 @@ import { computeAll } from '../quantities/computed.ts';
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { showNumber } from '../quantities/show.ts';
 import {
+  assumed,
   hole,
   isHole,
   withSpread,
@@ -40,6 +41,8 @@ export interface Located {
 export interface AxisSpread {
   readonly sigma: number;
   readonly because: string;
+  /** Up, where geocentric coordinates bring a height along; null where nobody has said. */
+  readonly up?: number | null;
 }
 
 /** The systems that coordinates without one of their own are in. */
@@ -117,8 +120,11 @@ function fromGeocentric(
   if (isHole(x)) return x;
   if (isHole(y)) return y;
   if (isHole(z)) return z;
-  const inputs = { X: spreadOver(x, spread), Y: spreadOver(y, spread), Z: spreadOver(z, spread) };
   const { ellipsoid } = system.datum;
+  const horizon = spread?.up === undefined ? null : horizonErrors(about, spread);
+  const inputs = horizon
+    ? { X: spreadOver(x, EXACT), Y: spreadOver(y, EXACT), Z: spreadOver(z, EXACT), ...horizon }
+    : { X: spreadOver(x, spread), Y: spreadOver(y, spread), Z: spreadOver(z, spread) };
   const formula = (symbol: string) => ({
     symbol,
     expression: `geodetic coordinates on ${ellipsoid.name} (X, Y, Z)`,
@@ -132,14 +138,30 @@ function fromGeocentric(
       { name: `ellipsoidal height of ${about}`, unit: 'm', formula: formula('h') },
     ],
     inputs,
-    ({ X, Y, Z }) => {
-      const found = geodeticOf(ellipsoid, { x: metres(X), y: metres(Y), z: metres(Z) });
-      return [found.latitude, found.longitude, found.height];
+    (v: Readonly<Record<string, number>>) => {
+      const point = { x: metres(v['X'] ?? NaN), y: metres(v['Y'] ?? NaN), z: metres(v['Z'] ?? NaN) };
+      const found = geodeticOf(ellipsoid, point);
+      const M = meridianRadius(ellipsoid, found.latitude) * toRadians(1);
+      const ν = primeVerticalRadius(ellipsoid, found.latitude) * toRadians(1);
+      return [
+        found.latitude + (v['ε_n'] ?? 0) / M,
+        found.longitude + (v['ε_e'] ?? 0) / (ν * Math.cos(toRadians(found.latitude))),
+        found.height + (v['ε_u'] ?? 0),
+      ];
     },
   );
   if (!latitude || !longitude || !height || !Number.isFinite(height.value) || Math.abs(height.value) > 1e5)
     return hole(`${about} is not near the earth's surface`, position.place);
   return { latitude, longitude, height, system };
+}
+
+const EXACT: AxisSpread = { sigma: 0, because: 'as published; how good it is stands with ε' };
+
+/** A stated horizontal and vertical uncertainty lies along the horizon of the place, not along X, Y and Z. */
+function horizonErrors(about: string, { sigma, up, because }: AxisSpread): Readonly<Record<string, Value>> {
+  const error = (axis: string, size: number | null) =>
+    assumed(`error of ${about}, ${axis}`, 0, 'm', size, because);
+  return { ε_e: error('east', sigma), ε_n: error('north', sigma), ε_u: error('up', up ?? null) };
 }
 
 /** East and north in a grid of the same datum. */

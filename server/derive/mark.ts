@@ -67,7 +67,7 @@ export function markValues(
   const sigmaHorizontal = standardUncertainty(mark.uncertainty, 'horizontal');
   const sigmaVertical = standardUncertainty(mark.uncertainty, 'vertical');
   const published = mark.position
-    ? locate(mark.position, own, name, horizontalSpread(mark, sigmaHorizontal, sigmaVertical))
+    ? locate(mark.position, own, name, horizontalSpread(sigmaHorizontal, sigmaVertical))
     : noPosition(mark);
   const ownHeights = heightsOf(mark, published, geoid, surfaces, sigmaVertical);
   const moved = inDatumOfJob(mark, published, ownHeights.ellipsoidal, job);
@@ -147,14 +147,8 @@ export function standardUncertainty(
 
 const noPosition = (mark: Mark) => hole(`${mark.name} has no coordinates`, mark.place);
 
-function horizontalSpread(mark: Mark, horizontal: number | null, vertical: number | null): AxisSpread | null {
-  if (horizontal === null) return null;
-  const geocentric = mark.position?.form === 'geocentric';
-  const sigma = geocentric ? Math.max(horizontal, vertical ?? 0) : horizontal;
-  return {
-    sigma,
-    because: geocentric ? 'the larger of the stated uncertainties of the mark' : 'as stated for the mark',
-  };
+function horizontalSpread(horizontal: number | null, vertical: number | null): AxisSpread | null {
+  return horizontal === null ? null : { sigma: horizontal, up: vertical, because: 'as stated for the mark' };
 }
 
 interface Heights {

@@ -1,14 +1,17 @@
 /** An observed ground point against a known mark: east, north and up, and the grid differences beside them. */
+import { toRadians } from '../geodesy/angles.ts';
 import { geocentricOf } from '../geodesy/geocentric.ts';
 import { topocentricBetween } from '../geodesy/topocentric.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { compute, computeAll } from '../quantities/computed.ts';
-import { hole, isHole, withSpread, type Maybe, type Value } from '../quantities/value.ts';
+import { assumed, hole, isHole, withSpread, type Maybe, type Value } from '../quantities/value.ts';
 import type { LocalSurface, Observed } from '../session/entries.ts';
+import { exact } from './budget.ts';
 import { sameDatum, type Frame } from './frame.ts';
 import { placedHeight, type PlacedHeight } from './heights.ts';
 import { locate, toGrid, type Located } from './locate.ts';
 import type { MarkValues } from './mark.ts';
+import type { RightCheck } from './right-check.ts';
 
 /** Where the controller showed a ground point. */
 export interface ObservedValues {
@@ -64,11 +67,19 @@ export interface Residual {
   readonly gridNorth: Maybe<Value>;
 }
 
-/** Observed minus known; an orthometric height is compared as orthometric. */
-export function residualOf(observed: ObservedValues, mark: MarkValues, about: string): Residual {
+/**
+ * Observed minus known; an orthometric height is compared as orthometric.
+ * @param errors zeros that carry the uncertainty of the whole comparison, the marks' own included
+ */
+export function residualOf(
+  observed: ObservedValues,
+  mark: MarkValues,
+  errors: RightCheck,
+  about: string,
+): Residual {
   const { located } = observed;
   const known = mark.located;
-  const up = upOf(observed.height, mark, about);
+  const up = upOf(observed.height, mark, errorIn(errors.up), about);
   const gap = isHole(known) ? known : isHole(located) ? located : null;
   if (gap || isHole(known) || isHole(located)) {
     const none = gap ?? hole('there is nothing to compare');
@@ -80,7 +91,7 @@ export function residualOf(observed: ObservedValues, mark: MarkValues, about: st
     );
     return { east: none, north: none, up, horizontal: none, gridEast: none, gridNorth: none };
   }
-  const { east, north } = horizontalOf(located, known, mark, up, about);
+  const { east, north } = horizontalOf(located, known, mark, errors, up, about);
   const horizontal = compute(
     `horizontal residual of ${about}`,
     'm',
@@ -93,25 +104,49 @@ export function residualOf(observed: ObservedValues, mark: MarkValues, about: st
     north,
     up,
     horizontal,
-    gridEast: gridDifference('east', observed.east, mark.east, about),
-    gridNorth: gridDifference('north', observed.north, mark.north, about),
+    gridEast: gridDifference('east', observed.east, mark.east, inGrid('east', errors, mark), about),
+    gridNorth: gridDifference('north', observed.north, mark.north, inGrid('north', errors, mark), about),
   };
 }
 
-function upOf(height: Maybe<PlacedHeight>, mark: MarkValues, about: string): Maybe<Value> {
+/** A comparison whose error is not known still has its value. */
+const errorIn = (error: Maybe<Value>): Value =>
+  isHole(error) ? assumed('error of a right check', 0, 'm', null, error.hole) : error;
+
+/** The same errors along the axes of the grid, which are turned against east and north by the convergence. */
+function inGrid(axis: 'east' | 'north', errors: RightCheck, mark: MarkValues): Value {
+  const [ε_e, ε_n] = [errorIn(errors.east), errorIn(errors.north)];
+  const convergence = isHole(mark.convergence) ? 0 : toRadians(mark.convergence.value);
+  const [c, s] = [Math.cos(convergence), Math.sin(convergence)];
+  return compute(
+    `error of a right check, grid ${axis}`,
+    'm',
+    {
+      symbol: 'ε',
+      expression: axis === 'east' ? 'ε_e cos γ − ε_n sin γ' : 'ε_e sin γ + ε_n cos γ',
+      evaluable: false,
+      source: 'rotation by the convergence',
+    },
+    { ε_e, ε_n },
+    (v) => (axis === 'east' ? v.ε_e * c - v.ε_n * s : v.ε_e * s + v.ε_n * c),
+  );
+}
+
+function upOf(height: Maybe<PlacedHeight>, mark: MarkValues, ε: Value, about: string): Maybe<Value> {
   if (isHole(height)) return height;
   const orthometric = height.surface === 'orthometric';
   const known = orthometric ? mark.orthometricHeight : mark.ellipsoidalHeight;
   if (isHole(known)) return known;
   const symbol = orthometric ? 'H' : 'h';
   const formula = { symbol: 'u', expression: `${symbol}_o − ${symbol}_k`, evaluable: true, source: TRADE };
-  const inputs = { [`${symbol}_o`]: height.value, [`${symbol}_k`]: known };
+  const inputs = { [`${symbol}_o`]: height.value, [`${symbol}_k`]: exact(known), ε };
   return compute(
     `up residual of ${about}`,
     'm',
     formula,
     inputs,
-    (numbers) => (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN),
+    (numbers: Readonly<Record<string, number>>) =>
+      (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN) + (numbers['ε'] ?? 0),
   );
 }
 
@@ -120,6 +155,7 @@ function horizontalOf(
   located: Located,
   known: Located,
   mark: MarkValues,
+  errors: RightCheck,
   up: Maybe<Value>,
   about: string,
 ): { east: Value; north: Value } {
@@ -141,7 +177,14 @@ function horizontalOf(
       { name: `east residual of ${about}`, unit: 'm', formula: formula('e') },
       { name: `north residual of ${about}`, unit: 'm', formula: formula('n') },
     ],
-    { φ_o: located.latitude, λ_o: located.longitude, φ: known.latitude, λ: known.longitude },
+    {
+      φ_o: located.latitude,
+      λ_o: located.longitude,
+      φ: exact(known.latitude),
+      λ: exact(known.longitude),
+      ε_e: errorIn(errors.east),
+      ε_n: errorIn(errors.north),
+    },
     (numbers) => {
       const at = (φ: number, λ: number, h: number) =>
         geocentricOf(ellipsoid, {
@@ -155,7 +198,7 @@ function horizontalOf(
         at(numbers.φ, numbers.λ, level),
         at(numbers.φ_o, numbers.λ_o, level + rise),
       );
-      return [vector.east, vector.north];
+      return [vector.east + numbers.ε_e, vector.north + numbers.ε_n];
     },
   );
   if (!east || !north) throw new Error('two results were asked for');
@@ -166,6 +209,7 @@ function gridDifference(
   axis: 'east' | 'north',
   observed: Maybe<Value>,
   known: Maybe<Value>,
+  ε: Value,
   about: string,
 ): Maybe<Value> {
   if (isHole(observed)) return observed;
@@ -181,8 +225,9 @@ function gridDifference(
     `grid ${axis} residual of ${about}`,
     'm',
     formula,
-    { [`${symbol}_o`]: observed, [`${symbol}_k`]: known },
-    (numbers) => (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN),
+    { [`${symbol}_o`]: observed, [`${symbol}_k`]: exact(known), ε },
+    (numbers: Readonly<Record<string, number>>) =>
+      (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN) + (numbers['ε'] ?? 0),
   );
 }
 

@@ -53,6 +53,16 @@ export function transformed(
   );
 }
 
+/** Within a site one transformation is wrong by the same everywhere, so that its error cancels between two marks. */
+function sharedError(name: string, size: number, because: string): Value {
+  const known = sharedErrors.get(name);
+  if (known?.sigma === size) return known;
+  const error = assumed(name, 0, 'm', size, because);
+  sharedErrors.set(name, error);
+  return error;
+}
+const sharedErrors = new Map<string, Value>();
+
 function applied(
   located: Located,
   height: Value | null,
@@ -87,8 +97,8 @@ function applied(
     longitude: 1 / (primeVerticalRadius(own, φ) * Math.cos(toRadians(φ)) * toRadians(1)),
   };
   const because = `the transformation is published as good to ${Number(route.accuracy.toPrecision(2))} m`;
-  const error = (axis: string, unit: 'm' | '°', size: number) =>
-    assumed(`error of the transformation, ${axis}`, 0, unit, size * route.accuracy, because);
+  const error = (axis: string) =>
+    sharedError(`error of ${names.join('; ')}, ${axis}`, route.accuracy, because);
   const results = computeAll(
     [
       { name: `latitude of ${about} in ${wanted.datum.name}`, unit: '°', formula: formula('φ') },
@@ -99,14 +109,18 @@ function applied(
       φ: located.latitude,
       λ: located.longitude,
       ...(height ? { h: height } : {}),
-      ε_φ: error('latitude', '°', perMetre.latitude),
-      ε_λ: error('longitude', '°', perMetre.longitude),
-      ...(height ? { ε_h: error('height', 'm', 1) } : {}),
+      ε_n: error('north'),
+      ε_e: error('east'),
+      ...(height ? { ε_u: error('up') } : {}),
     },
     (v: Readonly<Record<string, number>>) => {
       const found = convert(v['φ'] ?? NaN, v['λ'] ?? NaN, v['h'] ?? level);
       if (typeof found === 'string') return [NaN, NaN, NaN];
-      return [found[0] + (v['ε_φ'] ?? 0), found[1] + (v['ε_λ'] ?? 0), found[2] + (v['ε_h'] ?? 0)];
+      return [
+        found[0] + (v['ε_n'] ?? 0) * perMetre.latitude,
+        found[1] + (v['ε_e'] ?? 0) * perMetre.longitude,
+        found[2] + (v['ε_u'] ?? 0),
+      ];
     },
   );
   const [latitude, longitude, up] = results;

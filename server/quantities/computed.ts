@@ -113,10 +113,12 @@ export function contributionsOf(value: Value): ReadonlyMap<Leaf, number> {
 const hasUnknown = (value: Value) =>
   value.origin === 'computed' ? value.unknown.length > 0 : value.sigma === null;
 
-/** Small enough for the curvature, large enough for the digits of a coordinate of ten million metres. */
+/** Small against the uncertainty, so that no curve matters, yet large enough for the digits of a coordinate of ten million metres. */
 function stepFor(input: Value): number {
   if (input.unit === '°') return 1e-5;
-  return Math.max(0.1, Math.abs(input.value) * 1e-7) / (input.unit === 'm' ? 1 : 1000);
+  const usual = input.unit === 'm' ? 0.1 : 1e-4;
+  const spread = input.sigma === null ? usual : input.sigma / 10;
+  return Math.max(Math.min(usual, spread), Math.abs(input.value) * 1e-7, usual * 1e-5);
 }
 
 function addContributions(

@@ -1,4 +1,4 @@
-/** Quantiles of the normal distribution and of the distance from the centre in two dimensions. */
+/** Probabilities and quantiles of normal errors in one and two dimensions: half-widths, radii, ellipses, chi-square. */
 /* eslint-disable no-loss-of-precision -- the coefficients are kept as published, to more digits than a double holds */
 
 /** The half-width, in standard uncertainties, that a normal value stays within with this probability. */
@@ -6,6 +6,76 @@ export const normalHalfWidth = (probability: number) => normalQuantile((1 + prob
 
 /** The radius, in standard uncertainties of each axis, that a circular normal point stays within (Rayleigh). */
 export const circularRadius = (probability: number) => Math.sqrt(-2 * Math.log1p(-probability));
+
+/** The ellipse of one standard uncertainty. */
+export interface Ellipse {
+  readonly semiMajor: number;
+  readonly semiMinor: number;
+  /** Of the semi-major axis, in degrees from north over east, from 0 to below 180. */
+  readonly bearing: number;
+}
+
+/** Principal axes of a covariance matrix, from standard uncertainties east and north and their covariance. */
+export function ellipseOf(east: number, north: number, covariance: number): Ellipse {
+  const mean = (east * east + north * north) / 2;
+  const half = Math.hypot((north * north - east * east) / 2, covariance);
+  const bearing = (Math.atan2(2 * covariance, north * north - east * east) * 90) / Math.PI;
+  return {
+    semiMajor: Math.sqrt(mean + half),
+    semiMinor: Math.sqrt(Math.max(0, mean - half)),
+    bearing: bearing < 0 ? bearing + 180 : bearing,
+  };
+}
+
+/** The radius around the centre that holds this share of a normal distribution with these semi-axes, to 1e-12 of it. */
+export function ellipticalRadius(semiMajor: number, semiMinor: number, probability: number): number {
+  let inside = 0;
+  let outside = circularRadius(probability) * semiMajor;
+  if (!(semiMinor > 1e-6 * semiMajor)) return normalHalfWidth(probability) * semiMajor;
+  for (let round = 0; round < 60 && outside - inside > 1e-12 * outside; round++) {
+    const radius = (inside + outside) / 2;
+    if (withinRadius(semiMajor, semiMinor, radius) < probability) inside = radius;
+    else outside = radius;
+  }
+  return (inside + outside) / 2;
+}
+
+/** The integral over directions of the share within the radius, by the trapezoidal rule, which is exact for periodic functions but for rounding. */
+function withinRadius(a: number, b: number, radius: number): number {
+  const steps = Math.min(20_000, 64 * Math.ceil(a / b));
+  let sum = 0;
+  for (let step = 0; step < steps; step++) {
+    const θ = (step * Math.PI) / steps;
+    const q = (Math.cos(θ) / a) ** 2 + (Math.sin(θ) / b) ** 2;
+    sum += -Math.expm1((-radius * radius * q) / 2) / q;
+  }
+  return sum / (steps * a * b);
+}
+
+/** The probability that chi-square with one or two degrees of freedom is larger than this. */
+export function chiSquareBeyond(statistic: number, degrees: 1 | 2): number {
+  return degrees === 2 ? Math.exp(-statistic / 2) : complementaryError(Math.sqrt(statistic / 2));
+}
+
+/** What chi-square stays below with this probability. */
+export const chiSquareLimit = (probability: number, degrees: 1 | 2): number =>
+  degrees === 2 ? circularRadius(probability) ** 2 : normalHalfWidth(probability) ** 2;
+
+/** erfc, for x ≥ 0: NIST Digital Library of Mathematical Functions, series 7.6.2 and continued fraction 7.9.1. */
+function complementaryError(x: number): number {
+  if (x < 2) {
+    let term = x;
+    let sum = x;
+    for (let n = 1; n < 100 && term > 1e-18 * sum; n++) {
+      term *= (2 * x * x) / (2 * n + 1);
+      sum += term;
+    }
+    return 1 - (2 / Math.sqrt(Math.PI)) * Math.exp(-x * x) * sum;
+  }
+  let fraction = x;
+  for (let n = 60; n > 0; n--) fraction = x + n / 2 / fraction;
+  return Math.exp(-x * x) / (fraction * Math.sqrt(Math.PI));
+}
 
 /** The value below which a standard normal one lies with this probability, to about 1e-16; Wichura (1988), AS 241, PPND16. */
 export function normalQuantile(probability: number): number {
