@@ -22,9 +22,10 @@ export function publishDiagnostics(
 }
 
 export function answerDiagnostics(connection: Connection, sessions: OpenSessions): void {
-  connection.languages.diagnostics.on(({ textDocument, previousResultId }) => {
+  connection.languages.diagnostics.on(async ({ textDocument, previousResultId }) => {
     const session = sessions.at(textDocument.uri);
     if (!session) return { kind: DocumentDiagnosticReportKind.Full, items: [] };
+    await sessions.settled(session);
     const items = diagnosticsOf(sessions, session);
     const resultId = String(session.edition);
     return resultId === previousResultId

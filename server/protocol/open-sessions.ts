@@ -17,6 +17,18 @@ export interface Platform {
   later(task: () => void, milliseconds: number): void;
   /** Milliseconds that go by. */
   now(): number;
+  /** Where a file's contents take time to arrive. */
+  readonly reading?: Reading;
+}
+
+export interface Reading {
+  /** Some of these have been asked for and not arrived. */
+  awaits(paths: Iterable<string>): boolean;
+  /** Everything asked for so far has arrived. */
+  all(): Promise<void>;
+  onArrival(listener: (path: string) => void): void;
+  /** They have changed, or may have. */
+  forget(paths: readonly string[]): void;
 }
 
 export interface OpenSession {
@@ -116,9 +128,28 @@ export function openSessions(platform: Platform, inspected: (session: OpenSessio
     inspectionOf(session);
     lastTook = platform.now() - start;
     waiting.delete(session);
-    inspected(session, own);
+    // What is said before a file arrives would be wrong a moment later; its arrival starts another inspection.
+    if (!awaitsFiles(session)) inspected(session, own);
     schedule();
   }
+
+  const awaitsFiles = (session: OpenSession) => platform.reading?.awaits(session.reads) ?? false;
+
+  /** Inspected, with every file that it asked for. */
+  async function settled(session: OpenSession): Promise<Inspection> {
+    let inspection = inspectionOf(session);
+    while (awaitsFiles(session)) {
+      await platform.reading?.all();
+      inspection = inspectionOf(session);
+    }
+    return inspection;
+  }
+
+  function filesChanged(paths: readonly string[]): void {
+    platform.reading?.forget(paths);
+    staleBecauseOf(paths);
+  }
+  platform.reading?.onArrival((path) => staleBecauseOf([path]));
 
   function inspectionOf(session: OpenSession): Inspection {
     if (!session.inspection) {
@@ -170,7 +201,7 @@ export function openSessions(platform: Platform, inspected: (session: OpenSessio
     open: openText,
     change,
     close,
-    staleBecauseOf,
+    filesChanged,
     documentAt,
     everySession,
     all: () => [...open.values()],
@@ -180,6 +211,7 @@ export function openSessions(platform: Platform, inspected: (session: OpenSessio
       return session ? inspectionOf(session) : null;
     },
     inspectionOf,
+    settled,
     setFolders: (paths: readonly string[]) => {
       folders = paths;
     },

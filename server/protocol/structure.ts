@@ -104,6 +104,7 @@ const SYMBOLS: Readonly<Record<string, SymbolKind>> = {
   antenna: SymbolKind.Class,
   rover: SymbolKind.Class,
   surface: SymbolKind.Interface,
+  ground: SymbolKind.Interface,
   setup: SymbolKind.Method,
   check: SymbolKind.Boolean,
   event: SymbolKind.Event,

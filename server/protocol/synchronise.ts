@@ -24,7 +24,7 @@ export function hearTexts(connection: Connection, sessions: OpenSessions): void 
 /** Any file may be one that a session names, so all are watched and those that none has read are passed over. */
 export function hearFiles(connection: Connection, sessions: OpenSessions, client: ClientCapabilities): void {
   connection.onDidChangeWatchedFiles(({ changes }) =>
-    sessions.staleBecauseOf(changes.map(({ uri }) => pathOf(uri))),
+    sessions.filesChanged(changes.map(({ uri }) => pathOf(uri))),
   );
   if (client.workspace?.didChangeWatchedFiles?.dynamicRegistration !== true) return;
   connection.onInitialized(() => {

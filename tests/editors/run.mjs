@@ -1,14 +1,13 @@
 /**
  * Tests the packaged extension and its server in real editors, installed into .cache/, and ends with one line of counts.
  *
- * `node tests/editors/run.mjs [--stub] [vscode] [vscode-web] [neovim] [emacs]`: all four where none is named. With --stub
- * a server of few answers stands in for the real one, to try the machinery itself.
+ * `node tests/editors/run.mjs [vscode] [vscode-web] [neovim] [emacs]`: all four where none is named.
  */
-import { build } from 'esbuild';
 import { existsSync } from 'node:fs';
-import { copyFile, cp, readFile, rm } from 'node:fs/promises';
+import { cp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { launchBrowser } from './browser.mjs';
+import { runToEnd } from './child.mjs';
 import { testEmacs } from './emacs.mjs';
 import { buildInsideTests, runInside } from './inside.mjs';
 import { cache } from './install.mjs';
@@ -19,8 +18,7 @@ import { serveVscode } from './vscode-host.mjs';
 import { serveVscodeWeb } from './vscode-web-host.mjs';
 
 const editors = { vscode, 'vscode-web': vscodeWeb, neovim, emacs };
-const asked = process.argv.slice(2).filter((word) => word !== '--stub');
-const stubbed = process.argv.includes('--stub');
+const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => !(name in editors));
 const vsix = resolve('dist/tribrach.vsix');
 const workspace = join(cache, 'workspace');
@@ -30,7 +28,7 @@ const results = createResults();
 if (unknown.length > 0)
   throw new Error(`no such editor: ${unknown.join(', ')}; there are ${Object.keys(editors).join(', ')}`);
 if (!existsSync(vsix)) throw new Error('there is no dist/tribrach.vsix; run "npm run package" first');
-const server = stubbed ? await buildStub() : resolve('dist');
+const server = resolve('dist/tribrach.cjs');
 for (const name of asked.length > 0 ? asked : Object.keys(editors)) {
   await freshWorkspace();
   await editors[name]();
@@ -40,11 +38,11 @@ console.log(line);
 process.exit(failed === 0 ? 0 : 1);
 
 async function vscode() {
-  await withHost('vscode', () => serveVscode({ vsix, workspace, adapt }));
+  await withHost('vscode', () => serveVscode({ vsix, workspace }));
 }
 
 async function vscodeWeb() {
-  await withHost('vscode-web', () => serveVscodeWeb({ vsix, workspace, adapt }));
+  await withHost('vscode-web', () => serveVscodeWeb({ vsix, workspace }));
 }
 
 async function withHost(name, serve) {
@@ -72,43 +70,23 @@ async function withHost(name, serve) {
 }
 
 async function neovim() {
-  await results.run('neovim', (report) =>
-    testNeovim({ server: join(server, 'tribrach.cjs'), workspace, report }),
-  );
+  await results.run('neovim', (report) => testNeovim({ server, workspace, report }));
 }
 
 async function emacs() {
-  await results.run('emacs', (report) =>
-    testEmacs({ server: join(server, 'tribrach.cjs'), workspace, report }),
-  );
+  await results.run('emacs', (report) => testEmacs({ server, workspace, report }));
 }
 
+/** The session under test, and the samples with what the command line finds in the broken ones. */
 async function freshWorkspace() {
   await rm(workspace, { recursive: true, force: true });
   await cp('tests/editors/workspace', workspace, { recursive: true });
-}
-
-/** Puts the stub in the place of the packaged server, in the extension as the host installed it. */
-async function adapt(extension) {
-  if (!stubbed) return;
-  for (const file of ['tribrach.cjs', 'server-worker.js'])
-    await copyFile(join(server, file), join(extension, 'dist', file));
-}
-
-async function buildStub() {
-  const folder = join(cache, 'stub');
-  const common = { bundle: true, logLevel: 'warning', target: 'es2022' };
-  const inNode = { ...common, platform: 'node', format: 'cjs' };
-  const inWorker = { ...common, platform: 'browser', format: 'iife' };
-  await build({
-    ...inNode,
-    entryPoints: ['tests/editors/stub/main.ts'],
-    outfile: join(folder, 'tribrach.cjs'),
-  });
-  await build({
-    ...inWorker,
-    entryPoints: ['tests/editors/stub/worker.ts'],
-    outfile: join(folder, 'server-worker.js'),
-  });
-  return folder;
+  await cp('samples', join(workspace, 'samples'), { recursive: true });
+  const broken = (await readdir('samples/broken')).filter((name) => name.endsWith('.trib'));
+  const { output } = await runToEnd(
+    'node',
+    [server, 'check', '--format', 'json', ...broken.map((name) => `samples/broken/${name}`)],
+    { limit: 60_000, cwd: workspace },
+  );
+  await writeFile(join(workspace, 'found-by-command-line.json'), output);
 }

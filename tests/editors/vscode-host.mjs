@@ -8,8 +8,8 @@ import { cache, installed } from './install.mjs';
 const hostVersion = '4.100.3';
 const searchVersion = '1.18.0';
 
-/** Serves `workspace` with the extension in `vsix`; `adapt(folder)` may change the installed extension before it starts. */
-export async function serveVscode({ vsix, workspace, adapt }) {
+/** Serves `workspace` with the extension in `vsix`. */
+export async function serveVscode({ vsix, workspace }) {
   const host = join(
     await installed(`vscode-host-${hostVersion}`, `code-server@${hostVersion}`, finishHost),
     'lib/vscode',
@@ -28,7 +28,6 @@ export async function serveVscode({ vsix, workspace, adapt }) {
   );
   if (installing.status !== 0 || !installing.output.includes('successfully installed'))
     throw new Error(`the extension did not install: ${installing.output}`);
-  await adapt?.(join(profile, 'extensions', await installedFolder(join(profile, 'extensions'))));
 
   const port = await freePort();
   const stop = await startServer(
@@ -61,11 +60,6 @@ export async function serveVscode({ vsix, workspace, adapt }) {
         ['extensionTestsPath', remote(tests)],
       ]),
   };
-}
-
-async function installedFolder(extensions) {
-  const [entry] = JSON.parse(await readFile(join(extensions, 'extensions.json'), 'utf8'));
-  return entry.relativeLocation;
 }
 
 /** Three native modules are replaced: logging and the watchdog by a few lines, file search by its prebuilt program. */

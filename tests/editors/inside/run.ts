@@ -4,6 +4,7 @@ import { inlayTests } from './inlays.ts';
 import { languageTests } from './language.ts';
 import { pageTests } from './pages.ts';
 import { renameTests } from './renames.ts';
+import { sampleTests } from './samples.ts';
 import { serverTests } from './server.ts';
 import { revert } from './session.ts';
 import { writingTests } from './writing.ts';
@@ -15,9 +16,10 @@ const tests = {
   ...renameTests,
   ...pageTests,
   ...writingTests,
+  ...sampleTests,
   ...serverTests,
 };
-const limit = 30_000;
+const limit = 60_000;
 
 export async function run(): Promise<void> {
   let failures = 0;

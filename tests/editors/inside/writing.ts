@@ -50,7 +50,10 @@ async function emptied(): Promise<TextEditor> {
   return editor;
 }
 
-/** Types key by key, as a hand does: what follows a key must see its effect. */
+/** Types key by key, as a fast hand does: the editor indents only where colouring has kept up. */
 async function type(...texts: readonly string[]): Promise<void> {
-  for (const key of texts.flatMap((text) => [...text])) await commands.executeCommand('type', { text: key });
+  for (const key of texts.flatMap((text) => [...text])) {
+    await commands.executeCommand('type', { text: key });
+    await new Promise<void>((resolve) => setTimeout(resolve, 30));
+  }
 }

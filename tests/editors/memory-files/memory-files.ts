@@ -14,9 +14,9 @@ import {
 
 export async function activate(context: ExtensionContext): Promise<void> {
   const address = context.extensionUri.with({ path: '/workspace.json' }).toString(true);
-  const texts = (await (await fetch(address)).json()) as Record<string, string>;
+  const encoded = (await (await fetch(address)).json()) as Record<string, string>;
   const contents = new Map(
-    Object.entries(texts).map(([path, text]) => [`/workspace/${path}`, new TextEncoder().encode(text)]),
+    Object.entries(encoded).map(([path, base64]) => [`/workspace/${path}`, bytesOf(base64)]),
   );
   const allFiles = { provideFileSearchResults: () => [...contents.keys()].map(inMemory) };
   context.subscriptions.push(
@@ -60,6 +60,10 @@ function memoryFiles(contents: Map<string, Uint8Array>): FileSystemProvider {
     createDirectory: refuse,
     rename: refuse,
   };
+}
+
+function bytesOf(base64: string): Uint8Array {
+  return Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
 }
 
 function inMemory(path: string): Uri {
