@@ -13,6 +13,8 @@ export interface Chapter {
   readonly prefix: string;
   /** Computed values with a story of their own, in order, and the anchor of each. */
   readonly stories: ReadonlyMap<Value, string>;
+  /** The same, by the mark, setup or check that each is told for first. */
+  readonly storyGroups: ReadonlyMap<string, readonly Value[]>;
 }
 
 /** Lines beyond this are not printed; a report is for reading. */
@@ -21,13 +23,18 @@ export const MOST_LINES = 4000;
 export function chapterOf(inspection: Inspection, number: number): Chapter {
   const prefix = `s${number}`;
   const stories = new Map<Value, string>();
-  const visit = (value: Value) => {
+  const storyGroups = new Map<string, Value[]>();
+  const visit = (value: Value, group: string) => {
     if (value.origin !== 'computed' || stories.has(value)) return;
     stories.set(value, `${prefix}-d${stories.size + 1}`);
-    Object.values(value.inputs).forEach(visit);
+    const told = storyGroups.get(group) ?? [];
+    storyGroups.set(group, told);
+    told.push(value);
+    for (const input of Object.values(value.inputs)) visit(input, group);
   };
-  for (const { value } of listValues(inspection.derivation)) if (!isHole(value)) visit(value);
-  return { inspection, prefix, stories };
+  for (const { id, value } of listValues(inspection.derivation))
+    if (!isHole(value)) visit(value, id.split('/').slice(0, 2).map(decodeURIComponent).join(' '));
+  return { inspection, prefix, stories, storyGroups };
 }
 
 /** The anchor of a line of the session, where the report prints it. */

@@ -1,23 +1,35 @@
 /** The parts of a report after its results: link, points, findings, assumptions, derivations, sources, cautions, reviews, and the text itself. */
-import { listValues } from '../derive/listing.ts';
-import { classOf, trustOf } from '../derive/trust.ts';
+import { listLinks, listValues } from '../derive/listing.ts';
+import type { StreamValues } from '../derive/link-stream.ts';
+import { pointCounts } from '../derive/points-counts.ts';
+import { trustOf } from '../derive/trust.ts';
+import { TRUST_CLASSES, type TrustClass } from '../derive/trust-spans.ts';
 import { classInWords } from '../derive/trust-words.ts';
-import { setupFor } from '../derive/derivation.ts';
 import type { Finding } from '../findings/finding.ts';
 import { clockTime } from '../findings/words.ts';
 import { leavesOf } from '../quantities/computed.ts';
 import { explain } from '../quantities/explain.ts';
-import { showNumber, showValue } from '../quantities/show.ts';
+import { showLength, showNumber, showSigma, showValue } from '../quantities/show.ts';
 import { isHole, type Leaf, type Maybe, type Value } from '../quantities/value.ts';
 import type { Radio } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
-import { element, type Child, type Markup } from './drawings/markup.ts';
+import { element, group, type Child, type Markup } from './drawings/markup.ts';
 import { CAUTIONS } from './key-card.ts';
-import { lineAnchor, lineLink, MOST_LINES, section, table, type Chapter } from './report-chapter.ts';
+import {
+  facts,
+  lineAnchor,
+  lineLink,
+  MOST_LINES,
+  section,
+  shown,
+  table,
+  type Chapter,
+} from './report-chapter.ts';
 import { tellPlace } from './tell-place.ts';
 
 export function linkSection(chapter: Chapter): Markup | null {
-  const { radios, streams } = chapter.inspection.session;
+  const { session, derivation } = chapter.inspection;
+  const { radios, streams } = session;
   if (radios.size === 0 && streams.length === 0) return null;
   const ends = [...radios.values()];
   const rows = RADIO_FIELDS.map(([name, of]): Child[] => [
@@ -29,20 +41,8 @@ export function linkSection(chapter: Chapter): Markup | null {
     ends.length > 0
       ? table([{ head: 'Setting' }, ...ends.map(({ name }) => ({ head: `radio ${name}` }))], rows)
       : null,
-    ...streams.map(({ from, messages, tracked }) =>
-      element(
-        'p',
-        {},
-        `Stream${from ? ` from ${from.name}` : ''}: `,
-        messages
-          .map(({ number, every }) => `${number.name} every ${isHole(every) ? '?' : `${plain(every)} s`}`)
-          .join(', '),
-        tracked.length > 0
-          ? `; tracked ${tracked.map(({ system, satellites }) => `${system} ${isHole(satellites) ? '?' : plain(satellites)}`).join(', ')}`
-          : '',
-        '.',
-      ),
-    ),
+    ...derivation.link.streams.map((stream) => streamTable(chapter, stream)),
+    reachTable(chapter),
     element(
       'p',
       { class: 'small quiet' },
@@ -50,6 +50,62 @@ export function linkSection(chapter: Chapter): Markup | null {
     ),
   );
 }
+
+/** What a base sends, and what all of it asks of the radio. */
+function streamTable(chapter: Chapter, stream: StreamValues): Markup {
+  const { messages, stream: written } = stream;
+  const tracked = written.tracked.map(
+    ({ system, satellites }) => `${system} ${isHole(satellites) ? '?' : plain(satellites)}`,
+  );
+  const share = (value: Value) => `${showNumber(value.value * 100, 0)} %`;
+  const seconds = (value: Value) => `${plain(value)} s`;
+  return group(
+    table(
+      [
+        { head: 'Message' },
+        { head: 'Every', right: true },
+        { head: 'Size', right: true },
+        { head: 'Oldest at the rover', right: true },
+      ],
+      messages.map(({ message, size, age }) => [
+        message.number.name,
+        shown(chapter, message.every, seconds),
+        shown(chapter, size, (value) => `${showNumber(value.value, 0)} bytes`),
+        shown(chapter, age, (value) => `${showNumber(value.value, 1)} s`),
+      ]),
+      {
+        caption: [
+          `Stream from ${stream.name}${tracked.length > 0 ? `, tracking ${tracked.join(', ')}` : ''}, `,
+          lineLink(chapter, written.place),
+        ],
+      },
+    ),
+    facts([
+      ['Time on the air, average', shown(chapter, stream.averageAirtime, share)],
+      ['In the fullest second', shown(chapter, stream.fullestSecond, share)],
+      ['The same, staggered', shown(chapter, stream.staggeredSecond, share)],
+      ['Oldest corrections', shown(chapter, stream.worstAge, (value) => `${showNumber(value.value, 1)} s`)],
+    ]),
+  );
+}
+
+/** Range and margin, as far as the notes allow. */
+function reachTable(chapter: Chapter): Markup | null {
+  const rows = listLinks(chapter.inspection.derivation.link)
+    .flat()
+    .filter(({ id }) => id.startsWith('link/'))
+    .flatMap(({ value }): Child[][] =>
+      isHole(value) ? [] : [[sentence(value.name), shown(chapter, value, linkValue)]],
+    );
+  return rows.length === 0 ? null : table([{ head: 'Range' }, { head: 'Value', right: true }], rows);
+}
+
+const linkValue = (value: Value) =>
+  value.unit === 'm'
+    ? showLength(value.value)
+    : value.unit === ''
+      ? showNumber(value.value, 2)
+      : showValue(value);
 
 const typed = (value: Maybe<Value> | null): string | null =>
   value === null ? null : isHole(value) ? '?' : value.origin === 'given' ? value.typed : plain(value);
@@ -68,45 +124,49 @@ const RADIO_FIELDS: readonly (readonly [string, (radio: Radio) => string | null]
   ['Licence', ({ licence }) => licence?.text ?? null],
 ];
 
+/** How many points stand in each class, set by set. */
 export function pointsSection(chapter: Chapter): Markup | null {
   const { session, derivation } = chapter.inspection;
-  const { points, singlePoints } = session;
-  if (points.length === 0 && singlePoints.length === 0) return null;
-  const { rovers } = trustOf(session, derivation);
-  const bases = [...derivation.setups.values()];
-  const counts = new Map<string, number>();
-  for (const point of singlePoints) {
-    const found = classOf(rovers, {
-      setup: setupFor(point, derivation.setups, bases, session.job),
-      rover: point.by?.name ?? null,
-      instant: instantOf(point.at, session.job),
-    });
-    counts.set(found, (counts.get(found) ?? 0) + 1);
-  }
+  if (derivation.points.length === 0) return null;
+  const trust = trustOf(session, derivation);
+  const counts = derivation.points.map((set) => pointCounts(set, session, derivation, trust));
+  const single = counts.filter(({ set }) => set.kind === 'point');
+  const sets = counts.filter(({ set }) => set.kind !== 'point');
+  const used = TRUST_CLASSES.filter((found) => counts.some(({ classes }) => classes[found] > 0));
+  const row = (name: Child, classes: (found: TrustClass) => number, total: number): Child[] => [
+    name,
+    ...used.map((found) => String(classes(found))),
+    String(total),
+  ];
+  const rows = sets
+    .filter(({ refused }) => refused === null)
+    .map(({ set, classes, total }) =>
+      row([set.name, ', ', lineLink(chapter, set.entry.place)], (found) => classes[found], total),
+    );
+  const ofSingle = (found: TrustClass) => single.reduce((sum, { classes }) => sum + classes[found], 0);
+  const undated = counts.reduce((sum, { withoutTime }) => sum + withoutTime, 0);
   return section(
     'Points',
-    counts.size > 0
-      ? table(
-          [{ head: 'Class' }, { head: 'Single points', right: true }],
-          [...counts].map(([found, count]) => [
-            classInWords(found as Parameters<typeof classInWords>[0]),
-            String(count),
-          ]),
+    rows.length + single.length === 0
+      ? null
+      : table(
+          [
+            { head: 'Points' },
+            ...used.map((found) => ({ head: classInWords(found), right: true })),
+            { head: 'in all', right: true },
+          ],
+          [...rows, ...(single.length > 0 ? [row('one by one', ofSingle, single.length)] : [])],
+        ),
+    ...sets.flatMap(({ set, refused }) =>
+      refused === null ? [] : [element('p', {}, `${set.name} cannot be read: ${refused}.`)],
+    ),
+    undated > 0
+      ? element(
+          'p',
+          { class: 'small' },
+          `${undated} without a time; each takes the worst class that it could have.`,
         )
       : null,
-    ...points.map(({ file, rows, from, by, state, place }) =>
-      element(
-        'p',
-        {},
-        file ? `File ${file.text}` : `${rows.length} rows in the notes`,
-        from ? `, from ${from.name}` : '',
-        by ? `, by ${by.name}` : '',
-        state ? `, ${state.name}` : '',
-        ', ',
-        lineLink(chapter, place),
-        '.',
-      ),
-    ),
   );
 }
 
@@ -143,7 +203,7 @@ export function assumptionsSection(chapter: Chapter): Markup {
   for (const leaf of allLeaves(chapter)) {
     const reason = assumedIn(leaf);
     if (reason === null) continue;
-    const what = leaf.origin === 'assumed' ? `${leaf.name} ${showValue(leaf)}` : leaf.name;
+    const what = leaf.origin === 'assumed' ? `${leaf.name} ${assumedValue(leaf)}` : leaf.name;
     reasons.set(reason, (reasons.get(reason) ?? new Set()).add(what));
   }
   return section(
@@ -152,11 +212,22 @@ export function assumptionsSection(chapter: Chapter): Markup {
       ? element('p', {}, 'Nothing is assumed.')
       : table(
           [{ head: 'Because' }, { head: 'Taken' }],
-          [...reasons].map(([reason, names]) => [sentence(reason), [...names].join('; ')]),
+          [...reasons].map(([reason, names]) => [sentence(reason), atMost([...names], MOST_NAMES)]),
           { stacked: true },
         ),
   );
 }
+
+/** An error that is nothing on average is told by its size alone. */
+const assumedValue = (leaf: Leaf) =>
+  leaf.value === 0 && leaf.sigma ? `± ${showSigma(leaf.sigma, leaf.unit)}` : showValue(leaf);
+
+/** The same assumption made for many checks is told for the first of them. */
+const MOST_NAMES = 6;
+const atMost = (names: readonly string[], most: number) =>
+  names.length <= most + 1
+    ? names.join('; ')
+    : `${names.slice(0, most).join('; ')}; and ${names.length - most} more of the kind`;
 
 const sentence = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -172,9 +243,18 @@ function allLeaves({ inspection }: Chapter): Set<Leaf> {
   return leaves;
 }
 
+/** Folded on a screen, where a number leads to its own; unfolded on paper. */
 export function derivationsSection(chapter: Chapter): Markup {
-  const { stories, inspection } = chapter;
+  const { stories, storyGroups, inspection } = chapter;
   const tell = tellPlace(inspection.session);
+  const story = (value: Value) =>
+    element(
+      'div',
+      { class: 'story', id: stories.get(value) ?? null },
+      ...explain(value, tell).map((line) =>
+        element('p', { class: line.startsWith('  source:') ? 'source' : null }, line.replace(/^ {2}/, '')),
+      ),
+    );
   return section(
     'Derivations',
     element(
@@ -182,21 +262,12 @@ export function derivationsSection(chapter: Chapter): Markup {
       { class: 'small quiet' },
       'Each result with its formula, the numbers put in, its uncertainty and its source, so that it can be computed again.',
     ),
-    element(
-      'div',
-      { class: 'stories' },
-      ...[...stories].map(([value, anchor]) =>
-        element(
-          'div',
-          { class: 'story', id: anchor },
-          ...explain(value, tell).map((line) =>
-            element(
-              'p',
-              { class: line.startsWith('  source:') ? 'source' : null },
-              line.replace(/^ {2}/, ''),
-            ),
-          ),
-        ),
+    ...[...storyGroups].map(([group, values]) =>
+      element(
+        'details',
+        {},
+        element('summary', {}, group, element('span', { class: 'quiet small' }, `, ${values.length}`)),
+        element('div', { class: 'stories' }, ...values.map(story)),
       ),
     ),
   );

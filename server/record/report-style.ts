@@ -76,6 +76,9 @@ li{margin:.2rem 0}
 .story p:first-child{font-weight:650}
 .story p+p{padding-left:1.2rem}
 .story p.source{color:var(--quiet)}
+details{border-bottom:1px solid var(--faint)}
+summary{padding:.4rem 0;cursor:pointer;font-weight:500}
+details[open]>summary{margin-bottom:.4rem}
 :target{background:var(--wash)}
 ol.written{list-style:none;counter-reset:line;padding:0;margin:.6rem 0;font:12.5px/1.5 ui-monospace,"SFMono-Regular",Consolas,"Liberation Mono",monospace;tab-size:2}
 ol.written li{counter-increment:line;margin:0;padding-left:3.4rem;position:relative;white-space:pre-wrap;min-height:1.5em;scroll-margin-top:30vh}
@@ -95,6 +98,9 @@ h2{margin-top:2rem}
 ol.written{font-size:8.5pt}
 .stories{columns:2;column-gap:8mm}
 .story{font-size:8pt;line-height:1.35}
+details::details-content{content-visibility:visible;display:block;height:auto;opacity:1}
+summary{list-style:none;break-after:avoid}
+summary::-webkit-details-marker{display:none}
 p,li{orphans:3;widows:3}
 }
 ${DRAWING_STYLE}`;

@@ -238,7 +238,9 @@ function picture(
     arp
       ? group(
           stroke('firm', centre - wide, top, centre + wide, top),
-          words('ARP', centre - wide, top + 8, { size: SMALL }),
+          centre - wide > 30
+            ? words('ARP', centre - wide - 5, top, { size: SMALL, anchor: 'end' })
+            : words('ARP', centre - wide, top + 8, { size: SMALL }),
         )
       : null,
     phaseCentre ? phaseCentreSign(centre, yOf(scale, phaseCentre.value)) : null,

@@ -29,13 +29,15 @@ export function spread(wishes: readonly Wish[], from: number, to: number): numbe
  * The row of each label, counted away from what it names, in the order of the labels given.
  * An earlier label lies beyond every later one that it overlaps, so that no leader crosses a label.
  */
-export function rowsOf(labels: readonly { readonly from: number; readonly to: number }[]): number[] {
+export function rowsOf(
+  labels: readonly { readonly x: number; readonly from: number; readonly to: number }[],
+): number[] {
   const order = labels
     .map((label, index) => ({ ...label, index }))
-    .sort((one, other) => other.from - one.from || other.to - one.to);
+    .sort((one, other) => other.x - one.x || other.index - one.index);
   const rows: number[] = labels.map(() => 0);
-  order.forEach(({ to, index }, position) => {
-    const later = order.slice(0, position).filter((other) => other.from < to);
+  order.forEach(({ from, to, index }, position) => {
+    const later = order.slice(0, position).filter((other) => other.from < to && from < other.to);
     rows[index] = Math.max(-1, ...later.map((other) => rows[other.index] ?? 0)) + 1;
   });
   return rows;
