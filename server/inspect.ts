@@ -12,10 +12,16 @@ export interface Inspection {
   readonly findings: readonly Finding[];
 }
 
-/** Never fails; what cannot be derived is a hole, and the findings say why. */
+/** Never fails; what cannot be derived is a hole, and the findings say why. They are looked for when somebody asks. */
 export function inspect(document: Document, files: Files): Inspection {
   const session = sessionOf(document, files);
   const derivation = deriveSession(session, files);
-  const findings = findingsOf({ session, derivation });
-  return { session, derivation, findings };
+  let findings: readonly Finding[] | undefined;
+  return {
+    session,
+    derivation,
+    get findings() {
+      return (findings ??= findingsOf({ session, derivation }));
+    },
+  };
 }

@@ -4,7 +4,15 @@ import { dirname, join, relative, isAbsolute, resolve } from 'node:path';
 import { openDocument, type Document } from '../../grammar/document.ts';
 import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
 import type { Files } from '../session/files.ts';
-import { LARGEST_EVIDENCE, LARGEST_SESSION, readWhole, reasonOf, sessionText } from './read-file.ts';
+import {
+  LARGEST_EVIDENCE,
+  LARGEST_SESSION,
+  openRegular,
+  pieces,
+  readWhole,
+  reasonOf,
+  sessionText,
+} from './read-file.ts';
 
 /**
  * @param root the folder that nothing is read outside of, whatever links say
@@ -39,6 +47,16 @@ export function diskFiles(root: string, from: string): Files {
     known.set(path, { thing, version: versionOf(target) });
     return thing;
   }
+}
+
+/** The same files piece by piece, for those who read a long one once: nothing of it is kept. */
+export function diskChunks(root: string, from: string): (path: string) => Iterable<Uint8Array> | Refusal {
+  return (path) => {
+    const target = within(root, resolve(from, path));
+    if (isRefusal(target)) return target;
+    const opened = openRegular(target);
+    return isRefusal(opened) ? opened : pieces(opened);
+  };
 }
 
 interface Kept<Thing> {

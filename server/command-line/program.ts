@@ -8,6 +8,7 @@ import * as format from './format.ts';
 import { CannotRun, type Io } from './io.ts';
 import * as marks from './marks.ts';
 import * as newSession from './new.ts';
+import * as points from './points.ts';
 import * as report from './report.ts';
 import * as seal from './seal.ts';
 import * as serve from './serve.ts';
@@ -20,6 +21,7 @@ const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void
   tell,
   report,
   format,
+  points,
   compare,
   seal,
   newSession,

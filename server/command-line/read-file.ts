@@ -44,6 +44,34 @@ function readAll(descriptor: number, size: number): Uint8Array {
   return bytes.subarray(0, filled);
 }
 
+/** The descriptor of a regular file of any size. */
+export function openRegular(path: string): number | Refusal {
+  try {
+    const descriptor = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+    const stats = fstatSync(descriptor);
+    if (stats.isFile()) return descriptor;
+    closeSync(descriptor);
+    return refuse(stats.isDirectory() ? 'it is a folder' : 'it is no ordinary file');
+  } catch (error) {
+    return refuse(reasonOf(error));
+  }
+}
+
+/** What is read from a descriptor, piece by piece; it is closed when the last piece has been taken, or whoever takes them stops. */
+export function* pieces(descriptor: number): Generator<Uint8Array> {
+  const piece = new Uint8Array(PIECE);
+  try {
+    for (;;) {
+      const count = readSync(descriptor, piece, 0, PIECE, null);
+      if (count === 0) return;
+      yield piece.subarray(0, count);
+    }
+  } finally {
+    closeSync(descriptor);
+  }
+}
+const PIECE = 1 << 18;
+
 /** The text of a session file, byte order mark included. */
 export function sessionText(bytes: Uint8Array): string | Refusal {
   if (bytes.length > LARGEST_SESSION)

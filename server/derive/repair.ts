@@ -211,7 +211,7 @@ function slipRemedies(slip: ConfirmedSlip, { setups }: DayFacts, keyed: readonly
         atRover: slip.atRover ?? STILL,
         size,
         reference: baseReference(setup.mark),
-        reason: `${slip.slip} put ${slip.base ? 'its antenna' : 'the rover'} ${inWords(size)}${by}.`,
+        reason: `${slip.slip}${by}: that put ${slip.base ? 'the antenna' : 'the rover'} ${inWords(size)}.`,
         checks: [],
       },
     ];
@@ -325,6 +325,22 @@ function verdictOf(
   );
   if (judged.includes(false)) return 'fails';
   return judged.every((inside) => inside === true) ? 'passes' : 'undecided';
+}
+
+/** Failing checks of a base, whole in all three directions, and whether each would pass without a given error. */
+export function residualsWithout(setup: SetupValues, checks: readonly CheckValues[]) {
+  return checks
+    .filter((check) => check.setup === setup && check.verdict === 'fails')
+    .flatMap((check) => {
+      const { east, north, up } = repairedCheck(check, []);
+      if (east === null || north === null || up === null) return [];
+      const within = (error: Topocentric, of: { east: number; north: number; up: number }) =>
+        verdictOf(
+          { east: of.east - error.east, north: of.north - error.north, up: of.up - error.up },
+          check,
+        ) !== 'fails';
+      return [{ check, east, north, up, within }];
+    });
 }
 
 export const baseReference = (mark: MarkValues): Reference => ({

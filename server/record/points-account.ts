@@ -3,7 +3,6 @@ import type { Derivation } from '../derive/derivation.ts';
 import { saidOf, type PointSet, type Repeated } from '../derive/points.ts';
 import { BEND_ASSUMPTIONS, GEOID_SLOPE } from '../derive/repair-bend.ts';
 import { coordinates } from '../derive/repair-row.ts';
-import { hasHeight } from '../derive/repair-fate.ts';
 import { type Remedy, type Repair, type RepairedCheck } from '../derive/repair.ts';
 import { POWER } from '../derive/trust-movement.ts';
 import { EPOCHS_LIMIT, PDOP_LIMIT, SATELLITES_LIMIT, shortfallsOf } from '../derive/trust-quality.ts';
@@ -27,6 +26,8 @@ export interface AccountOf {
   readonly files: readonly { readonly name: string; readonly from: string }[];
   /** Formats that could not be written, and why. */
   readonly refusals: readonly string[];
+  /** Corrections from which no repair follows, as sentences. */
+  readonly unclear: readonly string[];
   /** Digests of what was read, by name. */
   readonly digests: ReadonlyMap<string, string>;
 }
@@ -90,10 +91,11 @@ function verdict({ trust, session }: AccountOf): string[] {
 
 const instantOfEvent = ({ after, before }: Trust['events'][number]) => after?.from ?? before?.until ?? null;
 
-function remedies({ repair, session }: AccountOf): string[] {
+function remedies({ repair, session, unclear }: AccountOf): string[] {
+  const notUsed = unclear.map((sentence) => `- ${escaped(sentence)}.`);
   if (repair.remedies.length === 0) {
     const reasons = [...new Set(repair.refusals.map(({ because }) => because))];
-    return ['Nothing.', '', ...reasons.map((reason) => `- ${escaped(reason)}`)];
+    return ['Nothing.', '', ...reasons.map((reason) => `- ${escaped(reason)}`), ...notUsed];
   }
   return [
     'The error of the broadcast antenna position is taken off each point in geocentric space; what is taken off is given in the horizon of the base.',
@@ -102,6 +104,7 @@ function remedies({ repair, session }: AccountOf): string[] {
     ...[...new Set(repair.refusals.filter(({ agrees }) => !agrees).map(({ because }) => because))].map(
       (because) => `- not taken off: ${escaped(because)}`,
     ),
+    ...notUsed,
   ];
 }
 
@@ -157,7 +160,7 @@ function points(tally: Tally, { session, derivation }: AccountOf): string[] {
       : []),
     ...(bent > 0
       ? [
-          `- ${bent} are bent by up to ${showLength(largestBend)}: process their raw observations again with the right base.`,
+          `- ${bent} ${bent === 1 ? 'is' : 'are'} bent by up to ${showLength(largestBend)}: process the raw observations again with the right base.`,
         ]
       : []),
     ...repeated.slice(0, MOST_LISTED).map((pair) => repeatedLine(pair, set, derivation)),
@@ -225,7 +228,8 @@ function assumptions({ trust, derivation, repair, tallies }: AccountOf): string[
   ];
   return [
     ...[...used.values()].map(
-      (value) => `- ${escaped(value.name)} ${showValue(value)}: ${escaped(value.because)}`,
+      (value) =>
+        `- ${escaped(value.name)} ${value.unit === '' ? String(value.value) : showValue(value)}: ${escaped(value.because)}`,
     ),
     ...(rovers.length > 0
       ? [

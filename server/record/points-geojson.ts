@@ -23,7 +23,7 @@ export function geojsonWriter(
   if (!set.form) return refuse(`${set.name} has no positions`);
   let first = true;
   return {
-    head: `{"type":"FeatureCollection",${said(system)}"confidence":${confidence},"features":[\n`,
+    head: `{"type":"FeatureCollection",${said(system)}"confidence":${Number(confidence.toFixed(6))},"features":[\n`,
     row: (point) => {
       const feature = featureOf(point, set, system, geoid);
       const separator = first ? '' : ',\n';

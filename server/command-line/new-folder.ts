@@ -1,0 +1,140 @@
+/** A folder of new files, written whole or not at all: beside its place first, and moved there when all of it is done. */
+import {
+  chmodSync,
+  closeSync,
+  existsSync,
+  fsyncSync,
+  mkdirSync,
+  mkdtempSync,
+  openSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+import { CannotRun } from './io.ts';
+import { reasonOf } from './read-file.ts';
+
+export interface NewFile {
+  readonly name: string;
+  readonly write: (text: string) => void;
+}
+export interface NewFolder {
+  /** Begins a file; refuses one that is there already unless that was allowed, and always one that was read. */
+  readonly file: (name: string) => NewFile;
+  /** Moves everything to its place. */
+  readonly keep: () => void;
+  /** Takes away what has not been kept. */
+  readonly discard: () => void;
+}
+
+const BUFFER = 1 << 20;
+
+/** @param inputs files that were read and must never be replaced */
+export function newFolder(path: string, inputs: readonly string[], force: boolean): NewFolder {
+  const target = resolve(path);
+  const read = new Set(inputs.map(realOf));
+  const existed = isFolder(target);
+  const beside = made(target);
+  const files = new Map<string, { readonly descriptor: number; pending: string }>();
+  let kept = false;
+
+  const flush = (file: { readonly descriptor: number; pending: string }) => {
+    const bytes = new TextEncoder().encode(file.pending);
+    file.pending = '';
+    for (let done = 0; done < bytes.length;) done += writeSync(file.descriptor, bytes, done);
+  };
+  return {
+    file(name) {
+      const place = join(target, name);
+      if (read.has(realOf(place)))
+        throw new CannotRun([`${join(path, name)} was read for this; it is never replaced`]);
+      if (!force && existsSync(place))
+        throw new CannotRun([`${join(path, name)} is there already; --force replaces it`]);
+      const file = guarded(path, () => ({ descriptor: openSync(join(beside, name), 'wx'), pending: '' }));
+      files.set(name, file);
+      return {
+        name,
+        write(text) {
+          file.pending += text;
+          if (file.pending.length > BUFFER) guarded(path, () => flush(file));
+        },
+      };
+    },
+    keep() {
+      guarded(path, () => {
+        for (const file of files.values()) {
+          flush(file);
+          fsyncSync(file.descriptor);
+          closeSync(file.descriptor);
+        }
+      });
+      const names = [...files.keys()];
+      files.clear();
+      guarded(path, () => (existed ? moveInto(beside, target, names) : renameSync(beside, target)));
+      kept = true;
+    },
+    discard() {
+      for (const { descriptor } of files.values()) closeSync(descriptor);
+      files.clear();
+      if (!kept || existed) rmSync(beside, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Beside the folder, so that moving is one step on one disk. */
+function made(target: string): string {
+  return guarded(target, () => {
+    mkdirSync(dirname(target), { recursive: true });
+    const folder = mkdtempSync(join(dirname(target), `.${basename(target)}.`));
+    chmodSync(folder, 0o777 & ~process.umask());
+    return folder;
+  });
+}
+
+function isFolder(target: string): boolean {
+  if (!existsSync(target)) return false;
+  if (!statSync(target).isDirectory()) throw new CannotRun([`${target} is there already and is no folder`]);
+  return true;
+}
+
+/** Files that are replaced are set aside first, and put back should any move fail. */
+function moveInto(beside: string, target: string, names: readonly string[]): void {
+  const aside = mkdtempSync(join(beside, '.old.'));
+  const set: string[] = [];
+  const moved: string[] = [];
+  try {
+    for (const name of names) {
+      if (existsSync(join(target, name))) {
+        renameSync(join(target, name), join(aside, name));
+        set.push(name);
+      }
+      renameSync(join(beside, name), join(target, name));
+      moved.push(name);
+    }
+  } catch (error) {
+    for (const name of moved) rmSync(join(target, name), { force: true });
+    for (const name of set) renameSync(join(aside, name), join(target, name));
+    throw error;
+  }
+}
+
+/** A place that links lead to is the place itself. */
+function realOf(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return resolve(path);
+  }
+}
+
+function guarded<Answer>(path: string, act: () => Answer): Answer {
+  try {
+    return act();
+  } catch (error) {
+    if (error instanceof CannotRun) throw error;
+    throw new CannotRun([`cannot write to ${path}: ${reasonOf(error)}`]);
+  }
+}
