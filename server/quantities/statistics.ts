@@ -27,11 +27,11 @@ export function ellipseOf(east: number, north: number, covariance: number): Elli
   };
 }
 
-/** The radius around the centre that holds this share of a normal distribution with these semi-axes, to 1e-12 of it. */
+/** The radius around the centre that holds this share of a normal distribution with these semi-axes, to a hundred-thousandth of it. */
 export function ellipticalRadius(semiMajor: number, semiMinor: number, probability: number): number {
   let inside = 0;
   let outside = circularRadius(probability) * semiMajor;
-  if (!(semiMinor > 1e-6 * semiMajor)) return normalHalfWidth(probability) * semiMajor;
+  if (!(semiMinor > semiMajor / SLENDER)) return normalHalfWidth(probability) * semiMajor;
   for (let round = 0; round < 60 && outside - inside > 1e-12 * outside; round++) {
     const radius = (inside + outside) / 2;
     if (withinRadius(semiMajor, semiMinor, radius) < probability) inside = radius;
@@ -40,9 +40,12 @@ export function ellipticalRadius(semiMajor: number, semiMinor: number, probabili
   return (inside + outside) / 2;
 }
 
+/** An ellipse more slender than this is a line, to a hundred-thousandth. */
+const SLENDER = 300;
+
 /** The integral over directions of the share within the radius, by the trapezoidal rule, which is exact for periodic functions but for rounding. */
 function withinRadius(a: number, b: number, radius: number): number {
-  const steps = Math.min(20_000, 64 * Math.ceil(a / b));
+  const steps = 64 * Math.ceil(a / b);
   let sum = 0;
   for (let step = 0; step < steps; step++) {
     const θ = (step * Math.PI) / steps;
