@@ -25,6 +25,9 @@ export async function tribrach(words: readonly string[], around: Circumstances =
     exitWith: (wanted) => (status = wanted),
     colours: around.colours ?? false,
     width: around.width ?? 100,
+    watched: false,
+    program: null,
+    cache: null,
   });
   return { status, printed, complained };
 }

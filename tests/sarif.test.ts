@@ -6,7 +6,7 @@ import addFormats from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
 import { inspect } from '../server/inspect.ts';
-import { findingsSarif } from '../server/record/findings-sarif.ts';
+import { sarifLog, sarifResults } from '../server/record/findings-sarif.ts';
 import { NO_FILES } from '../server/session/files.ts';
 
 const folder = new URL('../samples/broken/', import.meta.url);
@@ -35,7 +35,7 @@ interface Log {
 }
 
 describe('findings as SARIF', () => {
-  const log = findingsSarif(inspections, '0.0.0') as unknown as Log;
+  const log = sarifLog(inspections.flatMap(sarifResults), '0.0.0') as unknown as Log;
 
   it('are valid by the schema', () => {
     expect(validate(log), JSON.stringify(validate.errors?.slice(0, 5), null, 2)).toBe(true);

@@ -10,18 +10,17 @@ import { counted, harmless, wrapped } from './terminal-text.ts';
 
 type Colours = ReturnType<typeof picocolors.createColors>;
 
-export function findingsText(inspected: readonly Inspected[], io: Io): string {
-  const colours = picocolors.createColors(io.colours);
-  const sessions = inspected.map((session) => sessionText(session, io.width, colours));
-  return sessions.join('\n') + (inspected.length > 1 ? `\n${total(inspected)}\n` : '');
-}
-
-function sessionText(inspected: Inspected, width: number, colours: Colours): string {
+/** What is found in one session, and its verdict. */
+export function findingsText(
+  inspected: Inspected,
+  { colours: coloured, width }: Pick<Io, 'colours' | 'width'>,
+): string {
+  const colours = picocolors.createColors(coloured);
   const { findings } = inspected;
   const { sentence, next } = verdictOf(inspected);
   const found = findings.map((finding) => findingText(finding, inspected, width, colours));
   const closing = [
-    `${colours.bold(harmless(shownPath(inspected.path)))}: ${counts(findings)}`,
+    `${colours.bold(harmless(shownPath(inspected.path)))}: ${counts(countsOf(findings))}`,
     ...(sentence === null ? [] : [wrapped(sentence, width, '  ')]),
     ...(next === null ? [] : [wrapped(`Next: ${next}`, width, '  ')]),
   ];
@@ -69,12 +68,21 @@ const PAINTS: Readonly<Record<Severity, (colours: Colours) => (text: string) => 
   hint: (colours) => colours.dim,
 };
 
+export type SeverityCounts = Readonly<Record<Severity, number>>;
+
+export const countsOf = (findings: readonly Finding[]) =>
+  Object.fromEntries(
+    SEVERITIES.map((severity) => [
+      severity,
+      findings.filter((finding) => finding.severity === severity).length,
+    ]),
+  ) as SeverityCounts;
+
 /** `1 error, 2 warnings`. */
-function counts(findings: readonly Finding[]): string {
-  const parts = SEVERITIES.map((severity) => ({
-    severity,
-    count: findings.filter((finding) => finding.severity === severity).length,
-  })).filter(({ count }) => count > 0);
+function counts(found: SeverityCounts): string {
+  const parts = SEVERITIES.map((severity) => ({ severity, count: found[severity] })).filter(
+    ({ count }) => count > 0,
+  );
   if (parts.length === 0) return 'nothing wrong';
   return parts
     .map(({ severity, count }) =>
@@ -83,5 +91,9 @@ function counts(findings: readonly Finding[]): string {
     .join(', ');
 }
 
-const total = (inspected: readonly Inspected[]) =>
-  `${counted(inspected.length, 'session')}: ${counts(inspected.flatMap(({ findings }) => findings))}`;
+/** `12 sessions: 1 error, 2 warnings`. */
+export function totalText(sessions: readonly SeverityCounts[]): string {
+  const sum = (severity: Severity) => sessions.reduce((total, found) => total + found[severity], 0);
+  const all = Object.fromEntries(SEVERITIES.map((severity) => [severity, sum(severity)])) as SeverityCounts;
+  return `${counted(sessions.length, 'session')}: ${counts(all)}`;
+}

@@ -1,27 +1,44 @@
 /** `tribrach check`: what is wrong in sessions, what follows from it, and whether the day is proved. */
+import { dirname } from 'node:path';
 import { type Command, Option } from 'commander';
-import { SEVERITIES, type Severity } from '../findings/finding.ts';
 import manifest from '../../package.json' with { type: 'json' };
-import { findingsJson } from '../record/findings-json.ts';
-import { findingsSarif } from '../record/findings-sarif.ts';
 import { PROOF_CLASSES, type RequiredProof } from '../derive/trust.ts';
-import { shortfalls } from '../record/verdict.ts';
-import { findingsText } from './check-text.ts';
+import { SEVERITIES, type Severity } from '../findings/finding.ts';
+import { mergedFindings } from '../record/findings-json.ts';
+import { sarifLog } from '../record/findings-sarif.ts';
+import { examineArchive } from './archive.ts';
+import { changedSince } from './changed-since.ts';
+import { totalText } from './check-text.ts';
+import { diskFiles, rootOf } from './disk-files.ts';
+import { examine, type Examined, type View } from './examine.ts';
 import type { Io } from './io.ts';
-import { inspectSessions, shownPath, type Inspected, type SessionOptions } from './sessions.ts';
+import { sessionPaths, STANDARD_INPUT } from './session-paths.ts';
+import { readTexts, requireFolder, shownPath, type SessionOptions } from './sessions.ts';
 
 interface Options extends SessionOptions {
   readonly severity: Severity;
   readonly require?: RequiredProof;
-  readonly format: keyof typeof ANSWERS;
+  readonly format: View['format'];
+  readonly changedSince?: string;
+  readonly cache: boolean;
 }
 
-const ANSWERS = {
-  text: findingsText,
-  json: (inspected: readonly Inspected[]) => `${JSON.stringify(findingsJson(inspected), null, 2)}\n`,
-  sarif: (inspected: readonly Inspected[]) =>
-    `${JSON.stringify(findingsSarif(inspected, manifest.version), null, 2)}\n`,
-} satisfies Record<string, (inspected: readonly Inspected[], io: Io) => string>;
+const ANSWERS: Readonly<Record<View['format'], (examined: readonly Examined[]) => string>> = {
+  text: (examined) =>
+    examined.map(({ text }) => text).join('\n') +
+    (examined.length > 1 ? `\n${totalText(examined.map(({ counts }) => counts))}\n` : ''),
+  json: (examined) =>
+    `${JSON.stringify(mergedFindings(examined.flatMap(({ json }) => json ?? [])), null, 2)}\n`,
+  sarif: (examined) =>
+    `${JSON.stringify(
+      sarifLog(
+        examined.flatMap(({ sarif }) => sarif),
+        manifest.version,
+      ),
+      null,
+      2,
+    )}\n`,
+};
 
 export function register(program: Command, io: Io): void {
   program
@@ -36,28 +53,51 @@ export function register(program: Command, io: Io): void {
     .addOption(
       new Option(
         '--require <proof>',
-        'exit 1 when the day or one of its points is proved less than this',
+        'exit 1 when a day, or any point of it, is proved less than this',
       ).choices(Object.keys(PROOF_CLASSES)),
     )
     .addOption(new Option('--format <format>', 'how to answer').choices(Object.keys(ANSWERS)).default('text'))
+    .option(
+      '--changed-since <revision>',
+      'only sessions that differ from this git revision, or draw on a file that does',
+    )
+    .option('--no-cache', 'examine every session anew, and keep no answers for the next time')
     .option('--root <folder>', 'files that a session names are read below this folder only')
     .action((paths: string[], options: Options) => run(paths, options, io));
 }
 
 async function run(paths: readonly string[], options: Options, io: Io): Promise<void> {
-  const inspected = await inspectSessions(paths, options, io);
-  io.print(ANSWERS[options.format](inspected, io));
-  const counts = SEVERITIES.slice(0, SEVERITIES.indexOf(options.severity) + 1);
-  if (inspected.some(({ findings }) => findings.some(({ severity }) => counts.includes(severity))))
-    io.exitWith(1);
-  const missing = options.require ? missingProof(inspected, options.require) : [];
+  const examined = await examineAll(paths, options, io);
+  io.print(ANSWERS[options.format](examined));
+  const counted = SEVERITIES.slice(0, SEVERITIES.indexOf(options.severity) + 1);
+  if (examined.some(({ counts }) => counted.some((severity) => counts[severity] > 0))) io.exitWith(1);
+  const missing = examined.flatMap(({ path, shortfalls }) =>
+    shortfalls.map(
+      (shortfall) => `${shownPath(path)}: ${shortfall}, and ${options.require ?? ''} is required`,
+    ),
+  );
   if (missing.length > 0) io.exitWith(1);
   io.complain(missing.map((sentence) => `tribrach: ${sentence}\n`).join(''));
 }
 
-const missingProof = (inspected: readonly Inspected[], required: RequiredProof) =>
-  inspected.flatMap((session) =>
-    shortfalls(session, required).map(
-      (shortfall) => `${shownPath(session.path)}: ${shortfall}, and ${required} is required`,
-    ),
+/** From this number on it pays to use every core, and to keep the answers for the next time. */
+const MANY = 32;
+
+async function examineAll(paths: readonly string[], options: Options, io: Io): Promise<Examined[]> {
+  const { root } = options;
+  if (root !== undefined) requireFolder(root);
+  const view: View = {
+    format: options.format,
+    colours: io.colours,
+    width: io.width,
+    require: options.require ?? null,
+  };
+  const all = sessionPaths(paths);
+  const asked = options.changedSince === undefined ? all : changedSince(options.changedSince, all, root);
+  if (asked.length >= MANY && !asked.includes(STANDARD_INPUT))
+    return examineArchive(asked, { ...(root === undefined ? {} : { root }), view, keep: options.cache }, io);
+  const texts = await readTexts(asked, io);
+  return texts.map(({ path, text }) =>
+    examine(path, text, diskFiles(root ?? rootOf(path === STANDARD_INPUT ? '.' : dirname(path)), '.'), view),
   );
+}

@@ -11,6 +11,12 @@ export interface Io {
   readonly colours: boolean;
   /** Columns that a line of text may take. */
   readonly width: number;
+  /** Somebody watches standard error on a terminal. */
+  readonly watched: boolean;
+  /** The bundled program, to start threads of it; null where there is none. */
+  readonly program: string | null;
+  /** Where answers may be kept from one run to the next; null for nowhere. */
+  readonly cache: string | null;
 }
 
 /** 0: nothing at or above the asked severity · 1: something, or less than was required · 2: could not run. */

@@ -1,4 +1,7 @@
 /** The program `tribrach`: connects the commands with this process. */
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import { isArchiveThread, serveArchive } from './archive.ts';
 import { runCommand } from './program.ts';
 import type { ExitStatus, Io } from './io.ts';
 import { LARGEST_SESSION } from './read-file.ts';
@@ -24,6 +27,9 @@ const io: Io = {
   },
   colours: Boolean(process.stdout.isTTY) && !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb',
   width: process.stdout.isTTY ? Math.max(40, Math.min(WIDEST, process.stdout.columns)) : WIDEST,
+  watched: Boolean(process.stderr.isTTY),
+  program: process.argv[1] ?? null,
+  cache: join(process.env['XDG_CACHE_HOME'] || join(homedir(), '.cache'), 'tribrach'),
 };
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -33,4 +39,5 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(2);
 });
 
-void runCommand(process.argv.slice(2), io);
+if (isArchiveThread()) serveArchive();
+else void runCommand(process.argv.slice(2), io);

@@ -55,7 +55,7 @@ export async function readTexts(paths: readonly string[], io: Io): Promise<Sessi
 
 export const shownPath = (path: string) => (path === STANDARD_INPUT ? 'standard input' : path);
 
-function requireFolder(root: string): void {
+export function requireFolder(root: string): void {
   try {
     if (!statSync(root).isDirectory()) throw new CannotRun([`--root ${root} is not a folder`]);
   } catch (error) {

@@ -27,17 +27,24 @@ interface FindingJson extends Stretch {
 type Stretch = Omit<Where, 'path'>;
 
 /** A finding is listed under the file that it stands in, which may be one that a session only uses. */
-export function findingsJson(inspections: readonly Inspection[]): FindingsJson {
+export function findingsJson(inspection: Inspection): FindingsJson {
+  const files = new Map<string, FindingJson[]>([[inspection.session.document.path, []]]);
+  for (const finding of inspection.findings) {
+    const { path } = finding.place;
+    files.set(path, [...(files.get(path) ?? []), findingJson(finding, inspection)]);
+  }
+  return { files: [...files].map(([path, findings]) => ({ path, findings })) };
+}
+
+/** Sessions one after the other, and then the files that they use; what several find in one of those is said once. */
+export function mergedFindings(parts: readonly FindingsJson[]): FindingsJson {
   const files = new Map<string, Map<string, FindingJson>>();
-  for (const { session } of inspections) files.set(session.document.path, new Map());
-  for (const inspection of inspections) {
-    for (const finding of inspection.findings) {
-      const { path } = finding.place;
+  for (const part of parts) for (const { path } of part.files.slice(0, 1)) files.set(path, new Map());
+  for (const part of parts) {
+    for (const { path, findings } of part.files) {
       const listed = files.get(path) ?? new Map<string, FindingJson>();
       files.set(path, listed);
-      const told = findingJson(finding, inspection);
-      // Two sessions that use one file find the same in it.
-      listed.set(JSON.stringify(told), told);
+      for (const finding of findings) listed.set(JSON.stringify(finding), finding);
     }
   }
   return { files: [...files].map(([path, findings]) => ({ path, findings: [...findings.values()] })) };

@@ -6,8 +6,12 @@ import type { Inspection } from '../inspect.ts';
 import type { Session } from '../session/session.ts';
 import { whereIs } from '../session/where.ts';
 
+/** The findings of one session, for a log that may hold those of many. */
+export const sarifResults = ({ session, findings }: Inspection): object[] =>
+  findings.map((finding) => result(session, finding));
+
 /** One run over all sessions; lines and columns count from 1, columns in UTF-16 units. */
-export function findingsSarif(inspections: readonly Inspection[], version: string): object {
+export function sarifLog(results: readonly object[], version: string): object {
   return {
     $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
     version: '2.1.0',
@@ -15,9 +19,7 @@ export function findingsSarif(inspections: readonly Inspection[], version: strin
       {
         tool: { driver: { name: 'tribrach', version, rules: CATALOGUE.map(({ code }) => ({ id: code })) } },
         columnKind: 'utf16CodeUnits',
-        results: inspections.flatMap(({ session, findings }) =>
-          findings.map((finding) => result(session, finding)),
-        ),
+        results,
       },
     ],
   };

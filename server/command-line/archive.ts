@@ -1,0 +1,173 @@
+/** Many sessions examined at once: on all cores, in a stable order, and only those that changed since the last time. */
+import { readFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { availableParallelism } from 'node:os';
+import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { isRefusal } from '../quantities/refusal.ts';
+import { diskFiles, rootOf } from './disk-files.ts';
+import { examine, type Examined, type View } from './examine.ts';
+import { CannotRun, type Io } from './io.ts';
+import { contentOf, digestOf, loadAnswers, recorded, saveAnswers, type KeptAnswer } from './kept-answers.ts';
+import { LARGEST_SESSION, readWhole, sessionText } from './read-file.ts';
+
+export interface ArchiveOptions {
+  readonly root?: string;
+  readonly view: View;
+  /** Answers of earlier runs may be used and kept. */
+  readonly keep: boolean;
+}
+
+/** One thread takes so many sessions at a time: enough to be worth the message, few enough to share them fairly. */
+const BATCH = 16;
+
+interface Task {
+  readonly paths: readonly string[];
+  readonly root: string | undefined;
+  readonly view: View;
+}
+interface Answer {
+  readonly answers: readonly (KeptAnswer & { readonly path: string })[];
+  readonly reasons: readonly string[];
+}
+
+export async function examineArchive(
+  paths: readonly string[],
+  options: ArchiveOptions,
+  io: Io,
+): Promise<Examined[]> {
+  const key = JSON.stringify([programDigest(io.program), options.view, options.root ?? null, resolve('.')]);
+  const folder = options.keep ? io.cache : null;
+  const known = loadAnswers(folder, key);
+  const fresh = stillTrue(paths, known, options.root);
+  const stale = paths.filter((path) => !fresh.has(path));
+  const reasons: string[] = [];
+  let done = fresh.size;
+  for await (const { answers, reasons: missing } of answered(stale, options, io)) {
+    for (const { path, ...answer } of answers) fresh.set(path, answer);
+    reasons.push(...missing);
+    done += answers.length;
+    if (io.watched) io.complain(`\r${done} of ${paths.length} sessions`);
+  }
+  if (io.watched) io.complain('\r\u001b[K');
+  if (reasons.length > 0) throw new CannotRun(reasons.sort());
+  if (stale.length > 0) saveAnswers(folder, key, fresh);
+  return paths.flatMap((path) => fresh.get(path)?.examined ?? []);
+}
+
+/** Answers whose session, and every file that it draws on, is what it was. */
+function stillTrue(
+  paths: readonly string[],
+  known: ReadonlyMap<string, KeptAnswer>,
+  root: string | undefined,
+): Map<string, KeptAnswer> {
+  const seen = new Map<string, string>();
+  const now = (path: string, limit: string) => {
+    const digest = seen.get(path) ?? contentOf(diskFiles(limit, '.').bytes(path));
+    seen.set(path, digest);
+    return digest;
+  };
+  const still = new Map<string, KeptAnswer>();
+  for (const path of paths) {
+    const answer = known.get(path);
+    if (!answer) continue;
+    const read = readWhole(path, LARGEST_SESSION);
+    if (isRefusal(read) || digestOf(read.bytes) !== answer.text) continue;
+    const limit = root ?? rootOf(dirname(path));
+    if (answer.uses.every(([used, digest]) => now(used, limit) === digest)) still.set(path, answer);
+  }
+  return still;
+}
+
+/** Answers as they come, from as many threads as there are cores; from this one where there is no program to start. */
+async function* answered(
+  paths: readonly string[],
+  { root, view }: ArchiveOptions,
+  io: Io,
+): AsyncGenerator<Answer> {
+  const tasks: Task[] = [];
+  for (let at = 0; at < paths.length; at += BATCH)
+    tasks.push({ paths: paths.slice(at, at + BATCH), root, view });
+  const threads = Math.min(availableParallelism(), tasks.length);
+  if (io.program === null || threads < 2) {
+    for (const task of tasks) yield answerTo(task);
+    return;
+  }
+  yield* fromThreads(tasks, threads, io.program);
+}
+
+async function* fromThreads(tasks: Task[], threads: number, program: string): AsyncGenerator<Answer> {
+  const ready: Answer[] = [];
+  let failure: Error | null = null;
+  let wake = () => {};
+  let open = tasks.length;
+  const queue = [...tasks];
+  const workers = Array.from(
+    { length: threads },
+    () => new Worker(program, { workerData: THREAD, stderr: false }),
+  );
+  for (const worker of workers) {
+    const next = () => {
+      const task = queue.shift();
+      if (task) worker.postMessage(task);
+      else worker.postMessage(null);
+    };
+    worker.on('message', (answer: Answer) => {
+      ready.push(answer);
+      wake();
+      next();
+    });
+    worker.on('error', (error) => {
+      failure = error;
+      wake();
+    });
+    next();
+  }
+  try {
+    while (open > 0) {
+      if (ready.length === 0 && !failure) await new Promise<void>((resolved) => (wake = resolved));
+      if (failure) throw failure;
+      for (const answer of ready.splice(0)) {
+        open -= 1;
+        yield answer;
+      }
+    }
+  } finally {
+    for (const worker of workers) void worker.terminate();
+  }
+}
+
+/** How a thread of this program knows that it is one. */
+const THREAD = 'tribrach archive';
+export const isArchiveThread = () => !isMainThread && workerData === THREAD;
+
+/** The work of a thread: answer one task after the other until there is none. */
+export function serveArchive(): void {
+  const port = parentPort;
+  port?.on('message', (task: Task | null) => {
+    if (task) port.postMessage(answerTo(task));
+    else port.close();
+  });
+}
+
+function answerTo({ paths, root, view }: Task): Answer {
+  const answers: Answer['answers'][number][] = [];
+  const reasons: string[] = [];
+  for (const path of paths) {
+    const read = readWhole(path, LARGEST_SESSION);
+    const text = isRefusal(read) ? read : sessionText(read.bytes);
+    if (isRefusal(read) || isRefusal(text)) {
+      reasons.push(
+        `cannot read ${path}: ${isRefusal(read) ? read.refused : isRefusal(text) ? text.refused : ''}`,
+      );
+      continue;
+    }
+    // Files of their own for each session: what one draws on is let go before the next.
+    const { files, uses } = recorded(diskFiles(root ?? rootOf(dirname(path)), '.'));
+    const examined = examine(path, text, files, view);
+    answers.push({ path, text: digestOf(read.bytes), uses: uses(), examined });
+  }
+  return { answers, reasons };
+}
+
+/** Another build of the program may answer otherwise. */
+const programDigest = (program: string | null) => (program === null ? '' : digestOf(readFileSync(program)));

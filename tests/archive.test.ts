@@ -1,0 +1,143 @@
+/** An archive of sessions: all cores, a stable order, answers kept by content, and only what changed since a revision. */
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const folder = mkdtempSync(join(tmpdir(), 'tribrach-archive-'));
+const program = join(folder, 'tribrach.cjs');
+const jobs = join(folder, 'jobs');
+const cache = join(folder, 'cache');
+const clean = readFileSync(new URL('../samples/breakwater.trib', import.meta.url), 'utf8');
+const COUNT = 40;
+
+/** Every session is its own, and every fifth has a slip that no other has. */
+const session = (index: number) =>
+  clean
+    .replace('north arm', `north arm ${index}`)
+    .replace(
+      'height 61.201 m ellipsoidal',
+      index % 5 === 0 ? `height ${60 - index}.201 m ellipsoidal` : 'height 61.201 m ellipsoidal',
+    );
+const nameOf = (index: number) => `job-${String(index).padStart(2, '0')}/day.trib`;
+
+beforeAll(async () => {
+  const entry = fileURLToPath(new URL('../server/command-line/main.ts', import.meta.url));
+  await build({
+    entryPoints: [entry],
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    outfile: program,
+    logLevel: 'error',
+  });
+  for (let index = 0; index < COUNT; index++) {
+    mkdirSync(join(jobs, `job-${String(index).padStart(2, '0')}`), { recursive: true });
+    writeFileSync(join(jobs, nameOf(index)), session(index));
+  }
+  mkdirSync(join(jobs, 'shared'));
+  // Version control makes the whole folder the root that sessions may draw on.
+  execFileSync('git', ['init', '-q'], { cwd: jobs });
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function check(...words: string[]): { status: number; printed: string; complained: string } {
+  try {
+    const printed = execFileSync('node', [program, 'check', ...words], {
+      cwd: jobs,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'pipe'],
+      maxBuffer: 1 << 28,
+      env: { ...process.env, XDG_CACHE_HOME: cache },
+    });
+    return { status: 0, printed, complained: '' };
+  } catch (error) {
+    const { status, stdout, stderr } = error as { status: number; stdout: string; stderr: string };
+    return { status, printed: stdout, complained: stderr };
+  }
+}
+interface Files {
+  readonly files: readonly {
+    readonly path: string;
+    readonly findings: readonly { code: string; message: string }[];
+  }[];
+}
+const found = (...words: string[]) => JSON.parse(check('--format', 'json', ...words).printed) as Files;
+
+describe('an archive', () => {
+  it('is answered in the order of its paths, each session with what is its own', () => {
+    const { files } = found('.');
+    expect(files.map(({ path }) => path)).toEqual(Array.from({ length: COUNT }, (_, index) => nameOf(index)));
+    files.forEach(({ findings }, index) => {
+      const keyed = findings.filter(({ message }) => message.includes(`${60 - index}.201 m`));
+      expect(keyed.length > 0, `${nameOf(index)}`).toBe(index % 5 === 0);
+    });
+    expect(check('.').status).toBe(1);
+  });
+
+  it('is answered the same again from what was kept, without the cache, and one session at a time', () => {
+    const first = check('.').printed;
+    expect(readdirSync(join(cache, 'tribrach')).length).toBeGreaterThan(0);
+    expect(check('.').printed).toBe(first);
+    expect(check('--no-cache', '.').printed).toBe(first);
+    expect(first).toContain(check(nameOf(5)).printed);
+  });
+
+  it('sees a changed session, and a changed file that a session draws on, through what was kept', () => {
+    expect(found('.').files[1]?.findings.map(({ code }) => code)).not.toContain('unit/missing');
+    writeFileSync(join(jobs, nameOf(1)), session(1).replace('1.284 m to foot', '1.284 to foot'));
+    expect(found('.').files[1]?.findings.map(({ code }) => code)).toContain('unit/missing');
+    writeFileSync(join(jobs, nameOf(1)), `use "../shared/marks.trib"\n${session(1)}`);
+    expect(found('.').files[1]?.findings.map(({ code }) => code)).toContain('syntax/unreadable-file');
+    writeFileSync(join(jobs, 'shared/marks.trib'), 'mark PM-77\n');
+    expect(
+      found('.')
+        .files.find(({ path }) => path === nameOf(1))
+        ?.findings.map(({ code }) => code),
+    ).not.toContain('syntax/unreadable-file');
+  });
+
+  it('works on with a cache that is broken', () => {
+    const whole = check('.').printed;
+    for (const name of readdirSync(join(cache, 'tribrach')))
+      writeFileSync(join(cache, 'tribrach', name), '[[1');
+    expect(check('.').printed).toBe(whole);
+  });
+
+  it('says what cannot be read, and answers nothing then', () => {
+    writeFileSync(join(jobs, 'job-03/day.trib'), Buffer.from([0xff, 0xfe, 0x6d, 0x00]));
+    const { status, printed, complained } = check('.');
+    expect([status, printed]).toEqual([2, '']);
+    expect(complained).toContain('job-03/day.trib');
+    writeFileSync(join(jobs, 'job-03/day.trib'), session(3));
+  });
+});
+
+describe('only what changed since a revision', () => {
+  const git = (...words: string[]) =>
+    execFileSync('git', ['-c', 'user.name=R. Okafor', '-c', 'user.email=okafor@harbour.invalid', ...words], {
+      cwd: jobs,
+      encoding: 'utf8',
+    });
+
+  it('is the sessions that differ, and those that draw on a file that differs', () => {
+    git('add', '-A');
+    git('commit', '-qm', 'The days as noted');
+    expect(found('--changed-since', 'HEAD', '.').files).toEqual([]);
+    writeFileSync(join(jobs, nameOf(7)), `${session(7)}# a later thought\n`);
+    writeFileSync(join(jobs, 'shared/marks.trib'), 'mark PM-78\n');
+    writeFileSync(join(jobs, 'new.trib'), session(0));
+    const paths = found('--changed-since', 'HEAD', '.').files.map(({ path }) => path);
+    expect(paths).toEqual([nameOf(1), nameOf(7), 'new.trib', 'shared/marks.trib']);
+  });
+
+  it('says so where git does not know the revision', () => {
+    const { status, complained } = check('--changed-since', 'nowhere', '.');
+    expect(status).toBe(2);
+    expect(complained).toContain('git cannot say what changed since nowhere');
+    expect(check('--changed-since=--output=x', '.').status).toBe(2);
+  });
+});
