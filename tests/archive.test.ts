@@ -1,5 +1,5 @@
 /** An archive of sessions: all cores, a stable order, answers kept by content, and only what changed since a revision. */
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -140,4 +140,60 @@ describe('only what changed since a revision', () => {
     expect(complained).toContain('git cannot say what changed since nowhere');
     expect(check('--changed-since=--output=x', '.').status).toBe(2);
   });
+});
+
+describe('the sample hook', () => {
+  const git = (...words: string[]) =>
+    execFileSync('git', ['-c', 'user.name=R. Okafor', '-c', 'user.email=okafor@harbour.invalid', ...words], {
+      cwd: hooked,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...process.env, PATH: `${folder}/bin:${process.env['PATH'] ?? ''}`, XDG_CACHE_HOME: cache },
+    });
+  const hooked = join(folder, 'hooked');
+
+  it('lets a right session be committed and stops a wrong one, in real git', () => {
+    mkdirSync(join(folder, 'bin'));
+    mkdirSync(hooked);
+    writeFileSync(join(folder, 'bin/tribrach'), `#!/bin/sh\nexec node ${program} "$@"\n`, { mode: 0o755 });
+    git('init', '-q');
+    const hook = readFileSync(new URL('../samples/automation/pre-commit', import.meta.url));
+    writeFileSync(join(hooked, '.git/hooks/pre-commit'), hook, { mode: 0o755 });
+    writeFileSync(join(hooked, 'day.trib'), clean);
+    git('add', '-A');
+    git('commit', '-qm', 'A right day');
+    writeFileSync(
+      join(hooked, 'day.trib'),
+      clean.replace('height 61.201 m ellipsoidal', 'height 6.284 m ellipsoidal'),
+    );
+    git('add', '-A');
+    let stopped = '';
+    try {
+      git('commit', '-qm', 'A wrong day');
+    } catch (error) {
+      const { stdout, stderr } = error as { stdout: string; stderr: string };
+      stopped = stdout + stderr;
+    }
+    expect(stopped).toContain('height/wrong-surface');
+    expect(git('log', '--format=%s').trim()).toBe('A right day');
+  });
+});
+
+describe('the sample set-ups for continuous integration', () => {
+  for (const name of ['workflow.yml', 'pipeline.yml']) {
+    it(`${name} call commands that there are`, () => {
+      const text = readFileSync(new URL(`../samples/automation/${name}`, import.meta.url), 'utf8');
+      const commands = [...text.matchAll(/^\s*- (?:run: )?tribrach ([^|>\n]*)/gm)].map(([, words = '']) =>
+        words.trim().split(/\s+/),
+      );
+      expect(commands.length).toBeGreaterThan(1);
+      for (const words of commands) {
+        const { status } = spawnSync('node', [program, ...words], {
+          cwd: join(folder, 'hooked'),
+          env: { ...process.env, XDG_CACHE_HOME: cache },
+        });
+        expect([0, 1], words.join(' ')).toContain(status);
+      }
+    });
+  }
 });
