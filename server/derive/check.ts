@@ -10,14 +10,15 @@ import {
 } from '../quantities/brands.ts';
 import { computeAll, computePlain } from '../quantities/computed.ts';
 import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
-import type { Check, LocalSurface, Rover, Stated } from '../session/entries.ts';
+import type { Check, LocalSurface, Quality, Rover, Stated } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
 import { occupationSpread, type Budget, type Occupation } from './budget.ts';
 import { sameDatum, type Frame } from './frame.ts';
 import { isBuiltIn } from './geoid.ts';
 import type { KeyedValues } from './keyed.ts';
 import type { MarkValues } from './mark.ts';
-import { observedValues, residualOf, type ObservedValues, type Residual } from './observation.ts';
+import type { RecordingValues } from './evidence-recording.ts';
+import { observedValues, residualOf, unobserved, type ObservedValues, type Residual } from './observation.ts';
 import { residualTests, type ResidualTests } from './residual-test.ts';
 import { expectedWithin, rightCheck, type ExpectedValues, type RightCheck } from './right-check.ts';
 import type { SetupValues } from './setup.ts';
@@ -30,6 +31,12 @@ export interface CheckValues {
   readonly rover: Rover | null;
   /** What the base had been told when the check was made. */
   readonly keyed: KeyedValues | null;
+  /** What it broadcast then: as it was told, or as a recording shows. */
+  readonly broadcast: KeyedValues | null;
+  /** The log that stands in for what a controller showed. */
+  readonly recording: RecordingValues | null;
+  /** As noted, else as recorded. */
+  readonly quality: Quality | null;
   /** Seconds since 1970-01-01 UTC. */
   readonly instant: number | null;
   readonly observed: ObservedValues;
@@ -60,12 +67,15 @@ export function checkValues(
   rover: Rover | null,
   frame: Frame,
   surfaces: ReadonlyMap<string, LocalSurface>,
+  recording: RecordingValues | null,
 ): CheckValues {
   const { name } = check;
   const instant = instantOf(check.at, frame.job);
-  const observed = observedValues(check.observed, frame, surfaces, name);
+  const seen = recording ? recording.observed : check.observed;
+  const observed = isHole(seen) ? unobserved(seen) : observedValues(seen, frame, surfaces, name);
   const noMark = hole(`${name} was made on no known mark`, check.place);
   const keyed = setup ? stateAt(setup.keyed, instant) : null;
+  const broadcast = setup ? stateAt(setup.broadcasts, instant) : null;
   const distance =
     mark && setup?.mark ? distances(setup.mark, mark, name, groundGridOf(frame)) : withoutDistance(check);
   const tolerance = toleranceOf(frame, distance.ellipsoid, name);
@@ -82,6 +92,9 @@ export function checkValues(
     setup,
     rover,
     keyed,
+    broadcast,
+    recording,
+    quality: check.quality ?? recording?.quality ?? null,
     instant,
     observed,
     residual,
@@ -90,7 +103,7 @@ export function checkValues(
     expected,
     tests: residualTests(residual, frame.confidence, name),
     occupation,
-    explained: explainedBy(keyed, setup, mark, name),
+    explained: explainedBy(broadcast, setup, mark, name),
     verdict: verdictOf(residual, tolerance, expected),
   };
 }
@@ -315,16 +328,26 @@ function explainedBy(
  */
 export const BEYOND_CHANCE = 2.5;
 
-function verdictOf(residual: Residual, tolerance: Budget, expected: Budget): CheckValues['verdict'] {
+function verdictOf(residual: Residual, tolerance: Budget, expected: ExpectedValues): CheckValues['verdict'] {
+  const size = (direction: 'horizontal' | 'up') =>
+    isHole(residual[direction]) ? null : residual[direction].value;
+  return verdictOn({ horizontal: size('horizontal'), up: size('up') }, { tolerance, expected });
+}
+
+/** The verdict on a residual of this size, in metres; null where it is not known. */
+export function verdictOn(
+  sizes: { readonly horizontal: number | null; readonly up: number | null },
+  { tolerance, expected }: Pick<CheckValues, 'tolerance' | 'expected'>,
+): CheckValues['verdict'] {
   const judged = (['horizontal', 'up'] as const).map((direction) => {
-    const size = residual[direction];
-    if (isHole(size)) return null;
+    const size = sizes[direction];
+    if (size === null) return null;
     const limit = tolerance[direction];
-    if (!isHole(limit)) return Math.abs(size.value) <= limit.value;
+    if (!isHole(limit)) return Math.abs(size) <= limit.value;
     const level = expected[direction];
     if (isHole(level)) return null;
-    if (Math.abs(size.value) > BEYOND_CHANCE * level.value) return false;
-    return Math.abs(size.value) <= level.value ? true : null;
+    if (Math.abs(size) > BEYOND_CHANCE * level.value) return false;
+    return Math.abs(size) <= level.value ? true : null;
   });
   if (judged.includes(false)) return 'fails';
   return judged.every((within) => within === true) ? 'passes' : 'undecided';

@@ -2,10 +2,21 @@
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { calibrated, type CalibratedValues } from './calibration.ts';
 import { hole, isHole, type Hole, type Maybe } from '../quantities/value.ts';
-import type { Antenna, Check, GeoidName, Job, LocalSurface, Mark, Rover, Setup } from '../session/entries.ts';
+import type {
+  Antenna,
+  Check,
+  GeoidName,
+  Job,
+  LocalSurface,
+  Mark,
+  Quoted,
+  Rover,
+  Setup,
+} from '../session/entries.ts';
 import { resolvePath, type Files } from '../session/files.ts';
 import { instantOf, type Session } from '../session/session.ts';
 import { checkValues, type CheckValues } from './check.ts';
+import { recordingValues, type RecordingValues } from './evidence-recording.ts';
 import { frameIn, type Frame } from './frame.ts';
 import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
 import { geoidFromFile } from './geoid-file.ts';
@@ -14,7 +25,7 @@ import { markValues, type MarkValues } from './mark.ts';
 import { pointSets, type PointSet } from './points.ts';
 import { interned, NOTHING, remembered, type Nothing } from './remembered.ts';
 import { reviewValues, type ReviewValues } from './reviews.ts';
-import { setupValues, type SetupSurroundings, type SetupValues } from './setup.ts';
+import { setupValues, withEvidence, type SetupSurroundings, type SetupValues } from './setup.ts';
 
 export interface Derivation {
   readonly frame: Frame;
@@ -54,12 +65,21 @@ export function deriveSession(session: Session, files: Files): Derivation {
   const surroundings = surroundingsOf(frame, surfaces, modelsByName(session, geoids));
   const antennas = antennasOf(session, files);
   const setups = new Map<string, SetupValues>();
+  const evidence = (file: Quoted | null) => (file ? bytesOf(file, files) : NOTHING);
   for (const setup of session.setups.values()) {
     const mark = setup.on ? marks.get(setup.on.name) : undefined;
     const antenna = setup.with ? antennas.get(setup.with.name)?.antenna : undefined;
+    const values = setupOf(
+      setup,
+      mark ?? NOTHING,
+      antenna ?? NOTHING,
+      eventsOn(setup, session),
+      surroundings,
+    );
+    const [captured, rawLog] = [evidence(setup.captured), evidence(setup.rawLog)];
     setups.set(
       setup.name,
-      setupOf(setup, mark ?? NOTHING, antenna ?? NOTHING, eventsOn(setup, session), surroundings),
+      captured === NOTHING && rawLog === NOTHING ? values : recordedSetup(values, captured, rawLog, frame),
     );
   }
   const active = [...setups.values()];
@@ -67,7 +87,9 @@ export function deriveSession(session: Session, files: Files): Derivation {
     const mark = check.on ? marks.get(check.on.name) : undefined;
     const rover = check.by ? session.rovers.get(check.by.name) : undefined;
     const setup = setupFor(check, setups, active, session.job);
-    return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces);
+    const log = evidence(check.observed?.recording?.file ?? null);
+    const recording = log === NOTHING ? NOTHING : recordingOf(check, log, rover ?? NOTHING, frame);
+    return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces, recording);
   });
   const points = pointSets(session, frame, surfaces, files);
   const link = linkValues(session, checks);
@@ -99,6 +121,7 @@ const checkOf = remembered(
     rover: Rover | Nothing,
     frame: Frame,
     surfaces: Surfaces,
+    recording: RecordingValues | Nothing,
   ) =>
     checkValues(
       check,
@@ -107,7 +130,38 @@ const checkOf = remembered(
       orNull<Rover>(rover),
       frame,
       surfaces,
+      orNull<RecordingValues>(recording),
     ),
+);
+
+/** The bytes of a recording, or a refusal that is the same object for the same reason. */
+function bytesOf({ text, place }: Quoted, files: Files): Uint8Array | Refusal {
+  const bytes = files.bytes(resolvePath(place.path, text));
+  return isRefusal(bytes) ? unreadable(bytes.refused) : bytes;
+}
+
+const recordedSetup = remembered(
+  (
+    setup: SetupValues,
+    captured: Uint8Array | Refusal | Nothing,
+    rawLog: Uint8Array | Refusal | Nothing,
+    frame: Frame,
+  ): SetupValues =>
+    withEvidence(setup, orNull<Uint8Array | Refusal>(captured), orNull<Uint8Array | Refusal>(rawLog), frame),
+);
+const recordingOf = remembered(
+  (
+    check: Check,
+    log: Uint8Array | Refusal | Nothing,
+    rover: Rover | Nothing,
+    frame: Frame,
+  ): RecordingValues | Nothing => {
+    const recording = check.observed?.recording;
+    const bytes = orNull<Uint8Array | Refusal>(log);
+    return recording && bytes
+      ? recordingValues(check, recording, bytes, orNull<Rover>(rover), frame)
+      : NOTHING;
+  },
 );
 
 type Surfaces = ReadonlyMap<string, LocalSurface>;

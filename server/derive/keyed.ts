@@ -4,7 +4,7 @@ import { topocentricBetween } from '../geodesy/topocentric.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { compute, computeAll } from '../quantities/computed.ts';
 import { hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
-import type { Antenna, LocalSurface } from '../session/entries.ts';
+import type { Antenna, LocalSurface, Quoted } from '../session/entries.ts';
 import { sameDatum, type Frame } from './frame.ts';
 import { separationFrom, type GeoidModel } from './geoid.ts';
 import { ellipsoidalFrom, placedHeight } from './heights.ts';
@@ -27,6 +27,8 @@ export interface KeyedValues {
   readonly east: Maybe<Value>;
   readonly north: Maybe<Value>;
   readonly up: Maybe<Value>;
+  /** The recording that shows it, where it does not come from the notes. */
+  readonly recorded?: Quoted;
 }
 
 export interface True {

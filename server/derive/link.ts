@@ -84,7 +84,7 @@ function farthestOf(
 const farthestAt = remembered((values: CheckValues): Farthest | Nothing => {
   const { ellipsoid } = values.distance;
   if (isHole(ellipsoid)) return NOTHING;
-  const fixed = values.check.quality?.solution?.name === 'fixed';
+  const fixed = values.quality?.solution?.name === 'fixed';
   return { distance: ellipsoid, where: values.check.name, fixed };
 });
 

@@ -87,6 +87,17 @@ export function listSetup(values: SetupValues): Listed[] {
         [`keyed/${state.number}/up`, up, place],
       ];
     }),
+    ...(values.captured?.positions ?? []).flatMap(({ values: found }, index) => {
+      const { broadcast, east, north, up, recorded } = found;
+      const { x, y, z } = 'hole' in broadcast ? { x: broadcast, y: broadcast, z: broadcast } : broadcast;
+      return Object.entries({ x, y, z, east, north, up }).map(
+        ([part, value]): [string, Maybe<Value>, Place] => [
+          `captured/${index + 1}/${part}`,
+          value,
+          recorded?.place ?? setup.place,
+        ],
+      );
+    }),
   ];
   return parts.map(([part, value, place]) => ({ id: `${prefix}/${part}`, value, place }));
 }

@@ -4,7 +4,7 @@ import { geocentricOf } from '../geodesy/geocentric.ts';
 import { topocentricBetween } from '../geodesy/topocentric.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { compute, computeAll } from '../quantities/computed.ts';
-import { assumed, hole, isHole, withSpread, type Maybe, type Value } from '../quantities/value.ts';
+import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { LocalSurface, Observed } from '../session/entries.ts';
 import { exact } from './budget.ts';
 import { sameDatum, type Frame } from './frame.ts';
@@ -43,6 +43,14 @@ export function observedValues(
   const grid = isHole(located) ? located : isHole(frame.grid) ? frame.grid : gridOf(located, frame, about);
   return { located, height, east: isHole(grid) ? grid : grid.east, north: isHole(grid) ? grid : grid.north };
 }
+
+/** Nothing is known of the place, and why. */
+export const unobserved = (because: Hole): ObservedValues => ({
+  located: because,
+  height: because,
+  east: because,
+  north: because,
+});
 
 function gridOf(located: Located, frame: Frame, about: string) {
   if (isHole(frame.grid)) return frame.grid;

@@ -11,7 +11,7 @@ import {
 import { showLength } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Correction } from '../session/entries.ts';
-import type { CheckValues } from './check.ts';
+import { verdictOn, type CheckValues } from './check.ts';
 import { sameDatum } from './frame.ts';
 import type { KeyedValues } from './keyed.ts';
 import type { MarkValues } from './mark.ts';
@@ -101,7 +101,9 @@ export interface Repair {
 export const ROUNDING = 0.001;
 
 export function repairOf(facts: DayFacts, trust: Trust, confirmed: readonly ConfirmedSlip[]): Repair {
-  const keyed = facts.setups.flatMap((setup) => setup.keyed.map((state) => keyedRemedy(setup, state, facts)));
+  const keyed = facts.setups.flatMap((setup) =>
+    setup.broadcasts.map((state) => keyedRemedy(setup, state, facts)),
+  );
   const remedies = keyed.filter((found): found is Remedy => 'by' in found);
   const refusals = keyed.filter((found): found is NoRemedy => 'because' in found);
   for (const slip of confirmed) remedies.push(...slipRemedies(slip, facts, remedies));
@@ -136,12 +138,12 @@ export const concerns = (
   (until === null || at.instant < until);
 
 function keyedRemedy(setup: SetupValues, values: KeyedValues, { frame }: DayFacts): Remedy | NoRemedy {
-  const { state, broadcast } = values;
+  const { state, broadcast, recorded } = values;
   const { name } = setup.setup;
   // What was keyed when the setup began holds for what is noted a minute too early, too.
   const span = {
-    from: state.number === 1 ? null : state.from,
-    until: values === setup.keyed.at(-1) ? null : state.until,
+    from: values === setup.broadcasts[0] ? null : state.from,
+    until: values === setup.broadcasts.at(-1) ? null : state.until,
   };
   const none = (because: string, agrees = false): NoRemedy => ({
     setup,
@@ -151,7 +153,11 @@ function keyedRemedy(setup: SetupValues, values: KeyedValues, { frame }: DayFact
     because,
   });
   const told =
-    setup.keyed.length > 1 ? `What ${name} was told as state ${state.number}` : `What ${name} was told`;
+    recorded !== undefined
+      ? `What ${name} broadcast, as ${recorded.text} shows it,`
+      : setup.keyed.length > 1
+        ? `What ${name} was told as state ${state.number}`
+        : `What ${name} was told`;
   if (!setup.mark)
     return none(`${name} stands on no known mark, so what it should have broadcast is not known.`);
   if (isHole(broadcast)) return none(`What ${name} broadcast is not known: ${broadcast.hole}.`);
@@ -308,24 +314,8 @@ function repairedCheck(values: CheckValues, remedies: readonly Remedy[]): Repair
   };
 }
 
-function verdictOf(
-  { east, north, up }: Pick<RepairedCheck, 'east' | 'north' | 'up'>,
-  { tolerance, expected }: CheckValues,
-): CheckValues['verdict'] {
-  const limit = (direction: 'horizontal' | 'up') =>
-    number(isHole(tolerance[direction]) ? expected[direction] : tolerance[direction]);
-  const horizontal = east === null || north === null ? null : Math.hypot(east, north);
-  const judged = [
-    [horizontal, limit('horizontal')],
-    [up, limit('up')],
-  ].map(([size, most]) =>
-    size === undefined || size === null || most === undefined || most === null
-      ? null
-      : Math.abs(size) <= most,
-  );
-  if (judged.includes(false)) return 'fails';
-  return judged.every((inside) => inside === true) ? 'passes' : 'undecided';
-}
+const verdictOf = ({ east, north, up }: Pick<RepairedCheck, 'east' | 'north' | 'up'>, check: CheckValues) =>
+  verdictOn({ horizontal: east === null || north === null ? null : Math.hypot(east, north), up }, check);
 
 /** Failing checks of a base, whole in all three directions, and whether each would pass without a given error. */
 export function residualsWithout(setup: SetupValues, checks: readonly CheckValues[]) {

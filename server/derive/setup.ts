@@ -1,8 +1,11 @@
 /** A base over its mark: antenna height, what the receiver should be told, the true antenna position, and what was keyed. */
+import type { Refusal } from '../quantities/refusal.ts';
 import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Antenna, LocalSurface, Setup } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
 import { antennaHeight, type AntennaHeight } from './antenna-height.ts';
+import { broadcastsOf, captureValues, type CaptureValues } from './evidence-capture.ts';
+import { rawLogValues, type RawLogValues } from './evidence-raw-log.ts';
 import type { Frame } from './frame.ts';
 import type { GeoidModel } from './geoid.ts';
 import { keyedValues, sumOf, type KeyedValues } from './keyed.ts';
@@ -19,6 +22,10 @@ export interface SetupValues {
   readonly tell: Tell;
   readonly arp: Maybe<{ readonly x: Value; readonly y: Value; readonly z: Value }>;
   readonly keyed: readonly KeyedValues[];
+  /** What was broadcast from when on: as keyed, or as a recording shows it where that is something else. */
+  readonly broadcasts: readonly KeyedValues[];
+  readonly captured: CaptureValues | null;
+  readonly rawLog: RawLogValues | null;
   /** Seconds since 1970-01-01 UTC. */
   readonly from: number | null;
   readonly until: number | null;
@@ -59,6 +66,7 @@ export function setupValues(
   const arp = arpOf(keyable, mark, height.arp, setup.name);
   const truth = { mark, keyable, arpHeight: height.arp, arp };
   const states = keyedStates(setup, frame.job);
+  const keyed = states.map((state) => keyedValues(state, truth, antenna, frame, geoid, surfaces));
   return {
     setup,
     mark,
@@ -74,10 +82,26 @@ export function setupValues(
       antenna,
     ),
     arp,
-    keyed: states.map((state) => keyedValues(state, truth, antenna, frame, geoid, surfaces)),
+    keyed,
+    broadcasts: keyed,
+    captured: null,
+    rawLog: null,
     from: instantOf(setup.at, frame.job),
     until: instantOf(setup.until, frame.job),
   };
+}
+
+/** The same setup with what was recorded of it; null where nothing is named. */
+export function withEvidence(
+  setup: SetupValues,
+  captured: Uint8Array | Refusal | null,
+  rawLog: Uint8Array | Refusal | null,
+  frame: Frame,
+): SetupValues {
+  const files = setup.setup;
+  const capture = captured && files.captured ? captureValues(setup, files.captured, captured, frame) : null;
+  const log = rawLog && files.rawLog ? rawLogValues(files.rawLog, rawLog) : null;
+  return { ...setup, captured: capture, broadcasts: broadcastsOf(setup, capture), rawLog: log };
 }
 
 /** The mark in the datum of the keyed values. */
@@ -86,10 +110,16 @@ function keyablePosition(mark: MarkValues | null, frame: Frame): Maybe<Located> 
   if (isHole(mark.located)) return mark.located;
   if (isHole(frame.keyed)) return frame.keyed;
   const epoch = mark.mark.epoch && !isHole(mark.mark.epoch) ? mark.mark.epoch.value : null;
-  return transformed(mark.located, mark.ellipsoidalHeight, frame.keyed, {
+  // Straight from where it was published, unless the notes name the way from the job's own datum.
+  const { located, height } = frame.keyedBy
+    ? { located: mark.located, height: mark.ellipsoidalHeight }
+    : mark.published;
+  if (isHole(located)) return located;
+  return transformed(located, height, frame.keyed, {
     about: mark.mark.name,
     by: frame.keyedBy,
     epoch,
+    asked: frame,
   });
 }
 

@@ -80,9 +80,11 @@ function eventBoundaries(events: readonly Event[], job: Job | null): Boundary[] 
 
 /** Telling the receiver what it had not been told at all changes nothing that was measured before. */
 function keyedBoundaries(setup: SetupValues): Boundary[] {
-  return setup.keyed.slice(1).flatMap(({ state }, index) => {
-    const before = setup.keyed[index]?.state;
-    return before && changes(before, state) ? [{ kind: 're-keyed', at: state.from, event: null }] : [];
+  return setup.broadcasts.slice(1).flatMap(({ state, recorded }, index) => {
+    const before = setup.broadcasts[index];
+    return before && (recorded || before.recorded || changes(before.state, state))
+      ? [{ kind: 're-keyed', at: state.from, event: null }]
+      : [];
   });
 }
 

@@ -190,9 +190,9 @@ export function rawJudge(values: CheckValues, job: Job | null): Judged {
 }
 
 /** Whether a check that agrees proves anything at all. */
-export function isProof({ check, mark, setup }: CheckValues, job: Job | null): boolean {
+export function isProof({ quality, mark, setup }: CheckValues, job: Job | null): boolean {
   if (mark !== null && mark === setup?.mark) return false;
-  return !provesNothing(shortfallsOf(check.quality, job?.limits ?? null));
+  return !provesNothing(shortfallsOf(quality, job?.limits ?? null));
 }
 
 /** The order of the notes, where check and event bear the same minute. */

@@ -5,11 +5,9 @@ import { kind } from './finding.ts';
 export const checkWeak = kind({
   code: 'check/weak',
   find: ({ session, derivation }) =>
-    derivation.checks.flatMap(({ check }) => {
-      const shortfalls = shortfallsOf(check.quality, session.job?.limits ?? null);
-      return check.quality && shortfalls.length > 0
-        ? [{ check, shortfalls, place: check.quality.place }]
-        : [];
+    derivation.checks.flatMap(({ check, quality }) => {
+      const shortfalls = shortfallsOf(quality, session.job?.limits ?? null);
+      return quality && shortfalls.length > 0 ? [{ check, shortfalls, place: quality.place }] : [];
     }),
   tell: ({ check, shortfalls }) => ({
     severity: 'warning',

@@ -72,8 +72,8 @@ function verdict({ trust, session }: AccountOf): string[] {
     ),
   );
   const weak = trust.rovers.flatMap(({ checks: all }) =>
-    all.flatMap(({ check }) =>
-      shortfallsOf(check.quality, session.job?.limits ?? null).map(
+    all.flatMap(({ check, quality }) =>
+      shortfallsOf(quality, session.job?.limits ?? null).map(
         ({ sentence }) => `- weak: ${escaped(check.name)} is ${escaped(sentence)}.`,
       ),
     ),
@@ -210,13 +210,13 @@ function assumptions({ trust, derivation, repair, tallies }: AccountOf): string[
   const add = (value: Assumed) => used.set(`${value.name} ${value.value}`, value);
   for (const { checks: all, smallest } of trust.rovers) {
     if (smallest) add(POWER);
-    for (const { occupation, check } of all) {
+    for (const { occupation, quality } of all) {
       for (const value of occupation ? [occupation.axis, occupation.up] : [])
         for (const leaf of leavesOf(value)) if (leaf.origin === 'assumed' && isDefault(leaf)) add(leaf);
       const limits = derivation.frame.job?.limits;
-      if (check.quality && !limits?.pdop) add(PDOP_LIMIT);
-      if (check.quality && !limits?.satellites) add(SATELLITES_LIMIT);
-      if (check.quality && !limits?.epochs) add(EPOCHS_LIMIT);
+      if (quality && !limits?.pdop) add(PDOP_LIMIT);
+      if (quality && !limits?.satellites) add(SATELLITES_LIMIT);
+      if (quality && !limits?.epochs) add(EPOCHS_LIMIT);
     }
   }
   if (derivation.frame.confidence.origin === 'assumed') add(derivation.frame.confidence);
