@@ -8,6 +8,8 @@ import { antennaTypeEffects } from './antenna-type.ts';
 import { residualPlace, saidResidual } from './residuals.ts';
 import { apart } from './height-separation.ts';
 import { settledSetups } from './height-settled.ts';
+import { diagnosesOf, type Diagnosis } from '../slips/diagnosis.ts';
+import { toldDiagnosis } from './diagnosis-told.ts';
 
 export const checkFails = kind({
   code: 'check/fails',
@@ -19,6 +21,8 @@ export const checkFails = kind({
   tell: ({ check, beyond }, subject) => {
     const { name } = check.check;
     const withinBudget = beyond.every(({ size, expected }) => expected !== null && size <= expected);
+    const diagnosis = diagnosisFor(check, subject);
+    const leads = diagnosis !== null && firstUnexplained(diagnosis, subject) === check;
     const own = check.mark ? ` on ${check.mark.mark.name}` : '';
     return {
       // What a right check does once in a while is no proof that anything is wrong.
@@ -28,11 +32,34 @@ export const checkFails = kind({
           ? 'A right check with this gear may well be so far off, so the tolerance is tighter than the gear can prove.'
           : 'Every point since the last check that agreed is in doubt until the cause is known.'
       }`,
-      follows: [...explainedBy(check, beyond, subject), ...(withinBudget ? ['tolerance'] : [])],
+      causes: [`check/${name}`, ...(diagnosis && leads ? [diagnosisKey(diagnosis)] : [])],
+      follows: [
+        ...reasons(check, beyond, subject),
+        ...marksOf(check),
+        ...(withinBudget ? ['tolerance'] : []),
+        ...(diagnosis && !leads ? [diagnosisKey(diagnosis)] : []),
+      ],
+      rests: diagnosis && leads ? toldDiagnosis(diagnosis) : [],
       ...putRight(check, subject),
     };
   },
 });
+
+/** What was made of the checks that what was keyed does not explain; null where there is nothing to explain. */
+function diagnosisFor(check: CheckValues, { session, derivation }: Subject): Diagnosis | null {
+  const found = diagnosesOf(session, derivation).find(({ checks }) => checks.includes(check));
+  return found && found.answer !== 'nothing' ? found : null;
+}
+
+/** One cause is one story: it is told at the first check that nothing else explains, and the others hang under it. */
+const firstUnexplained = ({ checks }: Diagnosis, subject: Subject): CheckValues | null =>
+  checks.find(
+    (check) => check.verdict === 'fails' && reasons(check, beyondLimits(check), subject).length === 0,
+  ) ?? null;
+
+/** Where none of the known slips explains the checks they may have several causes, and each is told on its own. */
+const diagnosisKey = ({ setup, keyed, answer }: Diagnosis) =>
+  `diagnosis/${setup.setup.name}/${keyed?.state.number ?? 0}${answer === 'none' ? '/none' : ''}`;
 
 interface Beyond {
   readonly component: 'horizontal' | 'up';
@@ -62,10 +89,9 @@ function beyondLimits(check: CheckValues): Beyond[] {
 const LOST = 0.02;
 
 /** Keys of what explains every failing component; none where one of them stays unexplained. */
-function explainedBy(check: CheckValues, beyond: readonly Beyond[], subject: Subject): string[] {
-  const { setup, keyed, mark } = check;
+function reasons(check: CheckValues, beyond: readonly Beyond[], subject: Subject): string[] {
+  const { setup, keyed } = check;
   if (!setup) return [];
-  const marks = [setup.mark, mark].flatMap((known) => (known ? [known.mark.name] : []));
   const { east, north, up } = check.explained;
   const told = keyed ? `keyed/${setup.setup.name}/${keyed.state.number}` : null;
   const keys: string[] = [];
@@ -94,11 +120,17 @@ function explainedBy(check: CheckValues, beyond: readonly Beyond[], subject: Sub
       if (settledSetups(subject).some((one) => one.setup === setup && within(-one.by)))
         found.push(`moved/${setup.setup.name}`);
     }
-    if (found.length === 0) return marks.flatMap((name) => [`mark/${name}/position`, `mark/${name}/height`]);
+    if (found.length === 0) return [];
     keys.push(...found);
   }
-  return [...keys, ...marks.flatMap((name) => [`mark/${name}/position`, `mark/${name}/height`])];
+  return keys;
 }
+
+/** What is wrong with a mark itself comes before what is wrong with a check on it. */
+const marksOf = ({ setup, mark }: CheckValues): string[] =>
+  [setup?.mark, mark].flatMap((known) =>
+    known ? [`mark/${known.mark.name}/position`, `mark/${known.mark.name}/height`] : [],
+  );
 
 /** Something else was keyed since, and a later check agrees: what failed is a fact of that time. */
 function putRight(check: CheckValues, { derivation }: Subject) {

@@ -8,15 +8,29 @@ export const baseAntennaTypeMissing: Slip = {
   code: 'antenna/type',
   prior: 0.05,
   look: 'the antenna type that the base sends (message 1033)',
-  ways: ({ setup }) => {
+  ways: ({ setup, keyed, session }) => {
     const offset = numberOf(setup.antenna?.phaseCentre);
     if (!offset) return [];
+    const type = keyed?.state.antennaType;
+    const told = type && type.name !== setup.antenna?.name ? session.antennas.get(type.name) : undefined;
+    const toldOffset = numberOf(told?.phaseCentre);
     return [
       {
         says: `the base was not told its antenna type, so that the ${showLength(offset)} up to the phase centre are missing`,
+        // Notes without the type say little, notes with it say that it was meant to be told.
+        weight: keyed && !type ? 5 : 1,
         // The rover takes the base's phase centre to be this much lower than it is, and with it all that it measures.
         effect: { on: 'antenna', up: -offset },
       },
+      ...(told && toldOffset !== null
+        ? [
+            {
+              says: `the base was told the antenna ${told.name}`,
+              weight: 20,
+              effect: { on: 'antenna' as const, up: toldOffset - offset },
+            },
+          ]
+        : []),
     ];
   },
 };

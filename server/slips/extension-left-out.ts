@@ -1,9 +1,20 @@
 /** The extension between foot and antenna is left out of the antenna height, or another one of a usual length was there. */
 import { showLength } from '../quantities/show.ts';
+import type { SetupValues } from '../derive/setup.ts';
 import type { Slip } from './slip.ts';
 
 /** Extensions as they are sold (common practice), metres. */
-const USUAL = [0.1, 0.2, 0.25, 0.3, 0.5, 1];
+const USUAL = [
+  { length: 0.25, weight: 1 },
+  { length: 0.5, weight: 1 },
+  { length: 0.3, weight: 0.5 },
+  { length: 0.2, weight: 0.3 },
+  { length: 0.1, weight: 0.3 },
+  { length: 1, weight: 0.2 },
+];
+
+/** An extension that the notes do not have either is rarer than one left out of a sum. */
+const NOT_NOTED = 0.03;
 
 export const extensionLeftOut: Slip = {
   name: 'extension-left-out',
@@ -14,6 +25,7 @@ export const extensionLeftOut: Slip = {
     const { antennaHeight } = right;
     if (antennaHeight === null) return [];
     const noted = setup.height.extension;
+    if (noted && !isAdded(setup)) return [];
     if (noted)
       return [
         {
@@ -22,9 +34,15 @@ export const extensionLeftOut: Slip = {
         },
       ];
     if (setup.setup.extensions.length > 0) return [];
-    return USUAL.map((length) => ({
+    return USUAL.map(({ length, weight }) => ({
+      weight,
+      prior: NOT_NOTED,
       says: `an extension of ${showLength(length)} stood below the antenna, and neither the notes nor the antenna height have it`,
       effect: { on: 'told', told: { antennaHeight: antennaHeight - length } },
     }));
   },
 };
+
+/** A tape held to the antenna itself has the extension inside already; nothing was there to be left out. */
+const isAdded = ({ height }: SetupValues) =>
+  height.readings.length === 0 || height.readings.some(({ measured }) => measured.to?.name === 'foot');

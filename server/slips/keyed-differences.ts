@@ -11,7 +11,7 @@ import type { SetupValues } from '../derive/setup.ts';
 import type { Session } from '../session/session.ts';
 import type { Place as TextPlace } from '../../grammar/tree.ts';
 import { lastDigit } from './digits.ts';
-import { numberOf, situationOf, type Situation } from './situation.ts';
+import { numberOf, ROUNDED, situationOf, SURELY, type Situation } from './situation.ts';
 import type { Place, Slip, Told, Way } from './slip.ts';
 import { SLIPS } from './slips.ts';
 
@@ -43,10 +43,6 @@ export interface Recognised {
   readonly fields: readonly Field[];
 }
 
-/** A keyed number is right when it is so to its last digit, or to this: what a careful person rounds away, metres. */
-const ROUNDED = 0.002;
-/** The 99 % half-width of a normal distribution: a keyed antenna height within this of the taped one is no slip. */
-const SURELY = 2.58;
 /** Two grids of one geoid model, or two ways to interpolate in it, differ by this (common practice), metres. */
 const BETWEEN_GRIDS = 0.02;
 /** Nothing closer than this can be said from the coarse global model, metres. */
@@ -110,9 +106,9 @@ function difference(field: Field, keyed: KeyedValues, situation: Situation): Fou
 function antennaDifference(keyed: KeyedValues, { right, setup }: Situation): Found[] {
   const field = keyed.state.antennaHeight;
   const told = numberOf(keyed.antennaHeight);
-  if (!field || told === null || right.antennaHeight === null) return [];
+  if (!field || told === null || right.tapedHeight === null) return [];
   const digit = lastDigit(field.value) ?? 0;
-  const up = told - right.toArp - right.antennaHeight;
+  const up = told - right.toArp - right.tapedHeight;
   const allowed = Math.max(digit, ROUNDED, SURELY * right.antennaHeightSigma);
   if (Math.abs(up) <= allowed || asTapedLater(told, allowed, keyed, setup)) return [];
   const typed = typedNumber(field.value);
@@ -121,7 +117,7 @@ function antennaDifference(keyed: KeyedValues, { right, setup }: Situation): Fou
       field: 'antennaHeight',
       place: placeOf(field.value) ?? field.place,
       by: { up },
-      right: right.antennaHeight,
+      right: right.tapedHeight,
       keyed: told - right.toArp,
       digit,
       typed,

@@ -22,10 +22,15 @@ export interface Situation {
   readonly right: Right;
 }
 
-/** What the receiver should have been told; null where it cannot be known. Metres and degrees. */
+/**
+ * What the receiver should have been told, as it would be typed: the keyed number itself where it agrees with the right one,
+ * else the right one to the millimetre; null where it cannot be known. Metres and degrees.
+ */
 export interface Right {
   /** To the point that the keyed antenna height names, else to the ARP. */
   readonly antennaHeight: number | null;
+  /** The same as the tape gives it, not rounded. */
+  readonly tapedHeight: number | null;
   /** Standard uncertainty of the taped height. */
   readonly antennaHeightSigma: number;
   /** From a height to that point down to the ARP. */
@@ -39,7 +44,12 @@ export interface Right {
   readonly grid: { readonly system: ProjectedSystem; readonly east: number; readonly north: number } | null;
 }
 
-/** @param number of the keyed state, from 1; with 0 nothing was keyed */
+/** A keyed number is right when it is so to its last digit, or to this: what a careful person rounds away, metres. */
+export const ROUNDED = 0.002;
+/** The 99 % half-width of a normal distribution: a keyed antenna height within this of the taped one is no slip. */
+export const SURELY = 2.58;
+
+/** @param keyed null where nothing was keyed */
 export function situationOf(
   setup: SetupValues,
   keyed: KeyedValues | null,
@@ -64,15 +74,18 @@ const rightNumbers = remembered(
     const { tell, mark, height } = setup;
     const arp = numberOf(height.arp);
     const toPhaseCentre = keyed?.state.antennaHeight?.to?.name === 'phase-centre';
-    const antennaHeight = toPhaseCentre ? numberOf(height.phaseCentre) : arp;
-    const latitude = numberOf(tell.latitude);
-    const longitude = numberOf(tell.longitude);
-    const place = latitude === null || longitude === null ? null : { latitude, longitude };
+    const tapedHeight = toPhaseCentre ? numberOf(height.phaseCentre) : arp;
+    const toArp = tapedHeight === null || arp === null ? 0 : arp - tapedHeight;
+    const sigma = isHole(height.arp) ? 0 : (height.arp.sigma ?? 0);
+    const told = numberOf(keyed?.antennaHeight);
+    const antennaHeight = typed(tapedHeight, told === null ? null : told - toArp, SURELY * sigma);
+    const place = typedPlace(tell, keyed);
     return {
       antennaHeight,
-      antennaHeightSigma: isHole(height.arp) ? 0 : (height.arp.sigma ?? 0),
-      toArp: antennaHeight === null || arp === null ? 0 : arp - antennaHeight,
-      height: numberOf(tell.ellipsoidalHeight),
+      tapedHeight,
+      antennaHeightSigma: sigma,
+      toArp,
+      height: typed(numberOf(tell.ellipsoidalHeight), numberOf(keyed?.height), 0),
       orthometric: mark ? numberOf(mark.orthometricHeight) : null,
       separation: mark ? numberOf(mark.separation) : null,
       place,
@@ -80,6 +93,30 @@ const rightNumbers = remembered(
     };
   },
 );
+
+/** The keyed number where it agrees, else the right one rounded as people round. */
+function typed(right: number | null, keyed: number | null, surely: number): number | null {
+  if (right === null) return null;
+  if (keyed !== null && Math.abs(keyed - right) <= Math.max(ROUNDED, surely)) return keyed;
+  return Math.round(right * 1000) / 1000;
+}
+
+/** To 0.00001″, a third of a millimetre; the keyed place where it is no farther off than that rounding allows. */
+function typedPlace(tell: SetupValues['tell'], keyed: KeyedValues | null): Place | null {
+  const latitude = numberOf(tell.latitude);
+  const longitude = numberOf(tell.longitude);
+  if (latitude === null || longitude === null) return null;
+  const [east, north] = [numberOf(keyed?.east), numberOf(keyed?.north)];
+  if (
+    keyed &&
+    !isHole(keyed.located) &&
+    east !== null &&
+    north !== null &&
+    Math.hypot(east, north) <= ROUNDED
+  )
+    return { latitude: keyed.located.latitude.value, longitude: keyed.located.longitude.value };
+  return { latitude, longitude };
+}
 
 /** Grid coordinates as they would be typed: in the grid of the keyed position, else of the mark's own. */
 function gridPlace(
@@ -97,7 +134,9 @@ function gridPlace(
     latitude: asLatitude(place.latitude),
     longitude: asLongitude(place.longitude),
   });
-  return isRefusal(grid) ? null : { system, east: grid.east, north: grid.north };
+  if (isRefusal(grid)) return null;
+  const { east, north } = grid;
+  return { system, east: Math.round(east * 1e4) / 1e4, north: Math.round(north * 1e4) / 1e4 };
 }
 
 export const numberOf = (value: Maybe<Value> | null | undefined): number | null =>

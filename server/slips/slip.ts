@@ -16,8 +16,12 @@ export interface Slip {
 
 /** One way to make a slip. */
 export interface Way {
-  /** A clause that completes "would explain it:" and "it is what comes out if". */
+  /** A clause that completes "it would be explained if". */
   readonly says: string;
+  /** How often this way is taken beside the others of its slip; 1 where nothing is said. */
+  readonly weight?: number;
+  /** In place of the slip's own, where this way is rarer than the others of its kind. */
+  readonly prior?: number;
   readonly effect: Effect;
 }
 

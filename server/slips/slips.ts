@@ -1,6 +1,7 @@
 /** Every slip that is known here, in the order in which a day goes: tape, antenna, heights, units, position, rover. */
 import { arpForPhaseCentre } from './arp-for-phase-centre.ts';
 import { baseAntennaTypeMissing } from './base-antenna-type-missing.ts';
+import { baseMoved } from './base-moved.ts';
 import { chartForEllipsoidal } from './chart-for-ellipsoidal.ts';
 import { datum } from './datum.ts';
 import { digitsSwapped } from './digits-swapped.ts';
@@ -17,6 +18,10 @@ import { orthometricForEllipsoidal } from './orthometric-for-ellipsoidal.ts';
 import { phaseCentreForArp } from './phase-centre-for-arp.ts';
 import { riseForgotten } from './rise-forgotten.ts';
 import { roverAntennaTypeMissing } from './rover-antenna-type-missing.ts';
+import { roverGeoid } from './rover-geoid.ts';
+import { roverPole } from './rover-pole.ts';
+import { roverScale } from './rover-scale.ts';
+import { roverSiteCalibration } from './rover-site-calibration.ts';
 import { separationSign } from './separation-sign.ts';
 import { separationTwice } from './separation-twice.ts';
 import type { Slip } from './slip.ts';
@@ -53,5 +58,10 @@ export const SLIPS: readonly Slip[] = [
   datum,
   epoch,
   yesterdaysCoordinates,
+  baseMoved,
+  roverPole,
   roverAntennaTypeMissing,
+  roverGeoid,
+  roverScale,
+  roverSiteCalibration,
 ];

@@ -12,9 +12,10 @@ export const wrongMark: Slip = {
   prior: 0.1,
   look: 'the name stamped on the mark under the tripod',
   ways: (situation) =>
-    otherMarks(situation).flatMap(({ name, place, height }): Way[] => [
+    otherMarks(situation).flatMap(({ name, place, height, used }): Way[] => [
       {
         says: `the coordinates of ${name} were told`,
+        weight: used ? 3 : 0.3,
         effect: { on: 'told', told: { place, ...(height === null ? {} : { height }) } },
       },
       ...(height === null
@@ -22,10 +23,12 @@ export const wrongMark: Slip = {
         : [
             {
               says: `the position of ${name} was told with the right height`,
+              weight: 0.2,
               effect: { on: 'told' as const, told: { place } },
             },
             {
               says: `the height of ${name} was told with the right position`,
+              weight: 0.2,
               effect: { on: 'told' as const, told: { height } },
             },
           ]),
@@ -36,6 +39,8 @@ export interface OtherMark {
   readonly name: string;
   readonly place: Place;
   readonly height: number | null;
+  /** A setup of this day stands on it, or a check was made on it. */
+  readonly used: boolean;
 }
 
 /** Every other mark with coordinates in the datum of the keyed values. */
@@ -44,6 +49,8 @@ export function otherMarks(situation: Situation): OtherMark[] {
   const own = setup.mark;
   const datum = keyedDatum(situation);
   if (!datum) return [];
+  const { setups, checks } = derivation;
+  const used = new Set([...setups.values(), ...checks].map(({ mark }) => mark));
   return [...derivation.marks.values()].flatMap((mark: MarkValues) => {
     if (mark === own || isHole(mark.located) || !sameDatum(mark.located.system.datum, datum)) return [];
     const { latitude, longitude } = mark.located;
@@ -52,6 +59,7 @@ export function otherMarks(situation: Situation): OtherMark[] {
         name: mark.mark.name,
         place: { latitude: latitude.value, longitude: longitude.value },
         height: numberOf(mark.ellipsoidalHeight),
+        used: used.has(mark),
       },
     ];
   });

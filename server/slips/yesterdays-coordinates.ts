@@ -1,6 +1,7 @@
 /** What another setup was told is still in the receiver, or an antenna height of another day. */
 import { isHole } from '../quantities/value.ts';
-import { numberOf } from './situation.ts';
+import { numberOf, type Situation } from './situation.ts';
+import { otherMarks, type OtherMark } from './wrong-mark.ts';
 import type { Slip, Told, Way } from './slip.ts';
 
 /** Antenna heights of two days differ by some decimetres (common practice), metres. */
@@ -11,7 +12,8 @@ export const yesterdaysCoordinates: Slip = {
   code: 'position/keyed-differs',
   prior: 0.05,
   look: 'the antenna height on the receiver, and whether it was keyed anew that day',
-  ways: ({ setup, derivation, right }) => {
+  ways: (situation) => {
+    const { setup, derivation, right } = situation;
     const others = [...derivation.setups.values()].filter((other) => other !== setup);
     const told = others.flatMap((other) =>
       other.keyed.flatMap((state): Way[] => {
@@ -41,9 +43,30 @@ export const yesterdaysCoordinates: Slip = {
         ];
       }),
     );
-    if (right.antennaHeight === null) return told;
+    const left = unusedMarks(situation).flatMap(({ name, place, height }): Way[] =>
+      height === null
+        ? []
+        : [
+            tell(`the coordinates of ${name} were still in the receiver from another day`, { place, height }),
+            ...(right.antennaHeight === null
+              ? []
+              : [
+                  tell(
+                    `the coordinates of ${name} and an antenna height of another day were still in the receiver`,
+                    {
+                      place,
+                      height,
+                      antennaHeight: right.antennaHeight,
+                      spread: { horizontal: 0, up: USUAL_CHANGE },
+                    },
+                  ),
+                ]),
+          ],
+    );
+    if (right.antennaHeight === null) return [...told, ...left];
     return [
       ...told,
+      ...left,
       tell('an antenna height of another day was still in the receiver', {
         antennaHeight: right.antennaHeight,
         spread: { horizontal: 0, up: USUAL_CHANGE },
@@ -51,5 +74,8 @@ export const yesterdaysCoordinates: Slip = {
     ];
   },
 };
+
+/** Marks that nothing of this day was done on: the base of another day is among them, most likely. */
+const unusedMarks = (situation: Situation): OtherMark[] => otherMarks(situation).filter(({ used }) => !used);
 
 const tell = (says: string, told: Told): Way => ({ says, effect: { on: 'told', told } });

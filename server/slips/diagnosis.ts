@@ -1,0 +1,253 @@
+/** Which of the known slips would explain the checks of a base, which of them cannot be told apart, and whether none does. */
+import type { CheckValues } from '../derive/check.ts';
+import type { Derivation } from '../derive/derivation.ts';
+import type { KeyedValues } from '../derive/keyed.ts';
+import type { SetupValues } from '../derive/setup.ts';
+import type { Session } from '../session/session.ts';
+import { keyedDifferences, type KeyedDifference } from './keyed-differences.ts';
+import { fitOf, lengthIn } from './likelihood.ts';
+import { evidenceOf, type Evidence } from './observed-checks.ts';
+import { bendingOf, predictionOf } from './prediction.ts';
+import { situationOf, type Situation } from './situation.ts';
+import type { Slip, SlipName, Way } from './slip.ts';
+import { SLIPS } from './slips.ts';
+import { logOfNone } from './unlisted.ts';
+
+export interface Diagnosis {
+  readonly setup: SetupValues;
+  /** The keyed state that the checks were made in; null where nothing was keyed. */
+  readonly keyed: KeyedValues | null;
+  readonly checks: readonly CheckValues[];
+  /** What the notes themselves show of this state: keyed numbers that are not the right ones. Their part is taken off first. */
+  readonly shown: readonly KeyedDifference[];
+  /** `none`: no known slip would explain what is left. `nothing`: there is nothing to explain. */
+  readonly answer: 'nothing' | 'none' | 'slips';
+  /** The likeliest group first; each holds what cannot be told apart by these checks. */
+  readonly groups: readonly Group[];
+}
+export interface Group {
+  /** The likeliest first. */
+  readonly explanations: readonly Explanation[];
+  /** What to look at, to tell them apart or to be sure. */
+  readonly looks: readonly string[];
+}
+export interface Explanation {
+  readonly slips: readonly SlipName[];
+  /** A clause that completes "would be explained if". */
+  readonly says: string;
+  /** How many times likelier it makes what was seen than none of the known slips does, divided by the number of ways. */
+  readonly times: number;
+  /** The same with how often the slip is made beside others: what the order rests on. */
+  readonly odds: number;
+  /** What it says of each check, in the order of the evidence's rows; metres. */
+  readonly fitted: readonly number[];
+  readonly looks: readonly string[];
+}
+
+/** How many times likelier than none a slip must be to be offered. */
+const OFFERED = 100;
+/** An effect that is not this many times its uncertainty is no explanation. */
+const SEEN = 2;
+/** Predictions closer than this, in standard deviations of all checks together, are one group. */
+const APART = 3;
+/** Members of a group that are this many times less likely than its first need not be spoken of. */
+const WORTH_SAYING = Math.log(1e-3);
+/** Of each kind, for explanations by two slips at once. */
+const PAIRED = 8;
+
+/** One for each keyed state of each setup that checks were made in. */
+export function diagnosesOf(session: Session, derivation: Derivation): readonly Diagnosis[] {
+  const known = cache.get(derivation);
+  if (known) return known;
+  const found = [...derivation.setups.values()].flatMap((setup) => {
+    const own = derivation.checks.filter((check) => check.setup === setup && check.mark !== setup.mark);
+    const states = [...new Set(own.map(({ keyed }) => keyed))];
+    return states.flatMap((keyed) =>
+      diagnosed(
+        own.filter((check) => check.keyed === keyed),
+        situationOf(setup, keyed, session, derivation),
+      ),
+    );
+  });
+  cache.set(derivation, found);
+  return found;
+}
+const cache = new WeakMap<Derivation, readonly Diagnosis[]>();
+
+function diagnosed(checks: readonly CheckValues[], situation: Situation): Diagnosis[] {
+  const evidence = evidenceOf(checks);
+  if (!evidence) return [];
+  const { setup, keyed, session, derivation } = situation;
+  const shown = keyedDifferences(session, derivation).filter(
+    (one) => one.setup === setup && keyed !== null && one.states.includes(keyed.state.number),
+  );
+  const candidates = withPairs(candidatesFor(situation, evidence), evidence, logOfNone(evidence));
+  const groups = grouped(candidates, evidence);
+  const answer = groups.length > 0 ? 'slips' : withinNoise(evidence) ? 'nothing' : 'none';
+  return [{ setup, keyed, checks, shown, answer, groups }];
+}
+
+interface Candidate {
+  /** Its share among the ways to make the slip. */
+  readonly share: number;
+  readonly slips: readonly Slip[];
+  readonly says: string;
+  readonly prior: number;
+  readonly fitted: readonly number[];
+  readonly predicted: readonly number[];
+  readonly directions: readonly (readonly number[])[];
+  readonly size: number;
+  /** ln of density times prior. */
+  readonly log: number;
+}
+
+/** Every way of every slip, judged. */
+function candidatesFor(situation: Situation, evidence: Evidence): Candidate[] {
+  return SLIPS.flatMap((slip) => {
+    const ways = slip.ways(situation);
+    const total = ways.reduce((sum, { weight }) => sum + (weight ?? 1), 0);
+    return ways.flatMap((way) => candidate(slip, way, total, situation, evidence));
+  });
+}
+
+function candidate(
+  slip: Slip,
+  way: Way,
+  total: number,
+  situation: Situation,
+  evidence: Evidence,
+): Candidate[] {
+  const prediction = predictionOf(way.effect, situation, evidence);
+  if (!prediction) return [];
+  const share = (way.weight ?? 1) / total;
+  const prior = (way.prior ?? slip.prior) * share;
+  return [judged({ slips: [slip], says: way.says, share, prior, ...prediction }, evidence)];
+}
+
+function judged(of: Omit<Candidate, 'fitted' | 'log'>, { residuals, noise, noiseWith }: Evidence): Candidate {
+  const here = of.size > LARGE_ENOUGH ? noiseWith(bendingOf(of.size)) : noise;
+  const { log, fitted } = fitOf(residuals, of.predicted, of.directions, here);
+  return { ...of, fitted, log: log + Math.log(of.prior) };
+}
+/** Smaller errors of the base bend nothing that a check would see, metres. */
+const LARGE_ENOUGH = 2;
+
+/** Two slips at once only where one changes heights alone and the other positions alone. */
+function withPairs(singles: readonly Candidate[], evidence: Evidence, none: number): Scored[] {
+  const alone = singles.map((one) => scored(one, none));
+  const kind = (wanted: 'up' | 'horizontal') =>
+    singles.filter((one) => changesOnly(one, evidence) === wanted);
+  const bySide = (wanted: 'up' | 'horizontal') =>
+    kind(wanted)
+      .map((one) => ({ one, side: sideLog(one, evidence, wanted) }))
+      .sort((a, b) => b.side - a.side)
+      .slice(0, PAIRED)
+      .map(({ one }) => one);
+  const best = Math.max(...alone.map(({ odds }) => odds), 1);
+  const pairs = bySide('up').flatMap((up) =>
+    bySide('horizontal').flatMap((horizontal) => {
+      if (up.slips[0] === horizontal.slips[0]) return [];
+      const both = judged(
+        {
+          slips: [...horizontal.slips, ...up.slips],
+          says: `${horizontal.says}, and ${up.says}`,
+          share: up.share * horizontal.share,
+          prior: up.prior * horizontal.prior,
+          predicted: up.predicted.map((value, index) => value + (horizontal.predicted[index] ?? 0)),
+          directions: [...up.directions, ...horizontal.directions],
+          size: Math.hypot(up.size, horizontal.size),
+        },
+        evidence,
+      );
+      const two = scored(both, none);
+      // Two must be that much better than one, as one must be than none.
+      return two.odds > OFFERED * best ? [two] : [];
+    }),
+  );
+  return [...alone, ...pairs];
+}
+type Scored = Candidate & { readonly odds: number; readonly times: number };
+
+function scored(one: Candidate, none: number): Scored {
+  const odds = Math.exp(Math.min(MOST, one.log - none));
+  return { ...one, odds, times: (odds * one.share) / one.prior };
+}
+/** Beyond this a number says nothing more. */
+const MOST = 600;
+
+/** Which components a candidate touches at all; null where both. */
+function changesOnly({ predicted, directions }: Candidate, { rows }: Evidence): 'up' | 'horizontal' | null {
+  let up = 0;
+  let horizontal = 0;
+  for (const values of [predicted, ...directions])
+    rows.forEach(({ axis }, index) => {
+      const size = Math.abs(values[index] ?? 0);
+      if (axis === 'up') up = Math.max(up, size);
+      else horizontal = Math.max(horizontal, size);
+    });
+  if (horizontal < 0.001 + 0.01 * up) return 'up';
+  return up < 0.001 + 0.01 * horizontal ? 'horizontal' : null;
+}
+
+/** How well a candidate does on its own components alone. */
+function sideLog(one: Candidate, evidence: Evidence, side: 'up' | 'horizontal'): number {
+  const own = evidence.rows.map(({ axis }) => (axis === 'up') === (side === 'up'));
+  const only = (values: readonly number[]) => values.map((value, index) => (own[index] ? value : 0));
+  const noise = one.size > LARGE_ENOUGH ? evidence.noiseWith(bendingOf(one.size)) : evidence.noise;
+  return (
+    fitOf(only(evidence.residuals), only(one.predicted), one.directions.map(only), noise).log +
+    Math.log(one.prior)
+  );
+}
+
+/** Offered slips, the likeliest first, each with what lies too close to be told apart from it. */
+function grouped(candidates: readonly Scored[], evidence: Evidence): Group[] {
+  const bySlip = new Map<string, Scored>();
+  for (const one of candidates) {
+    const name = one.slips.map((slip) => slip.name).join('+');
+    const known = bySlip.get(name);
+    if (!known || one.log > known.log) bySlip.set(name, one);
+  }
+  const seen = [...bySlip.values()]
+    .filter(({ fitted }) => lengthIn(fitted, evidence.noise) > SEEN)
+    .sort((one, other) => other.log - one.log);
+  const groups: Scored[][] = [];
+  const placed = new Set<Scored>();
+  for (const first of seen) {
+    if (first.times <= OFFERED || placed.has(first)) continue;
+    const members = seen.filter(
+      (one) =>
+        !placed.has(one) &&
+        (one === first || (one.log > first.log + WORTH_SAYING && distance(one, first, evidence) < APART)),
+    );
+    for (const one of members) placed.add(one);
+    groups.push(members);
+  }
+  return groups.map((members) => {
+    const explanations = members.map(explanation);
+    return { explanations, looks: [...new Set(explanations.flatMap(({ looks }) => looks))] };
+  });
+}
+
+const distance = (one: Scored, other: Scored, { noise }: Evidence) =>
+  lengthIn(
+    one.fitted.map((value, index) => value - (other.fitted[index] ?? 0)),
+    noise,
+  );
+
+const explanation = ({ slips, says, odds, times, fitted }: Scored): Explanation => ({
+  slips: slips.map(({ name }) => name),
+  says,
+  times,
+  odds,
+  fitted,
+  looks: slips.map(({ look }) => look),
+});
+
+/** All residuals together are no larger than chance makes them once in a hundred days. */
+function withinNoise({ residuals, noise }: Evidence): boolean {
+  const n = residuals.length;
+  // Wilson and Hilferty (1931): the quantile of χ² at 99 %.
+  const limit = n * (1 - 2 / (9 * n) + 2.326 * Math.sqrt(2 / (9 * n))) ** 3;
+  return lengthIn(residuals, noise) ** 2 <= limit;
+}
