@@ -327,6 +327,7 @@ export const NAME_FOLLOWS: ReadonlySet<string> = new Set([
   'above',
   'below',
   'antenna-type',
+  'plate',
   'seal',
   'geoid',
 ]);

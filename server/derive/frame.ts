@@ -21,6 +21,9 @@ export interface Frame {
   readonly keyed: Maybe<CoordinateSystem>;
   /** The transformation that the job names from its grid's datum to that one. */
   readonly keyedBy: Named | null;
+  /** The epoch that coordinates in a moving frame are asked for at, a decimal year, and the plate that carries marks there. */
+  readonly epoch: number | null;
+  readonly plate: Named | null;
   /** A fraction. */
   readonly confidence: Value;
   /** The session's own ground grids, by name. */
@@ -53,6 +56,8 @@ const frameOf = remembered((job: Job | Nothing, list: readonly NamedGround[]): F
     geographic,
     keyed: keyedSystem(system, datumSystem, job),
     keyedBy: job.datumBy,
+    epoch: job.datumEpoch && !isHole(job.datumEpoch) ? job.datumEpoch.value : null,
+    plate: job.datumPlate,
     confidence,
     grounds,
   };
@@ -65,6 +70,8 @@ const withoutJob: Frame = {
   geographic: noJob,
   keyed: noJob,
   keyedBy: null,
+  epoch: null,
+  plate: null,
   confidence: DEFAULT_CONFIDENCE,
   grounds: new Map(),
 };

@@ -4,7 +4,7 @@ import type { Datum } from '../geodesy/system.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { computePlain } from '../quantities/computed.ts';
 import { isRefusal } from '../quantities/refusal.ts';
-import { hole, isHole, withSpread, type Maybe, type Value } from '../quantities/value.ts';
+import { hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Accuracy, LocalSurface, Mark } from '../session/entries.ts';
 import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
 import { sameDatum, type Frame } from './frame.ts';
@@ -30,6 +30,10 @@ import {
 export interface MarkValues {
   readonly mark: Mark;
   readonly located: Maybe<Located>;
+  /** As published, in its own datum and at its own epoch; the very same place where that is the job's. */
+  readonly published: { readonly located: Maybe<Located>; readonly height: Maybe<Value> };
+  /** Why its coordinates cannot be had in the datum of the job; null where they can, or where it has none. */
+  readonly otherDatum: Hole | null;
   readonly latitude: Maybe<Value>;
   readonly longitude: Maybe<Value>;
   readonly ellipsoidalHeight: Maybe<Value>;
@@ -81,6 +85,8 @@ export function markValues(
   return {
     mark,
     located,
+    published: { located: published, height: ownHeights.ellipsoidal },
+    otherDatum: isHole(moved) && !isHole(published) ? moved : null,
     latitude: isHole(located) ? located : located.latitude,
     longitude: isHole(located) ? located : located.longitude,
     ellipsoidalHeight: heights.ellipsoidal,
@@ -112,7 +118,12 @@ function inDatumOfJob(
   const wanted = isHole(job.grid) ? job.geographic : job.grid;
   if (isHole(wanted)) return published;
   const epoch = mark.epoch && !isHole(mark.epoch) ? mark.epoch.value : null;
-  return transformed(published, height, wanted, { about: mark.name, by: mark.position?.by ?? null, epoch });
+  return transformed(published, height, wanted, {
+    about: mark.name,
+    by: mark.position?.by ?? null,
+    epoch,
+    asked: job,
+  });
 }
 
 /** X, Y and Z need a height above the datum's own ellipsoid, which an old network does not have. */
@@ -128,7 +139,11 @@ function geocentricFrom(located: Maybe<Located>, height: Maybe<Value>, name: str
 
 /** The mark's height above the ellipsoid of a place that is the mark itself, or the mark in another datum. */
 export const heightOn = (place: Located, mark: MarkValues): Maybe<Value> =>
-  place === mark.located ? mark.ellipsoidalHeight : (place.height ?? mark.ellipsoidalHeight);
+  place === mark.located
+    ? mark.ellipsoidalHeight
+    : place === mark.published.located
+      ? mark.published.height
+      : (place.height ?? mark.ellipsoidalHeight);
 
 /** A stated accuracy as a standard uncertainty: of each axis horizontally (a radius is divided by its factor), and up. */
 export function standardUncertainty(

@@ -1,4 +1,4 @@
-/** In which datum the receiver is to be told coordinates is not known, or no transformation leads there. */
+/** In which datum the receiver is to be told coordinates is not known, or no transformation leads there, or from a mark to the job. */
 import { isHole } from '../quantities/value.ts';
 import { kind, type Subject } from './finding.ts';
 import type { Place } from '../../grammar/tree.ts';
@@ -7,14 +7,17 @@ interface Unknown {
   readonly place: Place;
   readonly because: string;
   readonly marks: readonly string[];
+  /** One of the datums is that of an old network. */
+  readonly old: boolean;
+  readonly then: 'what to key is not known' | 'it cannot be compared with anything in the job';
 }
 
 export const positionDatumUnknown = kind({
   code: 'position/datum-unknown',
-  find: (subject) => [...withoutDatum(subject), ...withoutWay(subject)],
-  tell: ({ because, marks }) => ({
+  find: (subject) => [...withoutDatum(subject), ...withoutWay(subject), ...marksElsewhere(subject)],
+  tell: ({ because, marks, old, then }) => ({
     severity: 'error',
-    message: `${capital(because)}${/[.]$/.test(because) ? '' : '.'} Coordinates of an old network lie up to hundreds of metres from those that a receiver works in, so what to key is not known. Name the datum, and the transformation with its published accuracy (datum EPSG:4258 by EPSG:1314).`,
+    message: `${capital(because)}${/[.]$/.test(because) ? '' : '.'} ${old ? `Coordinates of an old network lie up to hundreds of metres from those that a receiver works in, so ${then}. Name the datum, and the transformation with its published accuracy (datum EPSG:4258 by EPSG:1314).` : `So ${then}.`}`,
     causes: marks.map((mark) => `datum/${mark}`),
     follows: ['grid'],
   }),
@@ -26,21 +29,54 @@ function withoutDatum({ derivation, session }: Subject): Unknown[] {
   const { job } = session;
   if (!job || isHole(frame.geographic) || !isHole(frame.keyed) || job.datum) return [];
   const place = job.grid?.place ?? job.place;
-  return [{ place, because: frame.keyed.hole, marks: [...derivation.marks.keys()] }];
+  const { realisation } = frame.geographic.datum;
+  return [
+    {
+      place,
+      because: frame.keyed.hole,
+      marks: [...derivation.marks.keys()],
+      old: realisation === 'terrestrial',
+      then: 'what to key is not known',
+    },
+  ];
 }
 
-/** A datum is named, and from the mark's own no known way leads there. */
+/** A datum is named, and from the mark's own no known way leads there; old networks' ways are named once, in the job. */
 function withoutWay({ derivation, session }: Subject): Unknown[] {
   const { frame } = derivation;
   const { job } = session;
   if (!job || isHole(frame.keyed)) return [];
-  const because = new Map<string, string[]>();
+  const unknown = new Map<string, Unknown>();
   for (const { tell, mark } of derivation.setups.values()) {
-    if (!mark || isHole(mark.located) || !isHole(tell.latitude)) continue;
-    because.set(tell.latitude.hole, [...(because.get(tell.latitude.hole) ?? []), mark.mark.name]);
+    if (!mark || mark.otherDatum || isHole(mark.located) || !isHole(tell.latitude)) continue;
+    const because = tell.latitude.hole;
+    const old = [mark.located.system.datum, frame.keyed.datum].some(
+      ({ realisation }) => realisation !== 'gnss',
+    );
+    const place = job.datum?.place ?? job.grid?.place ?? job.place;
+    const marks = [...(unknown.get(because)?.marks ?? []), mark.mark.name];
+    unknown.set(because, { place, because, marks, old, then: 'what to key is not known' });
   }
-  const place = job.datum?.place ?? job.grid?.place ?? job.place;
-  return [...because].map(([hole, marks]) => ({ place, because: hole, marks }));
+  return [...unknown.values()];
+}
+
+/** A mark that is used stands in a datum from which no known way leads to that of the job. */
+function marksElsewhere({ derivation, session }: Subject): Unknown[] {
+  const used = new Set<string>();
+  for (const { on } of [...session.setups.values(), ...session.checks]) if (on) used.add(on.name);
+  return [...derivation.marks.values()].flatMap(({ mark, otherDatum, located }): Unknown[] => {
+    if (!otherDatum || !used.has(mark.name) || isHole(located)) return [];
+    const { realisation } = located.system.datum;
+    return [
+      {
+        place: mark.position?.place ?? mark.place,
+        because: otherDatum.hole,
+        marks: [mark.name],
+        old: realisation !== 'gnss',
+        then: 'it cannot be compared with anything in the job',
+      },
+    ];
+  });
 }
 
 const capital = (sentence: string) => (sentence[0]?.toUpperCase() ?? '') + sentence.slice(1);

@@ -1,17 +1,18 @@
 /** Reads `job` and `use`. */
-import { hole, type Maybe } from '../quantities/value.ts';
+import { PLATES } from '../geodesy/datums/plates.ts';
+import { hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Source } from './bind.ts';
 import type { Named } from './coordinates.ts';
 import type { ClockOffset, Job, Use } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
 import { takeDate } from './moments.ts';
-import { takeAccuracy, takeGeoid, takeLimits, takeNamed, takeQuoted } from './phrases.ts';
+import { takeAccuracy, takeEpoch, takeGeoid, takeLimits, takeNamed, takeQuoted } from './phrases.ts';
 import { takeQuantity } from './quantities.ts';
 
 export function bindJob({ header, details, base }: Source): Job {
   const title = header.nameOrText()?.name ?? '';
   header.finish();
-  const datum = details.one('datum', takeDatum, ['by']);
+  const datum = details.one('datum', takeDatum, ['by', 'epoch', 'plate']);
   return {
     ...base,
     kind: 'job',
@@ -23,6 +24,8 @@ export function bindJob({ header, details, base }: Source): Job {
     grid: details.one('grid', takeNamed),
     datum: datum?.datum ?? null,
     datumBy: datum?.by ?? null,
+    datumEpoch: datum?.epoch ?? null,
+    datumPlate: datum?.plate ?? null,
     vertical: details.one('vertical', takeQuoted),
     geoid: details.one('geoid', takeGeoid),
     confidence: details.one('confidence', (line) => takeQuantity(line, 'ratio', 'confidence')),
@@ -34,10 +37,35 @@ export function bindJob({ header, details, base }: Source): Job {
   };
 }
 
-/** `EPSG:4258`, and `by EPSG:1314` where the way to it must be named. */
-function takeDatum(reader: LineReader): { readonly datum: Named | null; readonly by: Named | null } {
-  const datum = takeNamed(reader);
-  return { datum, by: reader.word('by') ? takeNamed(reader) : null };
+interface NamedDatum {
+  readonly datum: Named | null;
+  readonly by: Named | null;
+  readonly epoch: Maybe<Value> | null;
+  readonly plate: Named | null;
+}
+
+/** `EPSG:4258`, `by EPSG:1314` where the way to it must be named, `epoch 2026.38, plate Eurasia` for a frame that moves. */
+function takeDatum(reader: LineReader): NamedDatum {
+  let named: NamedDatum = { datum: takeNamed(reader), by: null, epoch: null, plate: null };
+  for (;;) {
+    if (reader.word('by')) named = { ...named, by: takeNamed(reader) };
+    else if (reader.word('epoch')) named = { ...named, epoch: takeEpoch(reader) };
+    else if (reader.word('plate')) named = { ...named, plate: takePlate(reader) };
+    else if (!reader.comma()) return named;
+  }
+}
+
+function takePlate(reader: LineReader): Named | null {
+  const plate = takeNamed(reader);
+  if (plate && !PLATES.some((known) => known === plate.name))
+    reader.remark({
+      about: 'value-range',
+      place: plate.place,
+      word: 'plate',
+      typed: plate.name,
+      allowed: PLATES.join(', '),
+    });
+  return plate;
 }
 
 export function bindUse({ header, base }: Source): Use {

@@ -44,6 +44,10 @@ export interface Job extends Base {
   readonly datum: Named | null;
   /** The transformation from the grid's datum to it, by EPSG code or name. */
   readonly datumBy: Named | null;
+  /** The epoch that coordinates in it are wanted at, a decimal year, where one is asked for. */
+  readonly datumEpoch: Maybe<Value> | null;
+  /** The tectonic plate that carries the marks there. */
+  readonly datumPlate: Named | null;
   readonly vertical: Quoted | null;
   readonly geoid: GeoidName | null;
   readonly confidence: Maybe<Value> | null;
