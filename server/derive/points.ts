@@ -272,10 +272,16 @@ const pointSet = remembered(
       assumptions: [],
       read,
       scan: once(() => scanned(read)),
-      placeOf: () => entry.place,
+      placeOf: () => namePlace(entry),
     };
   },
 );
+
+/** Of the name behind the first word. */
+function namePlace({ entry, place }: Point): Place {
+  const name = entry.header.items[0];
+  return name ? { ...place, start: name.start, end: name.end } : place;
+}
 
 const POINT_PLAN: ColumnPlan = { columns: [], separator: ',', decimal: '.', heading: 'none' };
 

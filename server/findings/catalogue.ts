@@ -6,6 +6,11 @@ import { angleSign } from './angle-sign.ts';
 import { antennaCalibration } from './antenna-calibration.ts';
 import { antennaClearance } from './antenna-clearance.ts';
 import { antennaType } from './antenna-type.ts';
+import { captureAntennaDiffers } from './capture-antenna-differs.ts';
+import { captureDiffers } from './capture-differs.ts';
+import { captureSeveralBases } from './capture-several-bases.ts';
+import { captureStreamDiffers } from './capture-stream-differs.ts';
+import { captureUnusable } from './capture-unusable.ts';
 import { checkAfterEvent } from './check-after-event.ts';
 import { checkBaseMark } from './check-base-mark.ts';
 import { checkDrift } from './check-drift.ts';
@@ -36,6 +41,9 @@ import { markNotIntact } from './mark-not-intact.ts';
 import { markUnknown } from './mark-unknown.ts';
 import { numberDecimalComma } from './number-decimal-comma.ts';
 import { numberDigitsSwapped } from './number-digits-swapped.ts';
+import { pointsInDoubt } from './points-in-doubt.ts';
+import { pointsStateUnknown } from './points-state-unknown.ts';
+import { pointsUnreadable } from './points-unreadable.ts';
 import { positionAutonomousDiffers } from './position-autonomous-differs.ts';
 import { positionDatumUnknown } from './position-datum-unknown.ts';
 import { positionGridUnknown } from './position-grid-unknown.ts';
@@ -47,6 +55,9 @@ import { radioEndsDiffer } from './radio-ends-differ.ts';
 import { radioOverload } from './radio-overload.ts';
 import { radioRange } from './radio-range.ts';
 import { radioSettings } from './radio-settings.ts';
+import { rawLogDiffers } from './raw-log-differs.ts';
+import { recordingDoubtful } from './recording-doubtful.ts';
+import { recordingUnusable } from './recording-unusable.ts';
 import { reviewStale } from './review-stale.ts';
 import { siteNoHazards } from './site-no-hazards.ts';
 import { streamContradictory } from './stream-contradictory.ts';
@@ -130,6 +141,14 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   markNotIntact,
   markNoSource,
   markNoUncertainty,
+  captureDiffers,
+  captureAntennaDiffers,
+  captureStreamDiffers,
+  captureSeveralBases,
+  captureUnusable,
+  recordingUnusable,
+  recordingDoubtful,
+  rawLogDiffers,
   radioEndsDiffer,
   radioSettings,
   radioOverload,
@@ -141,6 +160,9 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   antennaClearance,
   timeOrder,
   timeOutsideSetup,
+  pointsInDoubt,
+  pointsStateUnknown,
+  pointsUnreadable,
   gearOutOfDate,
   siteNoHazards,
   reviewStale,
