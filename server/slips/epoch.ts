@@ -18,10 +18,10 @@ export const epoch: Slip = {
     const { setup, right, session } = situation;
     const datum = keyedDatum(situation);
     if (!datum || !right.place) return [];
-    const plates = platesUnder(datum.name);
+    const plates = platesUnder(datum.name, right.place);
     const stated = numberOf(setup.mark?.mark.epoch);
     const today = yearOf(session);
-    return plates.flatMap((plate): Way[] => {
+    return plates.flatMap(({ plate, weight }): Way[] => {
       const yearly = yearlyMotion(plate, situation);
       if (!yearly) return [];
       const known = stated !== null && today !== null ? [stated - today, today - stated] : [];
@@ -32,6 +32,7 @@ export const epoch: Slip = {
             years,
             0,
             `the coordinates were told at another epoch, ${Math.abs(years).toFixed(1)} years away`,
+            3 * weight,
           ),
         ),
         ...[-1, 1].map((sign) =>
@@ -40,6 +41,7 @@ export const epoch: Slip = {
             sign * USUAL_YEARS,
             YEARS_APART,
             `the coordinates were told at another epoch, with the plate ${plate} moving on between`,
+            weight,
           ),
         ),
       ];
@@ -65,7 +67,7 @@ function yearlyMotion(plate: Plate, situation: Situation): Shift | null {
   return { east, north, up };
 }
 
-function moved(yearly: Shift, years: number, spread: number, says: string): Way {
+function moved(yearly: Shift, years: number, spread: number, says: string, weight: number): Way {
   const times = (count: number): Shift => ({
     east: yearly.east * count,
     north: yearly.north * count,
@@ -73,6 +75,7 @@ function moved(yearly: Shift, years: number, spread: number, says: string): Way 
   });
   return {
     says,
+    weight,
     effect: {
       on: 'base',
       shift: times(years),
@@ -82,17 +85,49 @@ function moved(yearly: Shift, years: number, spread: number, says: string): Way 
   };
 }
 
-/** The plate that a datum is fixed to; a global frame does not say which one the mark stands on. */
-function platesUnder(datum: string): readonly Plate[] {
-  const fixed = FIXED_TO.find(([name]) => name.test(datum));
-  return fixed ? [fixed[1]] : PLATES;
+interface Likely {
+  readonly plate: Plate;
+  readonly weight: number;
 }
+
+/** The plate that a datum is fixed to; under a global frame those that lie about there, and hardly any other. */
+function platesUnder(
+  datum: string,
+  { latitude, longitude }: { latitude: number; longitude: number },
+): Likely[] {
+  const fixed = FIXED_TO.find(([name]) => name.test(datum));
+  if (fixed) return [{ plate: fixed[1], weight: 1 }];
+  return PLATES.map((plate) => {
+    const [south, west, north, east] = ABOUT[plate];
+    const across =
+      east < west ? longitude >= west || longitude <= east : longitude >= west && longitude <= east;
+    return { plate, weight: latitude >= south && latitude <= north && across ? 1 : ELSEWHERE };
+  });
+}
+/** Boxes are rough, and plates are not boxes. */
+const ELSEWHERE = 0.02;
+
 const FIXED_TO: readonly (readonly [RegExp, Plate])[] = [
   [/^(ETRS89|ETRF)/, 'Eurasia'],
   [/^GDA/, 'Australia'],
   [/^NAD83/, 'North America'],
   [/^SIRGAS/, 'South America'],
 ];
+
+/** South, west, north, east of where each plate carries land, in degrees, roughly (from memory). */
+const ABOUT: Readonly<Record<Plate, readonly [number, number, number, number]>> = {
+  Antarctica: [-90, -180, -60, 180],
+  Arabia: [12, 34, 38, 60],
+  Australia: [-50, 90, 0, 175],
+  Eurasia: [-10, -25, 85, 150],
+  India: [0, 60, 36, 98],
+  Nazca: [-45, -110, 5, -75],
+  'North America': [7, 140, 85, -15],
+  Nubia: [-36, -25, 38, 37],
+  Pacific: [-60, 140, 55, -115],
+  'South America': [-60, -85, 15, -30],
+  Somalia: [-36, 28, 15, 60],
+};
 
 /** The day of the job as a year with its fraction. */
 export function yearOf({ job }: Session): number | null {
