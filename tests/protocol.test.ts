@@ -307,6 +307,8 @@ describe('a client that asks for findings itself', () => {
     const client = await startClient(folder.path(), { textDocument: { diagnostic: {} } });
     try {
       expect(client.capabilities).toHaveProperty('diagnosticProvider');
+      // Some clients ask before they open.
+      await client.request('textDocument/diagnostic', { textDocument: { uri: client.uri('day.trib') } });
       const hand = typist(client, 'day.trib', day);
       const ask = (previousResultId?: string) =>
         client.request<DocumentDiagnosticReport>('textDocument/diagnostic', {
@@ -316,6 +318,7 @@ describe('a client that asks for findings itself', () => {
       const first = await ask();
       expect(first.kind === 'full' && first.items.some(withCode('number/decimal-comma'))).toBe(true);
       expect(await ask(first.resultId)).toMatchObject({ kind: 'unchanged' });
+      expect(client.asked).toContain('workspace/diagnostic/refresh');
       hand.type('1,284', 1, 1, '.');
       const second = await ask(first.resultId);
       expect(second.kind === 'full' && second.items.some(withCode('number/decimal-comma'))).toBe(false);

@@ -27,13 +27,13 @@ export function semanticTokensIn(session: Session, start: number, end: number): 
 }
 
 function tokensOf(bound: Bound, session: Session): SemanticToken[] {
-  const names = namesIn(bound).map((use): SemanticToken => ({
-    kind: use.kind,
-    declares: use.declares,
-    hole: declarationOf(session, use) === null,
-    start: use.place.start,
-    end: use.place.end,
-  }));
+  const names = namesIn(bound).flatMap((use): SemanticToken[] => {
+    const { kind, declares, place } = use;
+    const hole = declarationOf(session, use) === null;
+    // A coordinate system that is not the session's own has a name all the same.
+    if (kind === 'ground' && hole) return [];
+    return [{ kind, declares, hole, start: place.start, end: place.end }];
+  });
   const tokens = [...names, ...holesIn(bound.entry)].sort((one, other) => one.start - other.start);
   return tokens.filter((token, index) => token.start >= (tokens[index - 1]?.end ?? 0));
 }

@@ -21,10 +21,19 @@ export function publishDiagnostics(
   void connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(sessions, session) });
 }
 
-export function answerDiagnostics(connection: Connection, sessions: OpenSessions): void {
-  connection.languages.diagnostics.on(async ({ textDocument, previousResultId }) => {
-    const session = sessions.at(textDocument.uri);
-    if (!session) return { kind: DocumentDiagnosticReportKind.Full, items: [] };
+/** The function that it gives back hears of each session that is opened or changes. */
+export function answerDiagnostics(
+  connection: Connection,
+  sessions: OpenSessions,
+): (session: OpenSession) => void {
+  // After a restart some clients ask about a text before they open it, and not again afterwards.
+  const tooEarly = new Set<string>();
+  connection.languages.diagnostics.on(async ({ textDocument: { uri }, previousResultId }) => {
+    const session = sessions.at(uri);
+    if (!session) {
+      tooEarly.add(uri);
+      return { kind: DocumentDiagnosticReportKind.Full, items: [] };
+    }
     await sessions.settled(session);
     const items = diagnosticsOf(sessions, session);
     const resultId = String(session.edition);
@@ -32,6 +41,9 @@ export function answerDiagnostics(connection: Connection, sessions: OpenSessions
       ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }
       : { kind: DocumentDiagnosticReportKind.Full, resultId, items };
   });
+  return ({ address }) => {
+    if (tooEarly.delete(address)) connection.languages.diagnostics.refresh();
+  };
 }
 
 function diagnosticsOf(sessions: OpenSessions, session: OpenSession): Diagnostic[] {

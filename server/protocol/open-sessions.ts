@@ -60,10 +60,20 @@ const LONGEST_PAUSE = 200;
 
 export type OpenSessions = ReturnType<typeof openSessions>;
 
-/** @param inspected is told after each inspection; `own` is false where another file has changed */
-export function openSessions(platform: Platform, inspected: (session: OpenSession, own: boolean) => void) {
+/** Who is told what. */
+export interface Listener {
+  /** Findings are wanted without being asked for, so that each change is inspected soon. */
+  readonly eager: boolean;
+  /** A session is not what it was, and where the listener is eager it has been inspected. */
+  changed(session: OpenSession): void;
+  /** Sessions are not what they were although their own texts are: another file has changed. */
+  othersChanged(): void;
+}
+
+export function openSessions(platform: Platform, listener: Listener) {
   const open = new Map<string, OpenSession>();
-  const waiting = new Map<OpenSession, { own: boolean }>();
+  const waiting = new Set<OpenSession>();
+  let othersWait = false;
   let folders: readonly string[] = [];
   let scheduled = false;
   let lastTook = 0;
@@ -96,7 +106,7 @@ export function openSessions(platform: Platform, inspected: (session: OpenSessio
 
   function changed(session: OpenSession): void {
     session.inspection = null;
-    waiting.set(session, { own: true });
+    waiting.add(session);
     staleBecauseOf([session.path]);
     schedule();
   }
@@ -106,7 +116,8 @@ export function openSessions(platform: Platform, inspected: (session: OpenSessio
     for (const session of open.values()) {
       if (!paths.some((path) => session.reads.has(path))) continue;
       session.inspection = null;
-      if (!waiting.has(session)) waiting.set(session, { own: false });
+      waiting.add(session);
+      othersWait = true;
     }
     schedule();
   }
@@ -121,16 +132,23 @@ export function openSessions(platform: Platform, inspected: (session: OpenSessio
 
   function inspectNext(): void {
     scheduled = false;
-    const [next] = waiting;
-    if (!next) return;
-    const [session, { own }] = next;
+    const [session] = waiting;
+    if (!session) return;
+    if (listener.eager) inspectTimed(session);
+    waiting.delete(session);
+    // What is said before a file arrives would be wrong a moment later; its arrival starts another inspection.
+    if (!awaitsFiles(session)) listener.changed(session);
+    if (waiting.size === 0 && othersWait) {
+      othersWait = false;
+      listener.othersChanged();
+    }
+    schedule();
+  }
+
+  function inspectTimed(session: OpenSession): void {
     const start = platform.now();
     inspectionOf(session);
     lastTook = platform.now() - start;
-    waiting.delete(session);
-    // What is said before a file arrives would be wrong a moment later; its arrival starts another inspection.
-    if (!awaitsFiles(session)) inspected(session, own);
-    schedule();
   }
 
   const awaitsFiles = (session: OpenSession) => platform.reading?.awaits(session.reads) ?? false;

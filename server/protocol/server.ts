@@ -31,12 +31,18 @@ export function serve(connection: Connection, platform: Platform): void {
 
 function start(connection: Connection, platform: Platform, parameters: InitializeParams): void {
   const client = parameters.capabilities;
-  const sessions = openSessions(platform, (session, own) => {
-    if (!pulls(client)) publishDiagnostics(connection, sessions, session);
-    pagesChanged(session);
-    if (!own) askAgain(connection, client);
+  const eager = !pulls(client);
+  const sessions = openSessions(platform, {
+    eager,
+    changed: (session) => {
+      if (eager) publishDiagnostics(connection, sessions, session);
+      else askedEarlier(session);
+      pagesChanged(session);
+    },
+    othersChanged: () => askAgain(connection, client),
   });
   sessions.setFolders(foldersOf(parameters));
+  const askedEarlier: (session: OpenSession) => void = answerDiagnostics(connection, sessions);
   const pagesChanged: (session: OpenSession) => void = answerPages(connection, sessions);
   hearTexts(connection, sessions);
   hearFiles(connection, sessions, client);
@@ -49,7 +55,6 @@ function start(connection: Connection, platform: Platform, parameters: Initializ
 }
 
 function answerAll(connection: Connection, sessions: OpenSessions): void {
-  answerDiagnostics(connection, sessions);
   answerCodeActions(connection, sessions);
   answerCompletion(connection, sessions);
   answerNames(connection, sessions);

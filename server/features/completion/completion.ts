@@ -8,7 +8,7 @@ import type { Inspection } from '../../inspect.ts';
 import { cursorAt, linesOf, type Cursor } from '../cursor.ts';
 import { expectedBehind, valuesBehind, type Told } from './expected.ts';
 import { offeredNames } from './offered-names.ts';
-import { offeredSystems } from './offered-systems.ts';
+import { offeredSystems, systemStart } from './offered-systems.ts';
 import { offeredTimes } from './offered-times.ts';
 
 export interface Offer {
@@ -98,11 +98,11 @@ const lineWith = (cursor: Cursor, lineStart: number): Line | undefined =>
   linesOf(cursor.entry).findLast(({ start }) => cursor.start + start >= lineStart);
 
 function behindFirstWord(before: Before, inspection: Inspection): Offer[] {
-  const { word, leading, items } = before;
+  const { word, leading } = before;
   const names = offeredNames(before, inspection);
   if (names) return names;
-  if (leading === 'in' || ((word === 'grid' || word === 'datum') && items.length === 0))
-    return offeredSystems(before, inspection);
+  const system = systemStart(before);
+  if (system !== null) return offeredSystems(before, system, inspection);
   if (['at', 'until', 'between', 'and'].includes(leading)) return offeredTimes(before, inspection);
   const units = offeredUnits(before);
   if (units.length > 0) return units;

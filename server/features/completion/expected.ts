@@ -97,6 +97,8 @@ const EXPECTED: Readonly<Record<string, Expected>> = {
     'length',
     'angle',
   ),
+  about: phrase(HEMISPHERES, 'length'),
+  shift: phrase(HEMISPHERES, 'length'),
   position: phrase([...HEMISPHERES, told('in', 'in another coordinate system')], 'length', 'angle'),
   height: phrase(SURFACES, 'length'),
   separation: phrase([], 'length'),

@@ -43,6 +43,7 @@ function namesOf(kind: NameKind, session: Session): string[] {
     antenna: session.antennas,
     rover: session.rovers,
     surface: session.surfaces,
+    ground: session.grounds,
     setup: session.setups,
   };
   return kind in tables ? [...tables[kind as keyof typeof tables].keys()] : [];

@@ -1,17 +1,13 @@
 /** Coordinate systems by code, name or area of use, out of the register carried in the package. */
 import { searchSystems } from '../../geodesy/registry/registry.ts';
+import type { Item } from '../../../grammar/tree.ts';
 import type { Inspection } from '../../inspect.ts';
 import type { Before, Offer } from './completion.ts';
 
 /** Everything typed behind the word is searched for, so that `grid portugal tm` finds a system, too. */
-export function offeredSystems({ cursor, offset, start, items }: Before, { session }: Inspection): Offer[] {
-  const from = items.filter((item) => item.kind !== 'word').at(0)?.start;
-  const searched = session.document.text.slice(
-    from === undefined ? start : Math.min(start, cursor.start + from),
-    offset,
-  );
+export function offeredSystems({ offset }: Before, begin: number, { session }: Inspection): Offer[] {
+  const searched = session.document.text.slice(begin, offset);
   const wanted = searched.replace(/^epsg\s*:*/i, '').trim();
-  const begin = offset - searched.length;
   if (wanted === '') return inUse(session, begin);
   return searchSystems(wanted, MOST)
     .filter(({ kind }) => kind !== 'vertical')
@@ -27,6 +23,17 @@ export function offeredSystems({ cursor, offset, start, items }: Before, { sessi
 }
 
 const MOST = 40;
+
+/** Where the name of a coordinate system starts that is being typed, or null where none may stand. */
+export function systemStart({ word, items, start, cursor }: Before): number | null {
+  const opening = word === 'grid' || word === 'datum' ? -1 : items.findLastIndex(isIn);
+  if (opening < 0 && word !== 'grid' && word !== 'datum') return null;
+  const first = items[opening + 1];
+  if (first && first.kind === 'text') return null;
+  return Math.min(start, cursor.start + (first?.start ?? Infinity));
+}
+
+const isIn = (item: Item) => item.kind === 'word' && item.word === 'in';
 
 /** With nothing typed yet: the systems of the job and of the files it uses. */
 function inUse(session: Inspection['session'], start: number): Offer[] {

@@ -69,15 +69,17 @@ export interface FoundSystem {
 }
 
 /**
- * The systems whose code, name or area of use contain every word of the text: exact codes first, then those whose name
- * has all the words, shorter names before longer ones.
+ * The systems whose code, name or area of use contain every word of the text, a code from its first digits on: exact
+ * codes first, then those whose name has all the words, shorter names before longer ones.
  */
 export function searchSystems(text: string, atMost = 20): readonly FoundSystem[] {
   const words = plain(text).split(/\s+/).filter(Boolean).slice(0, 12);
   if (words.length === 0) return [];
   return searchable()
     .filter(({ code, searchedName, searchedArea }) =>
-      words.every((word) => searchedName.includes(word) || searchedArea.includes(word) || code === word),
+      words.every(
+        (word) => searchedName.includes(word) || searchedArea.includes(word) || beginsCode(word, code),
+      ),
     )
     .map((found) => ({ ...found, rank: rankOf(found, words) }))
     .sort(
@@ -86,6 +88,8 @@ export function searchSystems(text: string, atMost = 20): readonly FoundSystem[]
     .slice(0, atMost)
     .map(({ code, name, kind, areaName }) => ({ code: `EPSG:${code}`, name, kind, areaName }));
 }
+
+const beginsCode = (word: string, code: string) => word.length >= 3 && code.startsWith(word);
 
 interface Searchable extends FoundSystem {
   readonly searchedName: string;
