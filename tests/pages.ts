@@ -3,8 +3,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { openDocument } from '../grammar/document.ts';
 import type { Fix } from '../server/findings/finding.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
-import { NO_FILES } from '../server/session/files.ts';
 import { offsetsOf } from '../server/session/where.ts';
+import { NO_FILES } from '../server/session/files.ts';
+import { filesOnDisk } from './samples.ts';
 import { findingMarkers, withMarkers, withoutMarkers } from './markers.ts';
 
 export const PAGES = 'server/findings';
@@ -54,8 +55,13 @@ export function pageOf(file: string, text: string): Page {
 export const inspectSnippet = ({ given, text }: Pick<Snippet, 'given' | 'text'>): Inspection =>
   inspectText(given + withoutMarkers(text));
 
+/** A page's session finds the recordings of the samples beside it, and no other file. */
 export const inspectText = (text: string): Inspection =>
-  inspect(openDocument('session.trib', text), NO_FILES);
+  inspect(openDocument('session.trib', text), {
+    document: NO_FILES.document,
+    bytes: (path) => onDisk.bytes(`samples/recordings/${path}`),
+  });
+const onDisk = filesOnDisk();
 
 /** The snippet as it should be written: with a marker for each finding, those in what is given at its first line. */
 export function markedSnippet(snippet: Snippet, code: string): string {
