@@ -2,7 +2,8 @@
 import type { Place } from '../../../grammar/tree.ts';
 import { whereIs, type Where } from '../../session/where.ts';
 import type { Session } from '../../session/session.ts';
-import { element, rounded, type Attributes, type Child, type Markup } from './markup.ts';
+import { textWidth } from './text.ts';
+import { element, rounded, textsIn, type Attributes, type Child, type Markup } from './markup.ts';
 
 export interface Canvas {
   /** In pixels; a drawing is laid out anew for each width, never shrunk. */
@@ -50,12 +51,35 @@ export function standsFor(
   label: string,
   ...children: Child[]
 ): Markup {
-  const title = element('title', {}, label);
+  const title = element('title', {}, spoken(label, children));
   if (!place) return element('g', {}, title, ...children);
   const where = whereIs(session, place);
   const attributes = { 'data-place': `${where.path}:${where.line}`, class: 'thing' };
-  if (!canvas.link) return element('g', attributes, title, ...children);
-  return element('a', { ...attributes, href: canvas.link(where), 'aria-label': label }, title, ...children);
+  return canvas.link
+    ? element('a', { ...attributes, href: canvas.link(where) }, title, ...children)
+    : element('g', attributes, title, ...children);
+}
+
+/** What is read of a thing holds what is seen of it, so that it can be called by that, too. */
+function spoken(label: string, children: readonly Child[]): string {
+  const seen = children.flatMap(textsIn).join(' ');
+  return label.includes(seen) ? label : `${seen}: ${label}`;
+}
+
+/** Why there is nothing to draw, in as many lines as it takes. */
+export function emptyDrawing(canvas: Canvas, title: string, sentence: string): Markup {
+  const lines: string[] = [];
+  for (const word of sentence.split(' ')) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`;
+    if (lines.length > 0 && textWidth(longer, TEXT) <= canvas.width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return drawing(
+    canvas,
+    lines.length * 18 + 8,
+    { title, description: sentence },
+    ...lines.map((line, index) => words(line, 0, 12 + index * 18, { tone: 'quiet' })),
+  );
 }
 
 export interface Words {
@@ -150,6 +174,10 @@ export function verdictSign(verdict: Verdict, x: number, y: number, size = 7): M
     'g',
     {},
     circle('ring', x, y, s),
-    words('?', x, y, { size: s * 1.6, anchor: 'middle', tone: 'strong' }),
+    shape(
+      'firm',
+      `M${rounded(x - s * 0.36)} ${rounded(y - s * 0.22)}a${rounded(s * 0.36)} ${rounded(s * 0.36)} 0 1 1 ${rounded(s * 0.5)} ${rounded(s * 0.33)}q${rounded(-s * 0.14)} ${rounded(s * 0.1)} ${rounded(-s * 0.14)} ${rounded(s * 0.26)}m0 ${rounded(s * 0.2)}v${rounded(s * 0.16)}`,
+      { style: `stroke-width:${s > 10 ? 2 : 1}` },
+    ),
   );
 }

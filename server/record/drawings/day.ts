@@ -11,6 +11,7 @@ import { instantOf } from '../../session/session.ts';
 import {
   box,
   drawing,
+  emptyDrawing,
   isNarrow,
   shape,
   SMALL,
@@ -54,12 +55,7 @@ export function dayStrip(inspection: Inspection, canvas: Canvas): Markup {
   const times = timesOf(inspection, setups);
   const title = 'The day';
   if (times.length === 0)
-    return drawing(
-      canvas,
-      30,
-      { title, description: 'Nothing in the session has a time.' },
-      words('Nothing has a time yet: a setup says when it began with `at`.', 0, 14, { tone: 'quiet' }),
-    );
+    return emptyDrawing(canvas, title, 'Nothing has a time yet: a setup says when it began with `at`.');
   const open = setups.some(({ until }) => until === null);
   const axis = axisOf(times, open, canvas);
   const strips = strip(inspection, setups, axis, canvas);
@@ -215,7 +211,7 @@ function checkMoments(inspection: Inspection): Moment[] {
         time,
         tone: verdict === 'fails' ? 'bad' : '',
         place: check.place,
-        told: `check ${check.name}${on} at ${time} ${judged}`,
+        told: `${check.name} ${time}, check${on}: ${judged}`,
         setup: null,
         sign: (x, y) => verdictSign(verdict, x, y, 6.5),
       },

@@ -3,6 +3,8 @@
 /** Finished markup; a plain string is never one, and is escaped wherever it is put in. */
 export interface Markup {
   readonly markup: string;
+  /** The words that a drawing shows, as typed. */
+  readonly texts: readonly string[];
 }
 
 export type Child = Markup | string | null | readonly Child[];
@@ -14,16 +16,25 @@ export function element(name: string, attributes: Attributes = {}, ...children: 
     .filter(([, value]) => value !== null)
     .map(([key, value]) => ` ${key}="${escaped(typeof value === 'number' ? rounded(value) : (value ?? ''))}"`)
     .join('');
-  if (VOID.has(name)) return { markup: `<${name}${written}>` };
-  return { markup: `<${name}${written}>${children.map(markupOf).join('')}</${name}>` };
+  if (VOID.has(name)) return { markup: `<${name}${written}>`, texts: [] };
+  const inside = group(...children);
+  const texts = name === 'text' ? children.filter((child) => typeof child === 'string') : inside.texts;
+  return { markup: `<${name}${written}>${inside.markup}</${name}>`, texts };
 }
 
 const VOID: ReadonlySet<string> = new Set(['meta', 'br', 'hr']);
 
 /** A style sheet of our own; nothing from a session may ever be part of it. */
-export const styleSheet = (css: string): Markup => ({ markup: `<style>${css}</style>` });
+export const styleSheet = (css: string): Markup => ({ markup: `<style>${css}</style>`, texts: [] });
 
-export const group = (...children: Child[]): Markup => ({ markup: children.map(markupOf).join('') });
+export const group = (...children: Child[]): Markup => ({
+  markup: children.map(markupOf).join(''),
+  texts: children.flatMap(textsIn),
+});
+
+/** What is drawn as text further inside. */
+export const textsIn = (child: Child): readonly string[] =>
+  child === null || typeof child === 'string' ? [] : 'markup' in child ? child.texts : child.flatMap(textsIn);
 
 function markupOf(child: Child): string {
   if (child === null) return '';

@@ -8,6 +8,7 @@ import {
   box,
   circle,
   drawing,
+  emptyDrawing,
   isNarrow,
   shape,
   SMALL,
@@ -48,15 +49,7 @@ export function plan(inspection: Inspection, canvas: Canvas): Markup {
   const points = pointsOf(inspection);
   const title = 'Plan';
   if (sites.length === 0)
-    return drawing(
-      canvas,
-      30,
-      { title, description: 'No mark has coordinates, so there is no plan.' },
-      words('No mark has coordinates yet, so there is no plan.', 0, 14, {
-        tone: 'quiet',
-        size: isNarrow(canvas) ? SMALL : TEXT,
-      }),
-    );
+    return emptyDrawing(canvas, title, 'No mark has coordinates yet, so there is no plan.');
   const extent = extentOf([...sites.map(({ ground }) => ground), ...points.map(({ ground }) => ground)]);
   const height = heightFor(extent, canvas);
   const view = viewOf(extent, canvas.width, height);

@@ -8,6 +8,7 @@ import {
   box,
   circle,
   drawing,
+  emptyDrawing,
   hatching,
   isNarrow,
   shape,
@@ -38,14 +39,10 @@ export function residualChart(inspection: Inspection, canvas: Canvas): Markup {
   const judged = checks.filter(hasResidual);
   const title = 'Residuals of the checks against tolerance';
   if (judged.length === 0)
-    return drawing(
+    return emptyDrawing(
       canvas,
-      30,
-      { title, description: 'No check has a residual.' },
-      words('No check has a residual yet: occupy a second known mark and compare.', 0, 14, {
-        tone: 'quiet',
-        size: isNarrow(canvas) ? SMALL : TEXT,
-      }),
+      title,
+      'No check has a residual yet: occupy a second known mark and compare.',
     );
   const narrow = isNarrow(canvas);
   const names = narrow ? canvas.width * 0.26 : 150;

@@ -13,7 +13,7 @@ export function fitted(text: string, size: number, room: number): string {
   let used = 0;
   let kept = '';
   let cut = '';
-  for (const character of text.replace(/\s+/gu, ' ')) {
+  for (const character of text.slice(0, MOST_READ).replace(/\s+/gu, ' ')) {
     used += emsOf(character);
     if (used > ems) return cut === '' ? '…' : `${cut.trimEnd()}…`;
     kept += character;
@@ -22,6 +22,8 @@ export function fitted(text: string, size: number, room: number): string {
   return kept;
 }
 
+/** No drawing has room for more; a name may be as long as a file. */
+const MOST_READ = 2000;
 const GENEROUS = 1.05;
 const ELLIPSIS = 1;
 

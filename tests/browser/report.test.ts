@@ -1,0 +1,216 @@
+/** The report in a real browser: text that stays text, labels that do not collide, phone and paper, and what axe says. */
+import axe from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { reportPage } from '../../server/record/report.ts';
+import type { Inspection } from '../../server/inspect.ts';
+import {
+  cleanDay,
+  extensionDay,
+  highDay,
+  hostileDay,
+  lowDay,
+  nothingAtAll,
+  oneCheck,
+  twelveChecks,
+  withoutChecks,
+  withoutPositions,
+} from '../report-sessions.ts';
+import { hasChromium, launchChromium, sayWhenMissing } from './chromium.ts';
+
+sayWhenMissing('the report in a browser');
+
+const days: Readonly<Record<string, () => Inspection>> = {
+  cleanDay,
+  extensionDay,
+  highDay,
+  hostileDay,
+  lowDay,
+  nothingAtAll,
+  oneCheck,
+  twelveChecks,
+  withoutChecks,
+  withoutPositions,
+};
+const PHONE = { width: 360, height: 740 };
+const DESK = { width: 1100, height: 900 };
+
+describe.runIf(hasChromium)('the report', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launchChromium();
+  });
+  afterAll(() => browser.close());
+
+  interface Opened {
+    readonly page: Page;
+    /** Everything that the page asked for, said or tried. */
+    readonly asked: readonly string[];
+  }
+
+  async function withPage(
+    html: string,
+    { size = DESK, dark = false, allowPolicy = true },
+    look: (opened: Opened) => Promise<void>,
+  ): Promise<void> {
+    const context = await browser.newContext({
+      viewport: size,
+      offline: true,
+      bypassCSP: !allowPolicy,
+      colorScheme: dark ? 'dark' : 'light',
+    });
+    const page = await context.newPage();
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(request.url()));
+    page.on('dialog', (dialog) => {
+      asked.push(`dialog ${dialog.message()}`);
+      void dialog.dismiss();
+    });
+    page.on('pageerror', (error) => asked.push(error.message));
+    page.on('console', (message) => asked.push(message.text()));
+    try {
+      await page.setContent(html);
+      await look({ page, asked });
+    } finally {
+      await context.close();
+    }
+  }
+
+  describe.each(Object.entries(days))('of %s', (_, day) => {
+    const html = reportPage([day()]);
+
+    it('runs nothing and asks for nothing, even without its own policy', () =>
+      withPage(html, { allowPolicy: false }, async ({ page, asked }) => {
+        const active = await page.evaluate(
+          () =>
+            document.querySelectorAll(
+              'script,iframe,object,embed,img,link,base,form,input,button,video,audio,foreignObject,use,image,animate,set',
+            ).length,
+        );
+        const handlers = await page.evaluate(
+          () =>
+            [...document.querySelectorAll('*')].filter((one) =>
+              [...one.attributes].some(({ name }) => name.startsWith('on')),
+            ).length,
+        );
+        expect({ active, handlers }).toEqual({ active: 0, handlers: 0 });
+        expect(asked).toEqual([]);
+      }));
+
+    it.each([
+      ['a phone', PHONE],
+      ['a desk', DESK],
+    ])('fits %s, and no label lies on another', (_size, size) =>
+      withPage(html, { size }, async ({ page }) => {
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+          size.width,
+        );
+        expect(await page.evaluate(collisions)).toEqual([]);
+      }),
+    );
+
+    it.each([
+      ['in light', DESK, false],
+      ['in the dark, on a phone', PHONE, true],
+    ])('is accessible %s', (_how, size, dark) =>
+      withPage(html, { size, dark, allowPolicy: false }, async ({ page }) => {
+        await page.evaluate(() => document.querySelectorAll('details').forEach((one) => (one.open = true)));
+        await page.evaluate(axe.source);
+        const found = await page.evaluate(async () => {
+          const { axe: run } = window as unknown as { axe: { run: () => Promise<AxeResults> } };
+          const { violations } = await run.run();
+          return violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes[0]?.html ?? ''}`);
+        });
+        expect(found).toEqual([]);
+      }),
+    );
+  });
+
+  it('unfolds every derivation on paper, in black on white', () =>
+    withPage(reportPage([extensionDay()]), { dark: true }, async ({ page }) => {
+      const visible = () =>
+        page.evaluate(() => [...document.querySelectorAll('.story')].map((one) => one.checkVisibility()));
+      expect(new Set(await visible())).toEqual(new Set([false]));
+      await page.emulateMedia({ media: 'print' });
+      const printed = await visible();
+      expect(printed.length).toBeGreaterThan(50);
+      expect(new Set(printed)).toEqual(new Set([true]));
+      const colours = await page.evaluate(() => {
+        const { color, backgroundColor } = getComputedStyle(document.body);
+        return [color, backgroundColor];
+      });
+      expect(colours).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)']);
+    }));
+
+  it.each(['A4', 'Letter'])('prints on %s without cutting a drawing in two', (format) =>
+    withPage(reportPage([twelveChecks()]), {}, async ({ page }) => {
+      const pdf = await page.pdf({ format, preferCSSPageSize: true });
+      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+      await page.emulateMedia({ media: 'print' });
+      const broken = await page.evaluate(() =>
+        [...document.querySelectorAll('figure, .finding, tr')].filter(
+          (one) => getComputedStyle(one).breakInside !== 'avoid',
+        ),
+      );
+      expect(broken).toEqual([]);
+      // A drawing that is taller than a page would be cut whatever the style says; the shorter page has 246 mm inside.
+      const tallest = await page.evaluate(() =>
+        Math.max(
+          ...[...document.querySelectorAll('.desk svg')].map((one) => one.getBoundingClientRect().height),
+        ),
+      );
+      expect(tallest).toBeLessThan((245 / 25.4) * 96);
+    }),
+  );
+
+  it('leads from a number to its derivation, unfolding it', () =>
+    withPage(reportPage([extensionDay()]), {}, async ({ page }) => {
+      await page.click('table a[href^="#s1-d"]');
+      const shown = await page.evaluate(() => {
+        const target = document.querySelector(':target');
+        return target !== null && target.checkVisibility();
+      });
+      expect(shown).toBe(true);
+    }));
+
+  it('holds still for those who ask for it', async () => {
+    const context = await browser.newContext({ reducedMotion: 'reduce' });
+    const page = await context.newPage();
+    await page.setContent(reportPage([oneCheck()]));
+    const still = await page.evaluate(
+      () =>
+        getComputedStyle(document.documentElement).scrollBehavior === 'auto' &&
+        document.getAnimations().length === 0,
+    );
+    expect(still).toBe(true);
+    await context.close();
+  });
+});
+
+interface AxeResults {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly impact: string;
+    readonly nodes: readonly { readonly html: string }[];
+  }[];
+}
+
+/** Pairs of visible labels of one drawing whose boxes overlap by more than a hair, and labels that leave the page. */
+function collisions(): string[] {
+  const found: string[] = [];
+  for (const svg of document.querySelectorAll('figure svg')) {
+    const labels = [...svg.querySelectorAll('text')]
+      .map((one) => ({ text: one.textContent ?? '', box: one.getBoundingClientRect() }))
+      .filter(({ text, box }) => text !== '' && box.width > 0);
+    labels.forEach(({ text, box }, index) => {
+      if (box.left < 0 || box.right > document.documentElement.clientWidth)
+        found.push(`${text} leaves the page`);
+      for (const other of labels.slice(index + 1)) {
+        const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
+        const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);
+        if (across > 1 && down > 4) found.push(`${text} on ${other.text}`);
+      }
+    });
+  }
+  return found;
+}
