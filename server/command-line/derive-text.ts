@@ -5,7 +5,7 @@ import { toRadians } from '../geodesy/angles.ts';
 import { GRS80 } from '../geodesy/ellipsoid.ts';
 import { meanRadius } from '../geodesy/radii.ts';
 import { latitude } from '../quantities/brands.ts';
-import { decimalsFor, showAngle, showLength, showNumber } from '../quantities/show.ts';
+import { decimalsFor, decimalsOf, showAngle, showLength, showNumber, showTurn } from '../quantities/show.ts';
 import { isHole, type Value } from '../quantities/value.ts';
 import type { Io } from './io.ts';
 import { shownPath, type Inspected } from './sessions.ts';
@@ -70,15 +70,12 @@ const LABEL = 24;
 const NUMBER = 20;
 
 function numberOf(value: Value, label: string): string {
-  if (value.unit === '°' && label.endsWith('convergence')) return signedAngle(value.value);
-  if (value.unit === '°') return showAngle(value.value, label.endsWith('latitude') ? 'N' : 'E');
-  const number = showNumber(value.value, decimalsFor(value.unit, value.sigma));
-  return value.unit === '' ? number : `${number} ${value.unit}`;
+  if (label.endsWith('latitude')) return showAngle(value.value, 'N');
+  if (label.endsWith('longitude')) return showAngle(value.value, 'E');
+  if (label.endsWith('convergence')) return showTurn(value.value);
+  const number = showNumber(value.value, decimalsOf(value));
+  return value.unit === '' ? number : value.unit === '°' ? `${number}°` : `${number} ${value.unit}`;
 }
-
-/** A convergence is no place, so it has a sign instead of a letter. */
-const signedAngle = (angle: number) =>
-  (angle < 0 ? '\u2212' : '') + showAngle(Math.abs(angle), 'N', 2).replace(/N$/, '');
 
 /** An angle's uncertainty as it lies on the ground. */
 function spreadOf(value: Value, label: string, at: Value | null): string {

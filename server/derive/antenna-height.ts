@@ -1,5 +1,6 @@
 /** The height of the antenna reference point above the mark, from what the tape said. */
 import { compute } from '../quantities/computed.ts';
+import { showNumber } from '../quantities/show.ts';
 import { mapTerms } from '../quantities/sum.ts';
 import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Antenna, Extension, Measured, Setup } from '../session/entries.ts';
@@ -138,7 +139,7 @@ function readingOf(
   const { radius, rise, expression } = reduced;
   if (radius && length.value <= radius.value) {
     const arp = hole(
-      `the tape (${length.value} m) is not longer than its distance from the plumb line (${radius.value} m)`,
+      `the tape (${showNumber(length.value, 3)} m) is not longer than its distance from the plumb line (${showNumber(radius.value, 3)} m)`,
       measured.place,
     );
     return { measured, arp, length, slope: null, instant };
@@ -279,14 +280,16 @@ function weighed(group: readonly Reading[], common: Value, setup: string): Value
   const values = group.map((reading) => reading.arp as Value);
   const weights = values.map((value) => 1 / Math.max(value.sigma ?? READING_SIGMA, 1e-5) ** 2);
   const equal = weights.every((weight) => Math.abs(weight / (weights[0] ?? 1) - 1) < 0.01);
-  const shares = weights.map((weight) => (equal ? 1 : weight / Math.min(...weights)));
+  // Weights are nobody's fact: three digits of them say all there is to say.
+  const shares = weights.map((weight) =>
+    equal ? 1 : Number((weight / Math.min(...weights)).toPrecision(3)),
+  );
   const total = shares.reduce((sum, share) => sum + share, 0);
   const inputs = Object.fromEntries(values.map((value, index) => [`h${index + 1}`, value]));
   const terms = Object.keys(inputs).map((symbol, index) =>
-    equal ? symbol : `${(shares[index] ?? 1).toFixed(6)} · ${symbol}`,
+    shares[index] === 1 ? symbol : `${shares[index] ?? 1} · ${symbol}`,
   );
-  const mean =
-    values.length === 1 ? 'h1' : `(${terms.join(' + ')}) / ${equal ? values.length : total.toFixed(6)}`;
+  const mean = values.length === 1 ? 'h1' : `(${terms.join(' + ')}) / ${Number(total.toPrecision(12))}`;
   const formula = {
     symbol: 'H_ARP',
     expression: `${mean} + c`,

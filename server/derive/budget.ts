@@ -3,7 +3,15 @@ import { toRadians } from '../geodesy/angles.ts';
 import { compute } from '../quantities/computed.ts';
 import { showLength } from '../quantities/show.ts';
 import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
-import { assumed, given, isHole, type Maybe, type Value } from '../quantities/value.ts';
+import {
+  assumed,
+  given,
+  isHole,
+  type Computed,
+  type Formula,
+  type Maybe,
+  type Value,
+} from '../quantities/value.ts';
 import type { Check, Rover, Stated } from '../session/entries.ts';
 import { remembered } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
@@ -96,11 +104,10 @@ export function occupationSpread(
 ): Occupation {
   const parts = partsOf(setup, check, rover, distance);
   const { receivers, plummet, tilt, lean } = parts;
-  const axis = compute(
+  const axis = taken(
     `standard uncertainty of ${check.name} without the marks, each horizontal axis`,
-    'm',
     { symbol: 'u', expression: '√(u_r² + u_p² + u_t² + u_l²)', evaluable: true, source: BUDGET_SOURCE },
-    exactly({ u_r: receivers.axis, u_p: plummet, u_t: tilt, u_l: lean }),
+    { u_r: receivers.axis, u_p: plummet, u_t: tilt, u_l: lean },
     (v) => Math.hypot(v.u_r, v.u_p, v.u_t, v.u_l),
   );
   const tape = parts.antennaHeight
@@ -112,11 +119,10 @@ export function occupationSpread(
         'as computed from the tape',
       )
     : USUAL_TAPE;
-  const up = compute(
+  const up = taken(
     `standard uncertainty of ${check.name} without the marks, up`,
-    'm',
     { symbol: 'u', expression: '√(u_r² + u_H²)', evaluable: true, source: BUDGET_SOURCE },
-    exactly({ u_r: receivers.up, u_H: tape }),
+    { u_r: receivers.up, u_H: tape },
     (v) => Math.hypot(v.u_r, v.u_H),
   );
   return { axis, up, parts };
@@ -136,14 +142,18 @@ function partsOf(
       axis: receiversOf(rover?.uncertainty?.horizontal ?? null, 'horizontal', distance, check.name),
       up: receiversOf(rover?.uncertainty?.vertical ?? null, 'up', distance, check.name),
     },
-    lean: compute(
+    lean: taken(
       `centring of ${check.name} by the pole's bubble`,
-      'm',
-      { symbol: 'u_l', expression: 'tan(τ) · L', evaluable: true, source: 'lean times length' },
-      exactly({
+      {
+        symbol: 'u_l',
+        expression: 'tan(τ) · L',
+        evaluable: true,
+        source: `a pole ${pole?.held ? 'held by hand leans by 8′' : 'on a bipod leans by 2′'} over its length (common practice)`,
+      },
+      {
         τ: pole?.held ? HELD : ON_BIPOD,
         L: pole && !isHole(pole.length) ? pole.length : POLE_LENGTH,
-      }),
+      },
       (v) => Math.tan(toRadians(v.τ)) * v.L,
     ),
     antennaHeight: isHole(arp) ? null : arp,
@@ -156,16 +166,15 @@ export const centringOf = remembered((setup: SetupValues): Pick<OccupationParts,
   const arp = setup.height.arp;
   return {
     plummet: plummet && !isHole(plummet) ? plummet : PLUMMET,
-    tilt: compute(
+    tilt: taken(
       `centring of ${setup.setup.name} by its bubble`,
-      'm',
       {
         symbol: 'u_t',
         expression: 'tan(β / 4) · H',
         evaluable: true,
-        source: 'a bubble stands to a quarter of its division (common practice)',
+        source: 'a quarter of the bubble’s division over the height of the ARP (common practice)',
       },
-      exactly({ β: bubble && !isHole(bubble) ? bubble : BUBBLE, H: isHole(arp) ? USUAL_HEIGHT : arp }),
+      { β: bubble && !isHole(bubble) ? bubble : BUBBLE, H: isHole(arp) ? USUAL_HEIGHT : arp },
       (v) => Math.tan(toRadians(v.β / 4)) * v.H,
     ),
   };
@@ -190,18 +199,19 @@ function receiversOf(
   const divisor = divisorOf(usable, horizontal);
   const sum = b && !isHole(b) ? 'a + b · D' : 'a';
   const inputs = { a, ...(b && !isHole(b) ? { b, D: distance } : {}), ...(divisor ? { k: divisor } : {}) };
-  return compute(
+  return taken(
     `receivers at ${check}, ${horizontal ? 'each horizontal axis' : 'up'}`,
-    'm',
     {
       symbol: 'u_r',
       expression: divisor ? `(${sum}) / k` : sum,
       evaluable: true,
       source: usable
         ? 'as the notes state it of the rover'
-        : 'usual specification of a receiver pair (common practice)',
+        : horizontal
+          ? '8 mm + 1 ppm as a radius, over √2 for each axis (common practice)'
+          : '15 mm + 1 ppm (common practice)',
     },
-    exactly(inputs),
+    inputs,
     (v: Readonly<Record<string, number>>) =>
       ((v['a'] ?? NaN) + (v['b'] ?? 0) * (v['D'] ?? 0)) / (v['k'] ?? 1),
   );
@@ -218,10 +228,23 @@ function divisorOf(stated: Stated | null, horizontal: boolean): Value | null {
 const RADIAL = assumed('from a radius to one of two axes', Math.SQRT2, '', 0, '√2, both axes being equal');
 
 /** A budget is a level, not a measurement: its own inputs are taken as they are. */
-export function exactly<Inputs extends Readonly<Record<string, Value>>>(inputs: Inputs): Inputs {
-  const entries = Object.entries(inputs).map(([symbol, value]) => [symbol, exact(value)]);
-  return Object.fromEntries(entries) as Inputs;
+function taken<In extends Readonly<Record<string, Value>>>(
+  name: string,
+  formula: Formula,
+  inputs: In,
+  evaluate: (numbers: { readonly [Symbol in keyof In]: number }) => number,
+): Computed {
+  const exactly = Object.fromEntries(
+    Object.entries(inputs).map(([symbol, value]) => [symbol, exact(value)]),
+  ) as Readonly<Record<keyof In, Value>>;
+  return toldFrom(compute(name, 'm', formula, exactly, evaluate), inputs);
 }
+
+/** The story of a result that was computed with exact copies leads on to the numbers that they were copied from. */
+export const toldFrom = (result: Computed, originals: Readonly<Record<string, Value>>): Computed => ({
+  ...result,
+  inputs: { ...result.inputs, ...originals },
+});
 
 /** The same number, taken as it is. */
 export const exact = (value: Value): Value =>
@@ -234,15 +257,20 @@ export const exact = (value: Value): Value =>
         : { ...value, sigma: 0 };
 
 /** An error of size zero that is known to this standard uncertainty. */
-export const errorOf = (name: string, size: Value): Value =>
-  assumed(name, 0, 'm', size.value, `${showLength(size.value)}, ${reasonOf(size)}`);
+export function errorOf(name: string, size: Value): Value {
+  const error = assumed(name, 0, 'm', size.value, `${showLength(size.value)}, ${reasonOf(size)}`);
+  sizes.set(error, size);
+  return error;
+}
+
+/** The size that an error was made from, which has a story of its own. */
+export const sizeOf = (error: Value): Value | undefined => sizes.get(error);
+const sizes = new WeakMap<Value, Value>();
 
 /** Why a size is what it is, in a few words. */
-export const reasonOf = (size: Value): string =>
-  size.origin === 'computed'
-    ? size.formula.source
-    : size.origin === 'assumed'
-      ? size.because
-      : (size.spread ?? `given as ${size.typed}`);
+function reasonOf(size: Value): string {
+  if (size.origin === 'computed') return size.formula.source;
+  return size.origin === 'assumed' ? size.because : `given as ${size.typed}`;
+}
 
 export const BUDGET_SOURCE = 'law of propagation of uncertainty (JCGM 100:2008, 5.1.2)';

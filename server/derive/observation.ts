@@ -6,7 +6,7 @@ import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } f
 import { compute, computeAll } from '../quantities/computed.ts';
 import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { LocalSurface, Observed } from '../session/entries.ts';
-import { exact } from './budget.ts';
+import { exact, toldFrom } from './budget.ts';
 import { sameDatum, type Frame } from './frame.ts';
 import { placedHeight, type PlacedHeight } from './heights.ts';
 import { locate, toGrid, type Located } from './locate.ts';
@@ -148,7 +148,7 @@ function upOf(height: Maybe<PlacedHeight>, mark: MarkValues, ε: Value, about: s
   const symbol = orthometric ? 'H' : 'h';
   const formula = { symbol: 'u', expression: `${symbol}_o − ${symbol}_k`, evaluable: true, source: TRADE };
   const inputs = { [`${symbol}_o`]: height.value, [`${symbol}_k`]: exact(known), ε };
-  return compute(
+  const up = compute(
     `up residual of ${about}`,
     'm',
     formula,
@@ -156,6 +156,7 @@ function upOf(height: Maybe<PlacedHeight>, mark: MarkValues, ε: Value, about: s
     (numbers: Readonly<Record<string, number>>) =>
       (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN) + (numbers['ε'] ?? 0),
   );
+  return toldFrom(up, { [`${symbol}_k`]: known });
 }
 
 /** Both points at the height of the mark and of the observation, so that the vector is the true one in space. */
@@ -210,7 +211,8 @@ function horizontalOf(
     },
   );
   if (!east || !north) throw new Error('two results were asked for');
-  return { east, north };
+  const from = { φ: known.latitude, λ: known.longitude };
+  return { east: toldFrom(east, from), north: toldFrom(north, from) };
 }
 
 function gridDifference(
@@ -229,7 +231,7 @@ function gridDifference(
     evaluable: true,
     source: TRADE,
   };
-  return compute(
+  const difference = compute(
     `grid ${axis} residual of ${about}`,
     'm',
     formula,
@@ -237,6 +239,7 @@ function gridDifference(
     (numbers: Readonly<Record<string, number>>) =>
       (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN) + (numbers['ε'] ?? 0),
   );
+  return toldFrom(difference, { [`${symbol}_k`]: known });
 }
 
 const TRADE = 'observed minus known (common practice)';

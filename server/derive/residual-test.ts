@@ -62,7 +62,7 @@ function tested(
   const statistic = computePlain(
     `chi-square of the ${direction} residual of ${name}`,
     '',
-    { symbol: 'T', expression, evaluable: false, source: TEST_SOURCE },
+    { symbol: 'T', expression, evaluable: false, decimals: 2, source: TEST_SOURCE },
     inputs,
     T,
   );
@@ -74,6 +74,7 @@ function tested(
       symbol: 'P',
       expression: `P(χ² > T), ${degrees === 2 ? 'two degrees' : 'one degree'} of freedom`,
       evaluable: false,
+      decimals: P < 0.001 ? 6 : 3,
       source: TEST_SOURCE,
     },
     { T: statistic },

@@ -11,8 +11,8 @@ import {
   normalHalfWidth,
   type Ellipse,
 } from '../quantities/statistics.ts';
-import { assumed, hole, isHole, type Hole, type Maybe, type Value } from '../quantities/value.ts';
-import { BUDGET_SOURCE, centringOf, errorOf, reasonOf, type Budget, type Occupation } from './budget.ts';
+import { assumed, hole, isHole, type Hole, type Leaf, type Maybe, type Value } from '../quantities/value.ts';
+import { BUDGET_SOURCE, centringOf, errorOf, sizeOf, type Budget, type Occupation } from './budget.ts';
 import type { Frame } from './frame.ts';
 import type { Located } from './locate.ts';
 import { standardUncertainty, type MarkValues } from './mark.ts';
@@ -166,7 +166,8 @@ function summed(name: string, parts: Readonly<Record<string, Value>>): Value {
   const formula = {
     symbol: 'ε',
     expression: Object.keys(parts).join(' + '),
-    evaluable: true,
+    // Every part is zero: what is put in says nothing, what each is good to says all.
+    evaluable: false,
     source: BUDGET_SOURCE,
   };
   return compute(name, 'm', formula, parts, (v) => Object.values(v).reduce((sum, part) => sum + part, 0));
@@ -322,6 +323,7 @@ function ellipseAt(east: Value, north: Value, found: Ellipse, P: Value, name: st
         symbol,
         expression,
         evaluable: false,
+        ...(unit === '°' ? { decimals: 0 } : {}),
         source: 'principal axes of the covariance matrix, times √(−2 ln(1 − P))',
       },
       inputs,
@@ -363,7 +365,7 @@ function table(error: Value, name: string): Value {
     .sort((one, other) => other.size - one.size);
   const large = parts.filter(({ size }) => size >= 0.01 * u);
   const rest = Math.hypot(...parts.filter(({ size }) => size < 0.01 * u).map(({ size }) => size));
-  const rows = large.map(({ leaf, size }) => assumed(leaf.name, size, 'm', 0, reasonOf(leaf)));
+  const rows = large.map(({ leaf, size }) => sizeOf(leaf) ?? shareOf(leaf, size));
   if (rest > 1e-6 * u)
     rows.push(assumed('all the rest', rest, 'm', 0, 'each below a hundredth of the whole'));
   const inputs = Object.fromEntries(rows.map((row, index) => [`u${index + 1}`, row]));
@@ -376,3 +378,12 @@ function table(error: Value, name: string): Value {
     u,
   );
 }
+
+const shareOf = (leaf: Leaf, size: number): Value =>
+  assumed(
+    leaf.name,
+    size,
+    'm',
+    0,
+    leaf.origin === 'assumed' ? leaf.because : (leaf.spread ?? 'typed beside the value'),
+  );

@@ -25,9 +25,13 @@ const USUAL_DECIMALS: Readonly<Record<Unit, number>> = {
   ...{ B: 0, 'B/s': 0, 'bit/s': 0, Hz: 0, dB: 1, dBm: 1 },
 };
 
+/** Decimals that a value is printed with. */
+export const decimalsOf = (value: Value): number =>
+  (value.origin === 'computed' ? value.formula.decimals : undefined) ?? decimalsFor(value.unit, value.sigma);
+
 /** `1.5331 m ± 0.0012 m`. */
 export function showValue(value: Value): string {
-  const decimals = decimalsFor(value.unit, value.sigma);
+  const decimals = decimalsOf(value);
   const number = withUnit(showNumber(value.value, decimals), value.unit);
   if (value.sigma === null || value.sigma === 0) return number;
   return `${number} ± ${showSigma(value.sigma, value.unit)}`;
@@ -61,6 +65,17 @@ export function showAngle(angle: number, positive: 'N' | 'E', decimals = 5): str
   const text = `${whole}°${pad(String(minutes), 2)}'${pad(seconds.toFixed(decimals), width)}"`;
   return text + (angle < 0 && ticks > 0 ? negative : positive);
 }
+
+/** Seconds of arc that an uncertainty in degrees comes to, with the decimals that it earns: `0.00026"`. */
+export const showSeconds = (sigma: number) => `${showNumber(sigma * 3600, secondsFor(sigma))}"`;
+
+/** Decimals of the seconds of an angle; a hundred-thousandth of a second is 0.3 mm on the ground. */
+export const secondsFor = (sigma: number | null) =>
+  sigma === null || sigma === 0 ? 5 : Math.min(5, decimalsFor('', sigma * 3600));
+
+/** A direction or a difference of directions, which has a sign instead of a letter: `−0°19'22.87"`. */
+export const showTurn = (angle: number, decimals = 2) =>
+  (angle < 0 ? MINUS : '') + showAngle(Math.abs(angle), 'N', decimals).replace(/N$/, '');
 
 const withUnit = (number: string, unit: Unit) =>
   unit === '' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;

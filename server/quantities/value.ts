@@ -51,6 +51,8 @@ export interface Formula {
   /** The right side, in the source's symbols; `evaluable` ones are arithmetic that a reader can redo with a calculator. */
   readonly expression: string;
   readonly evaluable: boolean;
+  /** How many decimals the result earns, where its uncertainty does not say: of a probability, a statistic, a direction. */
+  readonly decimals?: number;
   /** The publication, or where the rule comes from. */
   readonly source: string;
 }
