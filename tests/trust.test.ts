@@ -184,6 +184,16 @@ describe('a forklift at noon', () => {
     expect(around(0.06).trust.events[0]?.held).toBe(false);
   });
 
+  it('is not made good by two checks at either end: what counts is the gap between them', () => {
+    const pair = (name: string, times: readonly [string, string], east: number) =>
+      check(name, times[0], east) + check(`${name}-2`, times[1], east);
+    const day = trusted(
+      pair('OPEN', ['08:25', '08:31'], -0.03) + forklift + pair('CLOSE', ['15:20', '15:26'], 0.03),
+    );
+    expect(classAt(day, '08:28')).toBe('bracketed');
+    expect(day.trust.day).toBe('not-opened');
+  });
+
   it('twice, with nothing between, is held by checks around both', () => {
     const second = forklift.replace('12:00', '12:04');
     const day = trusted(
@@ -345,7 +355,7 @@ describe('two checks on one mark', () => {
 describe('simulated days', () => {
   it.each<[readonly Round[], string]>([
     [['OPEN', 'CLOSE'], 'held'],
-    [['OPEN', 'BEFORE', 'AFTER', 'CLOSE'], 'bracketed'],
+    [['OPEN', 'BEFORE', 'AFTER', 'CLOSE'], 'held'],
     [['OPEN', 'BEFORE'], 'unchecked'],
   ])('with a knock at noon that moved nothing, and checks %j, are mostly %s', (rounds, expected) => {
     let found = 0;

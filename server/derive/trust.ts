@@ -43,7 +43,7 @@ export interface RoverTrust {
   readonly joins: readonly Join[];
   /** Of this base and rover, with times, in order of time. */
   readonly checks: readonly CheckValues[];
-  /** The day's class: every stretch counts for what its best part is worth, but for one that was keyed anew. */
+  /** The day's class: the worst from the first check to the last, but for what was keyed anew since. */
   readonly day: TrustClass;
   /** The smallest movement that the checks around the proved part would have seen anywhere in it; null where nothing is proved. */
   readonly smallest: { readonly horizontal: Value; readonly up: Value; readonly movement: Movement } | null;
@@ -216,14 +216,20 @@ function withUndated(
   );
 }
 
+/** What lies before the first check and behind the last counts only where it is in doubt, or was never checked at all. */
 function dayOf(spans: readonly Span[], stretches: readonly Stretch[]): TrustClass {
-  const classes = stretches.flatMap((stretch, index) => {
-    const inside = spans.filter((span) => span.stretch === index).map((span) => span.class);
-    if (stretch.closed?.kind === 're-keyed') return [];
-    const worth = inside.includes('in-doubt') ? 'in-doubt' : best(inside);
-    return worth ? [worth] : [];
-  });
-  return worst(classes) ?? 'unchecked';
+  const counted = spans.filter(({ stretch }) => stretches[stretch]?.closed?.kind !== 're-keyed');
+  const times = counted
+    .flatMap(({ before, after }) => [before?.instant, after?.instant])
+    .filter((instant) => typeof instant === 'number');
+  const [first, last] = [Math.min(...times), Math.max(...times)];
+  const inside = counted.filter(
+    ({ from, until }) => from !== null && until !== null && from >= first && until <= last,
+  );
+  const outside = counted.filter((span) => !inside.includes(span));
+  const needed = outside.filter((span) => span.class === 'in-doubt' || span.class === 'unchecked');
+  const found = worst([...inside, ...needed].map((span) => span.class));
+  return found ?? best(outside.map((span) => span.class)) ?? 'unchecked';
 }
 
 /** For each gap between two checks the best pair around it; of all gaps the worst, since a movement may fall in any. */
