@@ -1,6 +1,7 @@
 /** The law that no fix may break: it never writes a fact, only how a fact is written, which thing is meant, or that a value is open. */
 import { DETAILS, ENTRIES, NAME_FOLLOWS } from '../grammar/vocabulary.ts';
 import type { Edit, Fix } from '../server/findings/finding.ts';
+import { isPlan } from '../server/findings/plans.ts';
 import type { Inspection } from '../server/inspect.ts';
 
 /** What a fix does that it must not, or null where it keeps the law. */
@@ -9,6 +10,7 @@ export function breach(inspection: Inspection, fix: Fix): string | null {
   for (const edit of fix.edits) {
     const before = edit.place.entry.text.slice(edit.place.start, edit.place.end);
     if (before === edit.text) return 'it changes nothing';
+    if (isPlanned(inspection, edit)) continue;
     if (isOpenLine(before, edit.text) || isTwinTakenOut(before, edit)) continue;
     if (/[\r\n]/.test(edit.text)) return `it adds a line that is not open: ${edit.text}`;
     if (/[\r\n]/.test(before)) return `it takes a line out that stands nowhere else: ${before}`;
@@ -16,6 +18,13 @@ export function breach(inspection: Inspection, fix: Fix): string | null {
     return `it writes other figures: ${before} becomes ${edit.text}`;
   }
   return null;
+}
+
+/** What a stream will send is chosen and not observed, as long as nothing has been done at its base. */
+function isPlanned({ session, derivation }: Inspection, { place: { entry } }: Edit): boolean {
+  const stream = session.streams.find((one) => one.entry === entry);
+  const base = stream?.from?.name ?? [...session.setups.keys()][0] ?? '';
+  return stream !== undefined && isPlan({ session, derivation }, base);
 }
 
 /** A new line may say which value is wanted, and has `?` for each; its words are those of the language, the name of a new entry aside. */

@@ -3,7 +3,7 @@
 /** @param most enough rounds have been tried once the ratio is below this */
 export function growth(texts: readonly [string, string], most: number, work: (text: string) => void): number {
   let [short, long] = [Infinity, Infinity];
-  for (let round = 0; round < 12; round++) {
+  for (let round = 0; round < 20; round++) {
     short = Math.min(short, elapsed(work, texts[0]));
     long = Math.min(long, elapsed(work, texts[1]));
     if (round >= 1 && long / short < most) break;

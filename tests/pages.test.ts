@@ -38,7 +38,10 @@ describe.each(pages.map((page) => [page.code, page] as const))('%s', (code, page
   });
   it.each(shown(page))('%s snippet, line %i', (role, _, snippet) => {
     const inspection = withoutReminders(inspectSnippet(snippet), code);
-    const codes = inspection.findings.map((finding) => finding.code);
+    const codes = inspection.findings.flatMap(({ code: own, related }) => [
+      own,
+      ...related.map((other) => other.code),
+    ]);
     expect(markedSnippet(snippet, code)).toBe(snippet.text);
     const inGiven = inspection.findings
       .filter((finding) => whereIs(inspection.session, finding.place).line <= linesIn(snippet.given))

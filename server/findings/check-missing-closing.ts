@@ -2,6 +2,7 @@
 import { kind } from './finding.ts';
 import { namePlace } from './residuals.ts';
 import { checksOnMarks, provableSetups } from './setup-checks.ts';
+import { unreadChecks } from './unread.ts';
 import { clockTime } from './words.ts';
 
 /** Seconds; as at the start. */
@@ -18,7 +19,7 @@ export const checkMissingClosing = kind({
     }),
   tell: ({ setup, last }, subject) => ({
     severity: 'information',
-    follows: [`event/${setup.setup.name}`, `base-mark/${setup.setup.name}`],
+    follows: [`event/${setup.setup.name}`, `base-mark/${setup.setup.name}`, ...unreadChecks(subject)],
     message: `The last check on a known mark was ${last.check.name} at ${clockTime(last.instant, subject) ?? 'an unknown time'}, and ${setup.setup.name} went on until ${clockTime(setup.until, subject) ?? 'an unknown time'}. What was measured after it is not closed: a tripod that was knocked then would not have shown.`,
   }),
 });

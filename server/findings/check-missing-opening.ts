@@ -2,6 +2,7 @@
 import { kind } from './finding.ts';
 import { namePlace } from './residuals.ts';
 import { checksOnMarks, provableSetups } from './setup-checks.ts';
+import { unreadChecks } from './unread.ts';
 import { clockTime } from './words.ts';
 
 /** An opening check later than this after the start leaves too much of the day without one (common practice), seconds. */
@@ -22,7 +23,7 @@ export const checkMissingOpening = kind({
     }),
   tell: ({ setup, first }, subject) => ({
     severity: 'information',
-    follows: [`base-mark/${setup.setup.name}`],
+    follows: [`base-mark/${setup.setup.name}`, ...unreadChecks(subject)],
     message: first
       ? `The first check on a known mark came at ${clockTime(first.instant, subject) ?? 'an unknown time'}, and ${setup.setup.name} began at ${clockTime(setup.from, subject) ?? 'an unknown time'}. What was measured before it has no check in front of it: a slip in what was keyed would have shown before the first point.`
       : `No check on a known mark was made from ${setup.setup.name}: nothing proves what was keyed, and every point rests on it. Occupy a second known mark before the first point.`,

@@ -4,14 +4,22 @@ import type { Session } from '../session/session.ts';
 import { CATALOGUE } from './catalogue.ts';
 import type { AnyFindingKind, Finding, Related, Subject } from './finding.ts';
 import { settled } from './settled.ts';
+import { unreadBy } from './unread.ts';
 
 type Reported = ReturnType<AnyFindingKind['report']>[number];
 
 export function findingsOf(subject: Subject): Finding[] {
   const reported = CATALOGUE.flatMap((kind) => kind.report(subject)).map((finding) =>
-    settled(finding, subject),
+    withUnread(settled(finding, subject)),
   );
   return inTextOrder(hungUnderRoots(reported), subject.session);
+}
+
+/** A line that cannot be read as it is written is the cause of whatever misses what it would have said. */
+function withUnread(finding: Reported): Reported {
+  if (finding.severity === 'hint') return finding;
+  const unread = unreadBy(finding.code, finding.place);
+  return unread.length === 0 ? finding : { ...finding, causes: [...(finding.causes ?? []), ...unread] };
 }
 
 /** A finding that follows from what another one causes is told under that other one, and not on its own. */
@@ -28,7 +36,13 @@ function hungUnderRoots(reported: readonly Reported[]): Finding[] {
     if (!root) roots.push(finding);
     else follows.set(root, [...(follows.get(root) ?? []), finding]);
   }
-  return roots.map((root) => finished(root, consequences(root, follows, new Set([root]))));
+  const told = new Set<Reported>();
+  const tell = (root: Reported) => {
+    told.add(root);
+    return finished(root, consequences(root, follows, told));
+  };
+  // Findings that follow from one another in a circle have no root above them, and are told all the same.
+  return [...roots.map(tell), ...reported.flatMap((finding) => (told.has(finding) ? [] : [tell(finding)]))];
 }
 
 /** What follows from a finding, and what follows from that. */

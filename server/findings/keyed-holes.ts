@@ -2,6 +2,7 @@
 import type { SetupValues } from '../derive/setup.ts';
 import { kind, type AnyFindingKind, type Subject } from './finding.ts';
 import { addedDetail } from './edits.ts';
+import { unreadDetail } from './unread.ts';
 
 type Part = 'position' | 'height' | 'antennaHeight';
 
@@ -18,6 +19,7 @@ export function notKeyed(
     find: (subject) => setupsWithout(part, subject),
     tell: ({ setup }) => ({
       severity: 'warning',
+      follows: [unreadDetail(setup.setup.name, 'keyed')],
       message: `What ${what} the receiver at ${setup.setup.name} was told is not written down, so ${follows} cannot be compared, and a slip in it stays unseen. Look it up on the receiver or in its log, and note it.`,
     }),
     mend: ({ setup }) => [

@@ -4,6 +4,7 @@ import { isHole } from '../quantities/value.ts';
 import { keyedDifferences, type KeyedDifference } from '../slips/keyed-differences.ts';
 import { addedDetail } from './edits.ts';
 import { kind, type AnyFindingKind, type Fix, type Subject, type Told } from './finding.ts';
+import { unreadDetail } from './unread.ts';
 
 /** The kind that tells those differences whose slip names this code; `null` of them have no slip. */
 export function keyedKind(code: string, alsoUnnamed = false): AnyFindingKind {
@@ -32,6 +33,7 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
     message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${advice(difference, subject)}`,
     causes: together ? [...key('horizontal'), ...key('up')] : key(own),
     follows: [
+      ...(own === 'up' ? unreadHeights(name) : []),
       ...(leads ? [] : key('horizontal')),
       ...(difference.field === 'antennaHeight' && asSomeReading(difference)
         ? [`reading-unit/${name}`, `reading/${name}`]
@@ -41,6 +43,9 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
     ...(until === null ? {} : { past: { from, until } }),
   };
 }
+
+/** Lines of the antenna's height that cannot be read change what should have been keyed. */
+const unreadHeights = (setup: string) => ['extension', 'measured'].map((word) => unreadDetail(setup, word));
 
 /** What was keyed agrees with one of several readings: that the mean does not is the other reading's doing. */
 function asSomeReading({ setup, keyed }: KeyedDifference): boolean {

@@ -2,6 +2,7 @@
 import { isHole } from '../quantities/value.ts';
 import { kind } from './finding.ts';
 import { addedDetail } from './edits.ts';
+import { unreadDetail } from './unread.ts';
 import { hasDetail, nameIn, placeOfUse, saidOfUse, usedMarks } from './uses.ts';
 
 export const markNoSource = kind({
@@ -12,6 +13,7 @@ export const markNoSource = kind({
       .map((used) => ({ used, place: placeOfUse(used, subject, nameIn(used.values.mark)) })),
   tell: ({ used }) => ({
     severity: 'information',
+    follows: [unreadDetail(used.values.mark.name, 'source')],
     message: `Nothing says where the coordinates of ${used.values.mark.name} were published, and ${saidOfUse(used)}: a reviewer cannot look them up again. Add the register and the day it was looked up.`,
   }),
   mend: ({ used: { values }, place }) =>

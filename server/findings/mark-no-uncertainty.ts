@@ -2,6 +2,7 @@
 import { isHole } from '../quantities/value.ts';
 import { kind } from './finding.ts';
 import { addedDetail } from './edits.ts';
+import { unreadDetail } from './unread.ts';
 import { hasDetail, nameIn, placeOfUse, usedMarks } from './uses.ts';
 
 export const markNoUncertainty = kind({
@@ -21,6 +22,7 @@ export const markNoUncertainty = kind({
     }),
   tell: ({ used, checks }) => ({
     severity: 'information',
+    follows: [unreadDetail(used.values.mark.name, 'uncertainty')],
     message: `The uncertainty of ${used.values.mark.name} is not stated, so what a right check stays within is not known for ${checks.map(({ check }) => check.name).join(', ')}: noise and blunder cannot be told apart there. Add what the register says.`,
   }),
   mend: ({ used: { values }, place }) =>

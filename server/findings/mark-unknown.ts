@@ -1,19 +1,21 @@
 /** A setup or a check on a mark that the session does not know. */
-import { kind, readingFixes } from './finding.ts';
-import { asName } from './edits.ts';
-import { remarksAbout } from './remarks.ts';
+import { kind } from './finding.ts';
+import { elsewhere, nearNameFixes, unknownNames, type UnknownName } from './remarks.ts';
+import { unreadEntry } from './unread.ts';
 import { listed, short } from './words.ts';
 
-export const markUnknown = kind({
+export const markUnknown = kind<UnknownName>({
   code: 'mark/unknown',
-  find: (subject) => remarksAbout(subject, 'unknown-name').filter((remark) => remark.kind === 'mark'),
-  tell: ({ name, near }) => ({
+  find: (subject) => unknownNames(subject, (sort) => sort === 'mark'),
+  tell: (unknown) => ({
     severity: 'error',
-    message: `No mark is called ${short(name)}, so there are no coordinates to key or to compare with. ${
-      near.length > 0
-        ? `Did you mean ${listed(near)}?`
+    message: `No mark is called ${short(unknown.remark.name)}, so there are no coordinates to key or to compare with. ${
+      unknown.remark.near.length > 0
+        ? `Did you mean ${listed(unknown.remark.near)}?`
         : 'Add the mark with its published coordinates, or use the file that has it.'
     }`,
+    rests: elsewhere(unknown),
+    follows: unreadEntry('mark', unknown.remark.name),
   }),
-  mend: ({ place, near }) => readingFixes(place, near.map(asName)),
+  mend: nearNameFixes,
 });

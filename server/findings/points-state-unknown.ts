@@ -5,6 +5,7 @@ import { repairOf } from '../derive/repair.ts';
 import { dayFacts, trustOf } from '../derive/trust.ts';
 import { kind, type Subject } from './finding.ts';
 import { addedDetail } from './edits.ts';
+import { unreadIn } from './unread.ts';
 import { short } from './words.ts';
 
 interface StateUnknown {
@@ -21,8 +22,9 @@ const STATES = ['as-broadcast', 'corrected'];
 export const pointsStateUnknown = kind({
   code: 'points/state-unknown',
   find: (subject) => unknown(subject),
-  tell: ({ set, typed, matters }) => ({
+  tell: ({ set, typed, matters, place }) => ({
     severity: matters ? 'warning' : 'information',
+    follows: unreadIn(place, 'state'),
     message: `${typed === null ? `Whether ${nameOf(set)} ${set.kind === 'point' ? 'is' : 'are'} as broadcast or already corrected is not said` : `The state ${short(typed)} is not known`}${
       matters
         ? ', so what the base broadcast wrongly is not taken off them: if they had been corrected, that would make them wrong again.'

@@ -2,6 +2,7 @@
 import type { Place } from '../../grammar/tree.ts';
 import type { PointSet } from '../derive/points.ts';
 import { kind, type Severity } from './finding.ts';
+import { unreadIn } from './unread.ts';
 import { short } from './words.ts';
 
 interface Unreadable {
@@ -13,7 +14,11 @@ interface Unreadable {
 export const pointsUnreadable = kind({
   code: 'points/unreadable',
   find: ({ derivation }) => derivation.points.flatMap(problemsOf),
-  tell: ({ severity, sentence }) => ({ severity, message: sentence }),
+  tell: ({ severity, sentence, place }) => ({
+    severity,
+    message: sentence,
+    follows: unreadIn(place, 'columns', 'separator', 'decimal'),
+  }),
 });
 
 function problemsOf(set: PointSet): Unreadable[] {

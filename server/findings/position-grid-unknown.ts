@@ -1,13 +1,15 @@
 /** Coordinates whose grid is not known: the job names none, or one that is not in the register. */
 import { isHole, type Hole } from '../quantities/value.ts';
 import { kind, type Subject } from './finding.ts';
+import { unreadDetail, unreadEntry } from './unread.ts';
 import type { Place } from '../../grammar/tree.ts';
 
 export const positionGridUnknown = kind({
   code: 'position/grid-unknown',
   find: (subject) => unknownGrids(subject),
-  tell: ({ because }) => ({
+  tell: ({ because }, { session }) => ({
     severity: 'error',
+    follows: [...unreadEntry('job'), ...(session.job ? [unreadDetail(session.job.title, 'grid')] : [])],
     message: `${(because[0]?.toUpperCase() ?? '') + because.slice(1).replace(/[.]$/, '')}. Without its grid a coordinate is no place, so nothing is worked out from it. Name the grid by its code (grid EPSG:3763).`,
   }),
 });

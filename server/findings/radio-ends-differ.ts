@@ -4,6 +4,7 @@ import { partnerOf } from '../derive/link.ts';
 import { differences, type Difference, type Matching } from '../derive/link-ends.ts';
 import type { Radio } from '../session/entries.ts';
 import { kind } from './finding.ts';
+import { unreadDetail } from './unread.ts';
 import { nameIn } from './uses.ts';
 import { sentence } from './words.ts';
 
@@ -32,6 +33,7 @@ export const radioEndsDiffer = kind<Differing>({
     const [saying, silent] = difference.base ? [base, rover] : [rover, base];
     return {
       severity: 'information',
+      follows: [unreadDetail(silent.name, setting)],
       message: `${sentence(said[setting])} is noted for radio ${saying.name} and not for radio ${silent.name}, so nothing shows that the two agree.`,
     };
   },

@@ -27,7 +27,7 @@ export const radioRange = kind<TooFar>({
       const at = margin !== null && power && !isHole(power) && power.origin === 'given' ? power.place : place;
       return [{ place: at, values, distance, margin, beyondHorizon }];
     }),
-  tell: ({ values, distance, margin, beyondHorizon }) => {
+  tell: ({ values, distance, margin, beyondHorizon }, { derivation }) => {
     const { base, rover, farthest, fixed, horizon } = values;
     const ends = `radio ${base.name} and ${rover ? `radio ${rover.name}` : 'the rover'}`;
     const where = `${farthest ?? 'The farthest place'} lies ${showLength(distance)} from the base`;
@@ -42,7 +42,9 @@ export const radioRange = kind<TooFar>({
       ? ' It was fixed there all the same, so the notes of power, aerials or rate may be wrong, or the ground is kinder than level ground.'
       : '';
     const severity: Severity = lost && !fixed ? 'warning' : 'information';
-    return { severity, message: `${where}, ${found.join(', and ')}.${held} ${remedies(values)}`, rests: [] };
+    // A distance from wrong coordinates is no distance.
+    const follows = [...derivation.marks.keys()].map((name) => `mark/${name}/position`);
+    return { severity, message: `${where}, ${found.join(', and ')}.${held} ${remedies(values)}`, follows };
   },
 });
 

@@ -1,5 +1,6 @@
 /** A day at a site without a word on what could hurt somebody there; a reminder, said once. */
 import { kind } from './finding.ts';
+import { unreadEntry } from './unread.ts';
 
 export const siteNoHazards = kind({
   code: 'site/no-hazards',
@@ -11,6 +12,7 @@ export const siteNoHazards = kind({
   },
   tell: () => ({
     severity: 'hint',
+    follows: unreadEntry('hazard'),
     message:
       'No hazard of the site is noted. This is a reminder and no judgement: local rules and the person in charge of the site decide what is needed.',
   }),

@@ -4,6 +4,7 @@ import type { StreamValues } from '../derive/link-stream.ts';
 import { kind, type Severity } from './finding.ts';
 import { addedDetail } from './edits.ts';
 import { isPlan } from './plans.ts';
+import { unreadIn } from './unread.ts';
 
 interface Missing {
   readonly place: Place;
@@ -18,7 +19,11 @@ export const streamMissingMessage = kind<Missing>({
   code: 'stream/missing-message',
   find: ({ derivation }) =>
     derivation.link.streams.flatMap((values) => (values.messages.length > 0 ? missingFrom(values) : [])),
-  tell: ({ severity, message }) => ({ severity, message }),
+  tell: ({ severity, message, values }) => ({
+    severity,
+    message,
+    follows: unreadIn(values.stream, 'message'),
+  }),
   mend: ({ plan, values: { stream, name } }, subject) =>
     plan !== null && isPlan(subject, name)
       ? [

@@ -2,6 +2,7 @@
 import { kind } from './finding.ts';
 import { addedDetail } from './edits.ts';
 import { isPlan } from './plans.ts';
+import { unreadIn } from './unread.ts';
 
 export const streamNoBasePosition = kind({
   code: 'stream/no-base-position',
@@ -13,6 +14,7 @@ export const streamNoBasePosition = kind({
       .map((values) => ({ values, place: values.stream.place })),
   tell: ({ values }) => ({
     severity: 'warning',
+    follows: unreadIn(values.stream, 'message'),
     message: `The stream from ${values.name} has no station position: without message 1005 or 1006 a rover does not know where the base is, and cannot use its observations. 1006 carries the antenna height as well; one in ten seconds is usual (common practice).`,
   }),
   mend: ({ values: { stream, name } }, subject) =>

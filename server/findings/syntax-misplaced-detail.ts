@@ -1,13 +1,50 @@
-/** A detail under an entry that has no such detail. */
-import { listed } from './words.ts';
-import { kind } from './finding.ts';
+/** Details under an entry that has no such details; lines that belong together are told together. */
+import type { Place } from '../../grammar/tree.ts';
+import type { RemarkOf } from '../session/remark.ts';
+import { kind, type Subject } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
+import { missingEntry } from './unread.ts';
+import { listed } from './words.ts';
 
-export const syntaxMisplacedDetail = kind({
+interface Misplaced {
+  readonly place: Place;
+  readonly remark: RemarkOf<'misplaced-detail'>;
+  /** More such lines of the same entry. */
+  readonly others: readonly Place[];
+  /** The entries that alone have such details. */
+  readonly homes: readonly string[];
+}
+
+export const syntaxMisplacedDetail = kind<Misplaced>({
   code: 'syntax/misplaced-detail',
-  find: (subject) => remarksAbout(subject, 'misplaced-detail'),
-  tell: ({ word, entry, belongs }) => ({
+  find: misplacedByEntry,
+  tell: ({ remark: { word, entry, belongs }, others, homes }) => ({
     severity: 'error',
-    message: `${word} belongs to ${listed(belongs)}${entry === '' ? ', and no entry stands above it' : `, not to ${entry}`}, so the line is not read. Move it below the entry that it is about.`,
+    message: `${word} belongs to ${listed(belongs)}${entry === '' ? ', and no entry stands above it' : `, not to ${entry}`}, so the line is not read${others.length > 0 ? `, nor are ${others.length} more below it` : ''}. Move it below the entry that it is about, or write the line that opens that entry.`,
+    rests: others.map((place) => ({ message: 'This line is not read, either.', place })),
+    causes: homes.map(missingEntry),
   }),
 });
+
+/** Where a line that opens an entry is missing, all the lines below it are misplaced for that one reason. */
+function misplacedByEntry(subject: Subject): Misplaced[] {
+  const byEntry = new Map<Place['entry'], RemarkOf<'misplaced-detail'>[]>();
+  for (const remark of remarksAbout(subject, 'misplaced-detail')) {
+    const before = byEntry.get(remark.place.entry);
+    if (before) before.push(remark);
+    else byEntry.set(remark.place.entry, [remark]);
+  }
+  return [...byEntry.values()].flatMap((remarks) => {
+    const [first, ...others] = remarks;
+    if (!first) return [];
+    const homes = remarks.flatMap(({ belongs }) => (belongs.length === 1 ? belongs : []));
+    return [
+      {
+        place: first.place,
+        remark: first,
+        others: others.map(({ place }) => place),
+        homes: [...new Set(homes)],
+      },
+    ];
+  });
+}

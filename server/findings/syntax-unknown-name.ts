@@ -1,21 +1,26 @@
 /** The name of an antenna, rover, setup, surface or ground grid that nothing in the session answers to. */
-import { kind, readingFixes } from './finding.ts';
-import { asName } from './edits.ts';
-import { remarksAbout } from './remarks.ts';
+import { kind } from './finding.ts';
+import { elsewhere, nearNameFixes, unknownNames, type UnknownName } from './remarks.ts';
+import { unreadEntry } from './unread.ts';
 import { listed, short } from './words.ts';
 import type { NamedKind } from '../session/remark.ts';
 
-export const syntaxUnknownName = kind({
+export const syntaxUnknownName = kind<UnknownName>({
   code: 'syntax/unknown-name',
-  find: (subject) => remarksAbout(subject, 'unknown-name').filter((remark) => remark.kind !== 'mark'),
-  tell: ({ kind: what, name, near }) => ({
-    // Without its rover a check still has its residual; without antenna or setup there is nothing to compute with.
-    severity: what === 'rover' ? 'warning' : 'error',
-    message: `No ${what === 'ground' ? 'ground grid' : what} is called ${short(name)}${missing[what] ?? ''}. ${
-      near.length > 0 ? `Did you mean ${listed(near)}?` : `Add it, or use the file that has it.`
-    }`,
-  }),
-  mend: ({ place, near }) => readingFixes(place, near.map(asName)),
+  find: (subject) => unknownNames(subject, (sort) => sort !== 'mark'),
+  tell: (unknown) => {
+    const { kind: what, name, near } = unknown.remark;
+    return {
+      // Without its rover a check still has its residual; without antenna or setup there is nothing to compute with.
+      severity: what === 'rover' ? 'warning' : 'error',
+      message: `No ${what === 'ground' ? 'ground grid' : what} is called ${short(name)}${missing[what] ?? ''}. ${
+        near.length > 0 ? `Did you mean ${listed(near)}?` : `Add it, or use the file that has it.`
+      }`,
+      rests: elsewhere(unknown),
+      follows: unreadEntry(what, name),
+    };
+  },
+  mend: nearNameFixes,
 });
 
 const missing: Partial<Readonly<Record<NamedKind, string>>> = {

@@ -477,16 +477,8 @@ const wordAt = (reader: LineReader, ahead = 0) => {
   return item?.kind === 'word' ? item.word : undefined;
 };
 
+/** Behind a comma any quantity is meant as a coordinate; what it lacks is said there. */
 function startsCoordinate(reader: LineReader, ahead: number): boolean {
   const item = reader.peek(ahead);
-  if (item?.kind === 'word') return /^([XYZ]|height|in)$/.test(item.word);
-  if (item?.kind !== 'sum') return false;
-  const behind = reader.peek(ahead + 1);
-  return (
-    isAngle(item) ||
-    bareWest(item) !== null ||
-    (behind?.kind === 'word' && /^[NSEW]$/.test(behind.word)) ||
-    !!item.terms[0]?.measure?.parts[0]?.numeral.open ||
-    behind?.kind === 'sum'
-  );
+  return item?.kind === 'sum' || (item?.kind === 'word' && /^([XYZ]|height|in)$/.test(item.word));
 }

@@ -1,0 +1,78 @@
+/** What a line would have said that cannot be read as it is written: keys by which what is missing for it hangs under it. */
+import type { Entry, Line, Place } from '../../grammar/tree.ts';
+import { DETAILS, detailWord, ENTRIES, entryWord } from '../../grammar/vocabulary.ts';
+import { nearest } from '../session/near.ts';
+import type { Subject } from './finding.ts';
+
+/** An entry of this word and name, or one of any name, whose own line cannot be read or is missing. */
+export const unreadEntry = (word: string, name?: string): string[] => [
+  name === undefined ? `unread/${word}` : `unread/${word}/${name}`,
+  `missing/${word}`,
+];
+
+/** The line that opens an entry of this word, with its name, is missing. */
+export const missingEntry = (word: string) => `missing/${word}`;
+
+/** A detail of the entry of this name that cannot be read. */
+export const unreadDetail = (name: string, word: string) => `unread/detail/${name}/${word}`;
+
+/** Everything that keeps a check from proving anything: its own lines, its mark, and the lines of that. */
+export function unreadChecks({ session }: Subject): string[] {
+  return [
+    ...unreadEntry('check'),
+    ...session.checks.flatMap(({ name, on }) => [
+      unreadDetail(name, 'observed'),
+      ...(on ? [...unreadEntry('mark', on.name), unreadDetail(on.name, 'position')] : []),
+    ]),
+  ];
+}
+
+/** Details of the entry that a place lies in, for entries without a name of their own. */
+export const unreadIn = ({ entry }: { readonly entry: Entry }, ...words: readonly string[]) =>
+  words.map((word) => unreadDetail(nameOf(entry), word));
+
+/** Topics of findings that are about how a line is written. */
+const ABOUT_WRITING =
+  /^(?:syntax|angle)\/|^(?:unit\/missing|unit\/slip|number\/decimal-comma|height\/no-surface|mark\/unknown)$/;
+
+/** What a finding about a line's writing keeps from being read. */
+export function unreadBy(code: string, place: Place): string[] {
+  if (!ABOUT_WRITING.test(code)) return [];
+  const { entry } = place;
+  const detail = lineAt(entry.details, place.start);
+  if (detail) return meant(detail, 'detail').map((word) => unreadDetail(nameOf(entry), word));
+  return meant(entry.header, 'entry').flatMap((word) => [
+    `unread/${word}`,
+    `unread/${word}/${nameOf(entry)}`,
+  ]);
+}
+
+/** Lines stand in the order of the text. */
+function lineAt(lines: readonly Line[], offset: number): Line | undefined {
+  let [low, high] = [0, lines.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((lines[middle]?.start ?? 0) <= offset) low = middle;
+    else high = middle - 1;
+  }
+  const line = lines[low];
+  return line && line.start <= offset && offset <= line.end ? line : undefined;
+}
+
+/** The line's word, or those it may have meant. */
+function meant({ word }: Line, sort: 'entry' | 'detail'): string[] {
+  if (!word) return [];
+  const known = sort === 'entry' ? entryWord(word.word) : detailWord(word.word);
+  if (known) return [known.word];
+  return nearest(
+    word.word,
+    (sort === 'entry' ? ENTRIES : DETAILS).map((other) => other.word),
+  );
+}
+
+/** As it was typed behind the first word, which need not be one that a name stands behind. */
+function nameOf({ header, text }: Entry): string {
+  const behind = text.slice(header.word?.end ?? header.start, header.end);
+  const [, quoted, bare = ''] = /^\s*(?:"([^"]*)"|([^\s,"]+))/u.exec(behind) ?? [];
+  return quoted ?? bare;
+}

@@ -1,0 +1,42 @@
+/** One slip of the pen in a good day is one finding: what follows from it hangs under it, and nothing else is said. */
+import { describe, expect, it } from 'vitest';
+import { openDocument } from '../grammar/document.ts';
+import { inspect } from '../server/inspect.ts';
+import { cleanSamples, filesOnDisk } from './samples.ts';
+
+const sample = cleanSamples().find(({ file }) => file.endsWith('/breakwater.trib'));
+const lines = (sample?.text ?? '').split('\n');
+const files = filesOnDisk();
+
+/** Each changes the first place in a line that it fits. Texts and comments may say what they like. */
+const slips: readonly (readonly [string, RegExp, string])[] = [
+  ['a decimal comma', /^([^"#]* -?\d+)\.(\d)/, '$1,$2'],
+  ['a unit left out', /^([^"#]*\d) (?:m|mm|MHz|kHz|kbps|ft)\b/, '$1'],
+  ['two letters of the first word swapped', /^(\s*\w)(\w)(?!\2)(\w)/, '$1$3$2'],
+  ['a name that nothing has', /^([^"#]*\b(?:on|with|by|from|antenna-type) )[A-Z][\w-]*/, '$1Q9X'],
+  ['an entry under another name', /^(mark|antenna|rover|setup) [\w-]+/, '$1 Q9X'],
+  ['a number still open', /^(\s+(?!message)[^"#]*?)\d+(?:\.\d+)?/, '$1?'],
+  ['a time that no clock shows', /^([^"#]*\b)\d\d:\d\d\b/, '$129:71'],
+  ['a letter left out', /^([^"#]*\d m) [EN](?=,)/, '$1'],
+  ['a surface left out', /^([^"#]*height .*?\d m) (?:orthometric|ellipsoidal)/, '$1'],
+  ['a sign in a hemisphere', /^([^"#]* )(\d+°)/, '$1-$2'],
+  ['a quote not closed', /^([^"#]*"[^"]*)"\s*$/, '$1'],
+];
+
+const cases = slips.flatMap(([slip, pattern, replacement]) =>
+  lines.flatMap((line, index): [string, string, number][] => {
+    const changed = line.replace(pattern, replacement);
+    return changed === line ? [] : [[slip, changed, index]];
+  }),
+);
+
+describe('one slip is one finding', () => {
+  it('in many places', () => {
+    expect(cases.length).toBeGreaterThan(100);
+  });
+  it.each(cases)('%s: %s', (_, changed, index) => {
+    const text = lines.with(index, changed).join('\n');
+    const { findings } = inspect(openDocument(sample?.file ?? '', text), files);
+    expect(findings.map(({ severity, code }) => `${severity} ${code}`)).toHaveLength(1);
+  });
+});
