@@ -1,6 +1,7 @@
 /** The commands of `tribrach`, in the order in which help lists them, and what happens when one cannot run. */
 import { Command, CommanderError } from 'commander';
 import manifest from '../../package.json' with { type: 'json' };
+import * as capture from './capture.ts';
 import * as check from './check.ts';
 import * as compare from './compare.ts';
 import * as derive from './derive.ts';
@@ -22,6 +23,7 @@ const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void
   report,
   format,
   points,
+  capture,
   compare,
   seal,
   newSession,
