@@ -1,4 +1,4 @@
-/** How much longer work takes on a longer text, as a ratio of the shortest times, so that a busy machine does not count. */
+/** How much more work a longer text is, as a ratio of the shortest of several times each. */
 
 /** @param most enough rounds have been tried once the ratio is below this */
 export function growth(texts: readonly [string, string], most: number, work: (text: string) => void): number {
@@ -11,8 +11,9 @@ export function growth(texts: readonly [string, string], most: number, work: (te
   return long / short;
 }
 
+/** Microseconds of this process's own work: what else the machine is busy with does not count. */
 function elapsed(work: (text: string) => void, text: string): number {
-  const start = performance.now();
+  const before = process.cpuUsage();
   work(text);
-  return performance.now() - start;
+  return process.cpuUsage(before).user;
 }
