@@ -4,7 +4,7 @@ import { fitOf, logSum } from './likelihood.ts';
 import type { Shift } from './slip.ts';
 
 /** Shares of what is none of the known slips, before the checks are seen (judgement, not measured). */
-const SHARE = { nothing: 0.4, base: 0.4, mark: 0.1, check: 0.1 };
+const SHARE = { nothing: 0.1, base: 0.5, mark: 0.2, check: 0.2 };
 /** Standard deviations of each component that an unlisted error may have, metres; all equally likely. */
 const SIZES = [0.02, 0.06, 0.2, 0.6, 2];
 const LARGE = [10, 50, 300, 2e3, 2e4, 2e5, 2e6, 1e7];

@@ -115,11 +115,19 @@ function nearest(scene: Scene, planted: Planted, own: readonly CheckResidual[]):
 
 /** Two bases that send positions a metre apart to the same rover: no need to solve the day again to see the difference. */
 function surelyFar(scene: Scene, one: Planted, other: Planted): boolean {
-  if (one.moved || other.moved || JSON.stringify(one.rover) !== JSON.stringify(other.rover)) return false;
+  if (one.moved || other.moved || !sameRover(one.rover, other.rover)) return false;
   if (one.base.antennaTypeKnown !== other.base.antennaTypeKnown) return false;
   const [first, second] = [one, other].map(({ base }) => broadcastArp(base, scene.baseAntenna));
   return first !== undefined && second !== undefined && distance(first, second) > 1;
 }
+
+/** Geoids are functions, so that settings are compared part by part. */
+const sameRover = (one: Planted['rover'], other: Planted['rover']): boolean =>
+  one.pole === other.pole &&
+  one.antennaTypeKnown === other.antennaTypeKnown &&
+  one.geoid === other.geoid &&
+  one.scale === other.scale &&
+  one.siteCalibration === other.siteCalibration;
 
 const apart = (scene: Scene, one: readonly CheckResidual[], other: readonly CheckResidual[]): number =>
   one.length === other.length ? vectorDistance(scene, one, other) : Infinity;
