@@ -12,6 +12,7 @@ import { isHole, type Value } from '../quantities/value.ts';
 import { tellPlaceIn } from '../session/where.ts';
 import { aboutName } from './about-name.ts';
 import { cursorAt, type Cursor, type Stretch } from './cursor.ts';
+import { licenceReminders } from './licence-reminder.ts';
 import { nameAt } from './names.ts';
 
 export interface Hover {
@@ -35,7 +36,11 @@ export function hoverAt(inspection: Inspection, offset: number): Hover | null {
     end: cursor.start + span.end,
   });
   if (word && word.start <= at && at <= word.end) {
-    const blocks = [...aboutWord(word.word), ...storiesOn(cursor, inspection)];
+    const blocks = [
+      ...aboutWord(word.word),
+      ...storiesOn(cursor, inspection),
+      ...reminderOn(cursor, inspection),
+    ];
     return blocks.length > 0 ? { at: stretch(word), blocks } : null;
   }
   const named = nameAt(session, cursor.bound, offset);
@@ -46,6 +51,14 @@ export function hoverAt(inspection: Inspection, offset: number): Hover | null {
   if (!cursor.item) return null;
   const blocks = [...aboutItem(cursor.item, at), ...storiesOn(cursor, inspection)];
   return blocks.length > 0 ? { at: stretch(cursor.item), blocks } : null;
+}
+
+/** At the head of a base's radio, once. */
+function reminderOn({ bound, line }: Cursor, { derivation }: Inspection): HoverBlock[] {
+  if (bound.kind !== 'radio' || line !== bound.entry.header) return [];
+  const index = derivation.link.ends.bases.indexOf(bound);
+  const text = licenceReminders(derivation.link)[index];
+  return text === undefined ? [] : [{ kind: 'says', text }];
 }
 
 function aboutWord(typed: string): HoverBlock[] {

@@ -6,6 +6,7 @@ import { clockTime } from '../findings/words.ts';
 import { showLength, showNumber } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import { element, type Child, type Markup } from './drawings/markup.ts';
+import { occupation } from './drawings/occupation.ts';
 import { plan } from './drawings/plan.ts';
 import { hasResidual, residualChart, signed } from './drawings/residuals.ts';
 import { figure, lineLink, section, shown, table, type Chapter } from './report-chapter.ts';
@@ -29,6 +30,15 @@ export function checksSection(chapter: Chapter): Markup {
       'Observed minus known. Bars that end in a broken arrow go on beyond the axis.',
     ),
     checkTable(chapter, checks.filter(hasResidual)),
+    ...checks
+      .filter(({ recording }) => recording?.mean)
+      .map((check) =>
+        figure(
+          chapter,
+          (canvas) => occupation(chapter.inspection, check, canvas),
+          `${check.check.name}, as the antenna log shows it. Rings are epochs that were not fixed.`,
+        ),
+      ),
     movement.length === 0
       ? null
       : element(

@@ -13,10 +13,13 @@ import { showLength, showNumber, showSigma, showValue } from '../quantities/show
 import { isHole, type Leaf, type Maybe, type Value } from '../quantities/value.ts';
 import type { Radio } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
+import { licenceReminders } from '../features/licence-reminder.ts';
+import { linkLoad } from './drawings/link-load.ts';
 import { element, group, type Child, type Markup } from './drawings/markup.ts';
 import { CAUTIONS } from './key-card.ts';
 import {
   facts,
+  figure,
   lineAnchor,
   lineLink,
   MOST_LINES,
@@ -41,12 +44,21 @@ export function linkSection(chapter: Chapter): Markup | null {
     ends.length > 0
       ? table([{ head: 'Setting' }, ...ends.map(({ name }) => ({ head: `radio ${name}` }))], rows)
       : null,
-    ...derivation.link.streams.map((stream) => streamTable(chapter, stream)),
+    ...derivation.link.streams.flatMap((stream) => [
+      streamTable(chapter, stream),
+      stream.load
+        ? figure(
+            chapter,
+            (canvas) => linkLoad(chapter.inspection, stream, canvas),
+            'What each message takes of each second on the air.',
+          )
+        : null,
+    ]),
     reachTable(chapter),
     element(
       'p',
       { class: 'small quiet' },
-      'Frequencies, powers and licences are a matter of local rules; nothing here says that a setting is permitted.',
+      `${licenceReminders(derivation.link).join(' ')} Frequencies, powers and licences are a matter of local rules; nothing here says that a setting is permitted.`.trim(),
     ),
   );
 }
