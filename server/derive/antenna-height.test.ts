@@ -23,6 +23,24 @@ const number = (value: Maybe<Value> | undefined) =>
   value === undefined || isHole(value) ? NaN : value.value;
 const sigma = (value: Maybe<Value>) => (isHole(value) ? NaN : (value.sigma ?? NaN));
 
+describe('a steel tape', () => {
+  /** 11.6 millionths for each °C from 20 °C (common practice): 1.500 m at 45 °C is 0.435 mm longer, at −5 °C as much shorter. */
+  it.each([
+    ['45 °C', 1.500435],
+    ['20 °C', 1.5],
+    ['-5 °C', 1.499565],
+  ])('at %s', (temperature, height) => {
+    const { arp } = heightsOf(`  measured 1.500 m to arp at 07:51\n  temperature ${temperature}`);
+    expect(number(arp)).toBeCloseTo(height, 9);
+  });
+
+  /** Two degrees of doubt are 0.035 mm, beside a millimetre of reading. */
+  it('is not read better or worse for its warmth', () => {
+    const { arp } = heightsOf('  measured 1.500 m to arp at 07:51\n  temperature 31 °C');
+    expect(sigma(arp)).toBeCloseTo(Math.hypot(0.001, 0.0005, 1.5 * 11.6e-6 * 2), 7);
+  });
+});
+
 describe('one reading', () => {
   /** Slant to the antenna's edge: H = √(s² − R²) − v; s 1.8527, R 0.1905, v 0.0350 → 1.8079 (geodetic facility's technical note). */
   it('to the edge of the antenna is reduced to the published height', () => {
