@@ -1,5 +1,6 @@
 /** A check within the tolerance, or without one, that is farther off than a right check with this gear stays. */
 import { showLength } from '../quantities/show.ts';
+import { isHole } from '../quantities/value.ts';
 import { BEYOND_CHANCE, type CheckValues } from '../derive/check.ts';
 import { numberOf } from '../slips/situation.ts';
 import { kind } from './finding.ts';
@@ -11,14 +12,31 @@ export const checkSurprising = kind({
     derivation.checks.flatMap((check) =>
       (['horizontal', 'up'] as const).flatMap((component) => surprise(check, component)),
     ),
-  tell: ({ check, component, residual, expected }, { derivation }) => ({
-    severity: 'information',
-    message: `${check.check.name} is off by ${saidResidual(component, residual)}, within what is tolerated and beyond the ${showLength(expected)} that a right check with this gear stays within in ${Math.round(derivation.frame.confidence.value * 1000) / 10} of 100 cases. Now and then that is chance; if the next one is, too, something is wrong.`,
-    ...(check.keyed && check.setup
-      ? { follows: [`keyed/${check.setup.setup.name}/${check.keyed.state.number}/${component}`] }
-      : {}),
-  }),
+  tell: ({ check, component, residual, expected }, { derivation }) => {
+    const cases = `${Math.round(derivation.frame.confidence.value * 1000) / 10} of 100 cases`;
+    const test = check.tests[component];
+    const seldom = isHole(test) ? '' : ` ${sentence(test.words)}`;
+    return {
+      severity: 'information',
+      message: `${check.check.name} is off by ${saidResidual(component, residual)}, beyond the ${showLength(expected)} that a right check with this gear stays within in ${cases}.${seldom} Now and then that is chance; if the next one is, too, something is wrong.`,
+      follows: keyedBehind(check, component, expected),
+    };
+  },
 });
+
+const sentence = (words: string) => `${words[0]?.toUpperCase() ?? ''}${words.slice(1)}.`;
+
+/** The keyed difference that the surprise goes away with. */
+function keyedBehind(check: CheckValues, component: 'horizontal' | 'up', expected: number): string[] {
+  const { keyed, setup, residual, explained } = check;
+  if (!keyed || !setup) return [];
+  const axes = component === 'up' ? (['up'] as const) : (['east', 'north'] as const);
+  const known = axes.map((axis) => numberOf(explained[axis]));
+  const rest = axes.map((axis, index) => (numberOf(residual[axis]) ?? 0) - (known[index] ?? 0));
+  return known.includes(null) || Math.hypot(...rest) > expected
+    ? []
+    : [`keyed/${setup.setup.name}/${keyed.state.number}/${component}`];
+}
 
 /** One for each component, so that each is surprising once in so many checks by chance alone. */
 function surprise(check: CheckValues, component: 'horizontal' | 'up') {

@@ -1,6 +1,7 @@
 /** The coordinates of another mark are told, or the tripod stands over another one. */
 import { isHole } from '../quantities/value.ts';
 import { sameDatum } from '../derive/frame.ts';
+import type { Derivation } from '../derive/derivation.ts';
 import type { MarkValues } from '../derive/mark.ts';
 import { numberOf, type Situation } from './situation.ts';
 import { keyedDatum } from './told.ts';
@@ -43,14 +44,24 @@ export interface OtherMark {
   readonly used: boolean;
 }
 
+/** Marks that a setup stands on or a check was made on. */
+function usedIn(derivation: Derivation): ReadonlySet<MarkValues | null> {
+  let used = cache.get(derivation);
+  if (!used) {
+    used = new Set([...derivation.setups.values(), ...derivation.checks].map(({ mark }) => mark));
+    cache.set(derivation, used);
+  }
+  return used;
+}
+const cache = new WeakMap<Derivation, ReadonlySet<MarkValues | null>>();
+
 /** Every other mark with coordinates in the datum of the keyed values. */
 export function otherMarks(situation: Situation): OtherMark[] {
   const { setup, derivation } = situation;
   const own = setup.mark;
   const datum = keyedDatum(situation);
   if (!datum) return [];
-  const { setups, checks } = derivation;
-  const used = new Set([...setups.values(), ...checks].map(({ mark }) => mark));
+  const used = usedIn(derivation);
   return [...derivation.marks.values()].flatMap((mark: MarkValues) => {
     if (mark === own || isHole(mark.located) || !sameDatum(mark.located.system.datum, datum)) return [];
     const { latitude, longitude } = mark.located;

@@ -1,0 +1,125 @@
+/** Keyed numbers against the right ones, worked out by hand: √(1.284² − 0.048²) + 0.250 = 1.5331 m, 6.284 + 54.917 = 61.201 m. */
+import { describe, expect, it } from 'vitest';
+import { openDocument } from '../../grammar/document.ts';
+import { deriveSession } from '../derive/derivation.ts';
+import { NO_FILES } from '../session/files.ts';
+import { sessionOf } from '../session/session.ts';
+import { keyedDifferences, type KeyedDifference } from './keyed-differences.ts';
+
+const POSITION = `41°09'08.18286"N, 8°37'26.27078"W`;
+
+function differences(keyed: readonly string[], readings = ''): readonly KeyedDifference[] {
+  const text = `job "Pier"
+  date        2026-05-19
+  clock       UTC+01:00
+  grid        EPSG:3763
+surface CHART "port chart datum"
+  offset      2.00 m below orthometric
+mark PM-14
+  position    -41203.118 m E, 164904.902 m N
+  height      6.284 m orthometric
+  separation  54.917 m
+mark PM-09
+  position    -40311.882 m E, 165377.404 m N
+  height      5.196 m orthometric
+  separation  54.915 m
+antenna A1
+  phase-centre 92 mm above arp
+setup BASE on PM-14 with A1 at 07:50
+  measured    1.284 m to foot, 48 mm off centre, at 07:52
+${readings}  extension   250 mm
+${keyed.map((line) => `  keyed       ${line}\n`).join('')}`;
+  const session = sessionOf(openDocument('day.trib', text), NO_FILES);
+  expect(session.remarks).toEqual([]);
+  return keyedDifferences(session, deriveSession(session, NO_FILES));
+}
+
+const slips = (keyed: readonly string[], readings = '') =>
+  differences(keyed, readings).map(({ field, named }) => [field, named?.slip.name ?? null]);
+
+describe('an antenna height', () => {
+  it.each(['1.533 m', '1.532 m', '1.534 m', '5.030 ft', '1533 mm', '1.53 m'])('of %s is right', (height) => {
+    expect(slips([`antenna-height ${height} to arp`])).toEqual([]);
+  });
+  it.each([
+    ['1.283 m', 'extension-left-out'],
+    ['1.783 m', 'extension-twice'],
+    ['1.625 m', 'phase-centre-for-arp'],
+    ['1.441 m', 'arp-for-phase-centre'],
+    // 1.5331 / 0.3048 and 1.5331 · 0.3048.
+    ['5.030 m', 'feet'],
+    ['0.467 m', 'feet'],
+    ['1533 m', 'millimetres-for-metres'],
+    ['1.353 m', 'digits-swapped'],
+    ['1.5331 mm', 'millimetres-for-metres'],
+    ['1.545 m', null],
+  ])('of %s is what comes of %s', (height, slip) => {
+    expect(slips([`antenna-height ${height} to arp`])).toEqual([['antennaHeight', slip]]);
+  });
+  it('to the phase centre is right 92 mm higher', () => {
+    expect(slips(['antenna-height 1.625 m to phase-centre'])).toEqual([]);
+    expect(slips(['antenna-height 1.533 m to phase-centre'])).toEqual([
+      ['antennaHeight', 'arp-for-phase-centre'],
+    ]);
+  });
+  it('is right as taped when the tripod was set anew', () => {
+    const later = '  measured    1.301 m to foot, 48 mm off centre, at 11:42\n';
+    expect(slips(['antenna-height 1.533 m to arp', 'antenna-height 1.550 m to arp at 11:45'], later)).toEqual(
+      [],
+    );
+  });
+});
+
+describe('a height', () => {
+  it.each(['61.201 m', '61.20 m', '61.2 m', '61.202 m'])('of %s is right', (height) => {
+    expect(slips([`position ${POSITION}, height ${height} ellipsoidal`])).toEqual([]);
+  });
+  it.each([
+    ['6.284 m', 'orthometric-for-ellipsoidal'],
+    ['8.284 m', 'chart-for-ellipsoidal'],
+    ['-48.633 m', 'separation-sign'],
+    ['116.118 m', 'separation-twice'],
+    ['200.791 m', 'feet'],
+    ['61.021 m', 'digits-swapped'],
+    ['60.111 m', 'wrong-mark'],
+    ['63.5 m', null],
+  ])('of %s is what comes of %s', (height, slip) => {
+    expect(slips([`position ${POSITION}, height ${height} ellipsoidal`])).toEqual([['height', slip]]);
+  });
+});
+
+describe('a position', () => {
+  it('in the grid is right to its last digit', () => {
+    expect(slips(['position -41203.118 m E, 164904.902 m N, height 61.201 m ellipsoidal'])).toEqual([]);
+  });
+  it.each([
+    ['164904.902 m E, -41203.118 m N', 'east-north-swapped'],
+    ['-41203.181 m E, 164904.902 m N', 'digits-swapped'],
+    // Times (1200/3937) / 0.3048.
+    ['-41203.200 m E, 164905.232 m N', 'survey-feet'],
+    [`41°09'08.18286"S, 8°37'26.27078"W`, 'hemisphere'],
+    [`41°09'08.18286"N, 8°37'26.27078"E`, 'hemisphere'],
+    [`41°09'08.18826"N, 8°37'26.27078"W`, 'digits-swapped'],
+  ])('of %s is what comes of %s', (position, slip) => {
+    expect(slips([`position ${position}, height 61.201 m ellipsoidal`])).toEqual([['position', slip]]);
+  });
+  it('of another mark, with its height, is one slip', () => {
+    const found = differences([`position -40311.882 m E, 165377.404 m N, height 60.111 m ellipsoidal`]);
+    expect(found.map(({ field }) => field)).toEqual(['position', 'height']);
+    for (const { named } of found) expect(named?.fields).toEqual(['position', 'height']);
+    expect(found[0]?.named?.says).toContain('PM-09');
+  });
+});
+
+describe('a number that was keyed anew', () => {
+  it('was wrong until then, and is told once', () => {
+    const found = differences([
+      'antenna-height 1.283 m to arp',
+      'antenna-type A1 at 08:10',
+      'antenna-height 1.533 m to arp at 09:05',
+    ]);
+    expect(found.map(({ states }) => states)).toEqual([[1, 2]]);
+    const [wrong] = found;
+    expect((wrong?.until ?? 0) - (wrong?.from ?? 0)).toBe(75 * 60);
+  });
+});
