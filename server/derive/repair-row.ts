@@ -277,16 +277,23 @@ function spreadByDistance(
   rover: Fate['rover'],
 ): (distance: number) => { readonly axis: number; readonly up: number } {
   const pole = set.entry.kind === 'point' ? set.entry.pole : null;
-  const here = assumed('distance', 0, 'm', 0, 'next to the base');
-  const { axis, up } = occupationSpread(setup, { name: set.name, pole }, rover, here);
-  const part = (value: Value, symbol: string) =>
-    value.origin === 'computed' ? (value.inputs[symbol]?.value ?? 0) : 0;
-  const [a, b] = [part(axis, 'a'), part(axis, 'b')];
-  const [aUp, bUp] = [part(up, 'a'), part(up, 'b')];
-  const rest = axis.value ** 2 - a ** 2 / 2;
-  const restUp = up.value ** 2 - aUp ** 2;
+  const at = (metresAway: number) =>
+    occupationSpread(
+      setup,
+      { name: set.name, pole },
+      rover,
+      assumed('distance', metresAway, 'm', 0, 'to see how the receivers spread'),
+    );
+  const [near, far] = [at(0), at(FAR)];
+  const growth = (direction: 'axis' | 'up') => {
+    const [start, end] = [near.parts.receivers[direction].value, far.parts.receivers[direction].value];
+    return { start, slope: (end - start) / FAR, rest: near[direction].value ** 2 - start ** 2 };
+  };
+  const [axis, up] = [growth('axis'), growth('up')];
   return (distance) => ({
-    axis: Math.sqrt((a + b * distance) ** 2 / 2 + rest),
-    up: Math.sqrt((aUp + bUp * distance) ** 2 + restUp),
+    axis: Math.sqrt((axis.start + axis.slope * distance) ** 2 + axis.rest),
+    up: Math.sqrt((up.start + up.slope * distance) ** 2 + up.rest),
   });
 }
+/** Receivers spread in a straight line with the distance, so that two distances tell it. */
+const FAR = 10_000;

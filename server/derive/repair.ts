@@ -17,7 +17,7 @@ import type { KeyedValues } from './keyed.ts';
 import type { MarkValues } from './mark.ts';
 import type { SetupValues } from './setup.ts';
 import { isProof, roverTrust, type DayFacts, type RoverTrust, type Trust } from './trust.ts';
-import { movementBetween } from './trust-movement.ts';
+import { movementBetween, type Movement } from './trust-movement.ts';
 import type { Judged } from './trust-spans.ts';
 import { boundaryInWords } from './trust-words.ts';
 
@@ -102,7 +102,9 @@ export const ROUNDING = 0.001;
 
 export function repairOf(facts: DayFacts, trust: Trust, confirmed: readonly ConfirmedSlip[]): Repair {
   const keyed = facts.setups.flatMap((setup) =>
-    setup.broadcasts.map((state) => keyedRemedy(setup, state, facts)),
+    setup.broadcasts.length === 0
+      ? [nothingTold(setup)]
+      : setup.broadcasts.map((state) => keyedRemedy(setup, state, facts)),
   );
   const remedies = keyed.filter((found): found is Remedy => 'by' in found);
   const refusals = keyed.filter((found): found is NoRemedy => 'because' in found);
@@ -136,6 +138,15 @@ export const concerns = (
   (rover === null || at.rover === null || rover === at.rover) &&
   (from === null || from <= at.instant) &&
   (until === null || at.instant < until);
+
+const nothingTold = (setup: SetupValues): NoRemedy => ({
+  setup,
+  rover: null,
+  from: null,
+  until: null,
+  agrees: false,
+  because: `What ${setup.setup.name} was told is not noted, so what it broadcast is not known.`,
+});
 
 function keyedRemedy(setup: SetupValues, values: KeyedValues, { frame }: DayFacts): Remedy | NoRemedy {
   const { state, broadcast, recorded } = values;
@@ -247,7 +258,7 @@ function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[
       ];
     const unsteady = failing.find((check, index) => {
       const next = failing[index + 1];
-      return next && movementBetween(check, next, facts.frame).verdict === 'moved';
+      return next && isUnsteady(movementBetween(check, next, facts.frame));
     });
     if (unsteady)
       return [
@@ -276,6 +287,17 @@ function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[
     ];
   });
 }
+
+/** Chance exceeds one and a half times its 95 % level in some three of a thousand comparisons. */
+const STEADY = 1.5;
+const isUnsteady = ({ horizontal, up, budget }: Movement) =>
+  [
+    [horizontal, budget.horizontal],
+    [up, budget.up],
+  ].some(
+    ([size, limit]) =>
+      size && limit && !isHole(size) && !isHole(limit) && Math.abs(size.value) > STEADY * limit.value,
+  );
 
 const within = (instant: number | null, { from, until }: { from: number | null; until: number | null }) =>
   instant !== null && (from === null || from <= instant) && (until === null || instant < until);

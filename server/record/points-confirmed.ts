@@ -1,7 +1,7 @@
 /** The slips that corrections confirm, with the error that each has made: what somebody wrote down, never a guess. */
 import type { Derivation } from '../derive/derivation.ts';
 import type { ConfirmedSlip } from '../derive/repair.ts';
-import { residualsWithout } from '../derive/repair.ts';
+import { residualsWithout, ROUNDING } from '../derive/repair.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { geocentricVectorOf, topocentricOf } from '../geodesy/topocentric.ts';
 import {
@@ -68,15 +68,19 @@ function fromCorrection(
     });
   });
   if (candidates.length === 0) return 'what it would have done to this session cannot be worked out';
-  const ranked = candidates
+  const said = lengthsIn(`${correction.text} ${correction.because?.text ?? ''}`);
+  const meant = candidates.filter(({ way }) => lengthsIn(way.says).some((length) => said.includes(length)));
+  const ranked = (meant.length > 0 ? meant : candidates)
     .map((candidate) => ({ ...candidate, miss: missOf(candidate.effect.seen, candidate.inside) }))
     .sort((one, other) => one.miss - other.miss);
   const [nearest] = ranked;
   if (!nearest) return 'what it would have done to this session cannot be worked out';
-  if (ranked.length > 1 && nearest.inside.length === 0)
-    return 'it can have been made in several ways, and no failing check tells which';
-  if (nearest.inside.some(({ within, ...rest }) => !within(nearest.effect.seen, rest)))
-    return 'what the failing checks show is not what it would have done';
+  const fits = ({ effect, inside }: (typeof ranked)[number]) =>
+    inside.every(({ within, ...rest }) => within(effect.seen, rest));
+  if (!fits(nearest)) return 'what the failing checks show is not what it would have done';
+  const other = ranked.slice(1).find((one) => fits(one) && differs(one.effect.seen, nearest.effect.seen));
+  if (other)
+    return `the checks leave open whether ${nearest.way.says} or ${other.way.says}; write its size into the correction`;
   return {
     correction,
     slip: capital(nearest.way.says),
@@ -87,6 +91,17 @@ function fromCorrection(
     atRover: nearest.effect.base ? null : nearest.effect.seen,
   };
 }
+
+/** Lengths that a text speaks of, in whole tenths of millimetres. */
+function lengthsIn(text: string): number[] {
+  const units: Readonly<Record<string, number>> = { mm: 10, cm: 100, m: 10_000 };
+  return [...text.matchAll(/(\d{1,6}(?:\.\d{1,4})?)\s?(mm|cm|m)\b/g)].map(([, digits, unit]) =>
+    Math.round(Number(digits) * (units[unit ?? ''] ?? NaN)),
+  );
+}
+
+const differs = (one: Topocentric, other: Topocentric) =>
+  Math.hypot(one.east - other.east, one.north - other.north, one.up - other.up) > ROUNDING;
 
 /** A correction names a slip by its name, with blanks or dashes: the longest name that its text holds. */
 function slipNamed(text: string): Slip | undefined {
