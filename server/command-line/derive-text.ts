@@ -5,7 +5,15 @@ import { toRadians } from '../geodesy/angles.ts';
 import { GRS80 } from '../geodesy/ellipsoid.ts';
 import { meanRadius } from '../geodesy/radii.ts';
 import { latitude } from '../quantities/brands.ts';
-import { decimalsFor, decimalsOf, showAngle, showLength, showNumber, showTurn } from '../quantities/show.ts';
+import {
+  decimalsFor,
+  decimalsOf,
+  showAngle,
+  showLength,
+  showNumber,
+  showSigma,
+  showTurn,
+} from '../quantities/show.ts';
 import { isHole, type Value } from '../quantities/value.ts';
 import type { Io } from './io.ts';
 import { shownPath, type Inspected } from './sessions.ts';
@@ -81,7 +89,7 @@ function numberOf(value: Value, label: string): string {
 function spreadOf(value: Value, label: string, at: Value | null): string {
   const { sigma, unit } = value;
   if (sigma === null || sigma === 0) return '';
-  if (unit === 'm') return `± ${showLength(sigma)}`;
+  if (unit === 'm') return `± ${showSigma(sigma, unit)}`;
   if (unit !== '°' || !at) return `± ${showNumber(sigma, decimalsFor(unit, sigma))}${unit}`;
   const φ = latitude(at.value);
   const radius = meanRadius(GRS80, φ) * (label.endsWith('longitude') ? Math.cos(toRadians(φ)) : 1);

@@ -37,7 +37,7 @@ describe('a steel tape', () => {
   /** Two degrees of doubt are 0.035 mm, beside a millimetre of reading. */
   it('is not read better or worse for its warmth', () => {
     const { arp } = heightsOf('  measured 1.500 m to arp at 07:51\n  temperature 31 °C');
-    expect(sigma(arp)).toBeCloseTo(Math.hypot(0.001, 0.0005, 1.5 * 11.6e-6 * 2), 7);
+    expect(sigma(arp)).toBeCloseTo(Math.hypot(0.001 * (1 + 11.6e-6 * 11), 0.0005, 1.5 * 11.6e-6 * 2), 7);
   });
 });
 

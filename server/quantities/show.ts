@@ -38,7 +38,7 @@ export function showValue(value: Value): string {
 }
 
 export function showSigma(sigma: number, unit: Unit): string {
-  if (unit === 'm') return showLength(sigma);
+  if (unit === 'm') return sigma >= 1 ? `${showNumber(sigma, sigma < 9.95 ? 1 : 0)} m` : showLength(sigma);
   return withUnit(showNumber(sigma, decimalsFor(unit, sigma)), unit);
 }
 
