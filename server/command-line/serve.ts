@@ -1,9 +1,9 @@
 /** `tribrach serve`: the language server, for any editor that speaks the protocol. */
 import { type Command, Option } from 'commander';
 import { editorDisk } from './editor-disk.ts';
-import { CannotRun, type Io } from './io.ts';
+import { CannotRun } from './io.ts';
 
-export function register(program: Command, _io: Io): void {
+export function register(program: Command): void {
   program
     .command('serve')
     .description('answer an editor by the Language Server Protocol')
