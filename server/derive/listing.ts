@@ -215,8 +215,8 @@ function aerialPlace({ place, aerial }: ReachValues['base']): Place {
 function ellipseParts({ ellipse }: CheckValues['expected'], place: Place): [string, Maybe<Value>, Place][] {
   if (!ellipse) return [];
   return [
-    ['expected/ellipse/semi-major', ellipse.semiMajor, place],
-    ['expected/ellipse/semi-minor', ellipse.semiMinor, place],
-    ['expected/ellipse/bearing', ellipse.bearing, place],
+    ['expected/semi-major', ellipse.semiMajor, place],
+    ['expected/semi-minor', ellipse.semiMinor, place],
+    ['expected/bearing', ellipse.bearing, place],
   ];
 }
