@@ -96,7 +96,7 @@ export function broadcastsOf(setup: SetupValues, captured: CaptureValues | null)
   const usable = captured?.positions.filter(({ inTurn }) => !inTurn) ?? [];
   if (usable.length === 0 || captured?.positions.some(({ inTurn }) => inTurn)) return setup.keyed;
   const states: (KeyedValues | null)[] = setup.keyed.length > 0 ? [...setup.keyed] : [null];
-  return states.flatMap((state) => {
+  const broadcasts = states.flatMap((state) => {
     const shown = usable.filter(({ noted, agrees }) => (agrees ?? noted) === state);
     if (shown.length === 0 || shown.every(({ agrees }) => agrees !== null)) return state ? [state] : [];
     const start = state?.state.from ?? setup.from;
@@ -110,6 +110,7 @@ export function broadcastsOf(setup: SetupValues, captured: CaptureValues | null)
       return { ...base, state: { ...(state?.state ?? values.state), ...span } };
     });
   });
+  return broadcasts.every((broadcast, index) => broadcast === setup.keyed[index]) ? setup.keyed : broadcasts;
 }
 
 /** A recording is read once, however often it is asked. */
