@@ -110,9 +110,7 @@ function keyedSoFar({ keyed, tell }: SetupValues): string[] {
     offBy(north.value, 'north', 'south'),
     tell.coarse ? '' : offBy(up.value, 'too high', 'too low'),
   ].filter((part) => part !== '');
-  return parts.length === 0
-    ? []
-    : [`What was keyed${since(last)} puts the base ${listed(parts)}.`];
+  return parts.length === 0 ? [] : [`What was keyed${since(last)} puts the base ${listed(parts)}.`];
 }
 
 const since = ({ state }: KeyedValues) => (state.number > 1 ? ' last' : '');
