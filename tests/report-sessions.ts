@@ -11,7 +11,11 @@ const clean = readFileSync('samples/breakwater.trib', 'utf8');
 export const cleanDay = () => inspectText(clean);
 export const lowDay = () => inspectText(withHeights('0.784', '2.572', '0.783', '1.033'));
 export const highDay = () => inspectText(withHeights('3.784', '12.414', '3.783', '4.034'));
-export const extensionDay = () =>
+/** The extension was left out, and every check shows it. */
+export const extensionDay = () => inspectText(readFileSync(EXTENSION, 'utf8'), EXTENSION);
+const EXTENSION = 'samples/broken/height-extension.trib';
+/** The same slip in the notes alone: what was keyed differs, and the checks agree all the same. */
+export const slipInTheNotes = () =>
   inspectText(clean.replace('antenna-height 1.533 m', 'antenna-height 1.283 m'));
 
 function withHeights(first: string, second: string, last: string, keyed: string): string {

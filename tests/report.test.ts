@@ -20,6 +20,7 @@ import {
   lowDay,
   nothingAtAll,
   oneCheck,
+  slipInTheNotes,
   twelveChecks,
   withoutChecks,
   withoutPositions,
@@ -257,6 +258,23 @@ describe.each(Object.entries(days))('the page of %s', (_, day) => {
   });
 });
 
+describe('hostile text', () => {
+  it('is there to be read, in every place that it was written in', () => {
+    const shown = unescaped(reportPage([hostileDay()]));
+    for (const text of [
+      '<h1>"><script>alert(1)</script><img src=x onerror=alert(1)>',
+      '<dd></style><script>alert(2)</script>',
+      'disturbance: <script>alert(3)</script>',
+      '<script>alert(4)</script> [link]',
+      'samples/<script>alert(6)<&script>.trib',
+      '<iframe src=//example.invalid>',
+      'Setup "><script> on <svg/onload=alert(1)>',
+      '<b onclick=x> 08:00, check on A mark that somebody',
+    ])
+      expect(shown).toContain(text);
+  });
+});
+
 describe('what a report tells', () => {
   const page = unescaped(reportPage([extensionDay()]));
 
@@ -313,6 +331,12 @@ describe('Markdown for a pull request', () => {
     expect(text).toMatch(
       /\| Antenna height to the ARP \| 1\.5327 m \| 1\.283 m \| \*\*250 mm too low\*\* \|/,
     );
+  });
+
+  it('tells a slip on a day whose checks agree apart from a day that is in doubt', () => {
+    expect(reportMarkdown([slipInTheNotes()])).toContain('**Something is wrong.**');
+    expect(reportMarkdown([cleanDay()])).toContain('**Proved.**');
+    expect(reportMarkdown([withoutChecks()])).toContain('**Not proved.**');
   });
 
   it('keeps text from a session out of markup, links and mentions', () => {

@@ -46,16 +46,22 @@ export function keyedRows(values: SetupValues, keyed: KeyedValues): KeyedRow[] {
       told: null,
       off: offBy(keyed.up, 'too high', 'too low', sigma),
     },
-    {
-      field: 'Antenna type',
-      should:
-        tell.antennaType === null ? hole('no antenna is named') : { text: tell.antennaType, value: null },
-      told: keyed.state.antennaType
-        ? { text: keyed.state.antennaType.name, value: null }
-        : hole('no antenna type was keyed'),
-      off: null,
-    },
+    typeRow(values, keyed),
   ];
+}
+
+/** Whether another type is the same antenna by another name is for the findings to say. */
+function typeRow({ antenna }: SetupValues, { state }: KeyedValues): KeyedRow {
+  const told = state.antennaType?.name ?? null;
+  const description = antenna?.description ? `, ${antenna.description}` : '';
+  return {
+    field: 'Antenna type',
+    should: antenna
+      ? { text: `${antenna.name}${description}`, value: null }
+      : hole('the setup names no antenna'),
+    told: told === null ? hole('no antenna type was keyed') : { text: told, value: null },
+    off: antenna && told === antenna.name ? { right: true, text: 'right' } : null,
+  };
 }
 
 function positionRows({ tell, mark }: SetupValues, keyed: KeyedValues): KeyedRow[] {

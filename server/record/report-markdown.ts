@@ -7,7 +7,7 @@ import { harmless } from './drawings/markup.ts';
 import { signed } from './drawings/residuals.ts';
 import { against } from './report-checks.ts';
 import { keyedRows } from './report-keyed.ts';
-import { signOf, SIGN_WORDS, titleOf } from './report-verdict.ts';
+import { signInWords, titleOf } from './report-verdict.ts';
 import { verdictOf } from './verdict.ts';
 
 export const reportMarkdown = (inspections: readonly Inspection[]): string =>
@@ -17,7 +17,7 @@ function sessionMarkdown(inspection: Inspection): string {
   const { sentence, next } = verdictOf(inspection);
   const blocks = [
     `## ${plain(titleOf(inspection))}`,
-    `**${SIGN_WORDS[signOf(inspection)]}.** ${plain(sentence ?? 'No base is set up in this session, so there is nothing to prove.')}`,
+    `**${signInWords(inspection)}.** ${plain(sentence ?? 'No base is set up in this session, so there is nothing to prove.')}`,
     next ? `**Next:** ${plain(next)}` : '',
     checkTable(inspection),
     findingList(inspection),

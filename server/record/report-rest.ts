@@ -354,7 +354,7 @@ export function recordSection(chapter: Chapter): Markup {
   const standing = derivation.reviews.map(({ review, standing: state }): Child[] => [
     review.by,
     review.date && !isHole(review.date) ? review.date.typed : 'no date',
-    STANDINGS[state.is],
+    state.is === 'stale' ? `changed since: ${state.changed.join(', ')}` : STANDINGS[state.is],
     lineLink(chapter, review.place),
   ]);
   return section(
@@ -388,7 +388,6 @@ export function recordSection(chapter: Chapter): Markup {
 const STANDINGS = {
   unsealed: 'not sealed',
   fresh: 'unchanged since',
-  stale: 'changed since',
   unverifiable: 'cannot be verified',
 } as const;
 

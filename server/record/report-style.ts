@@ -60,6 +60,7 @@ table.stack,table.stack tbody,table.stack tr,table.stack th,table.stack td{displ
 table.stack caption{display:block}
 table.stack tr{border-bottom:1px solid var(--faint);padding:.45rem 0}
 table.stack th,table.stack td{border:0;padding:0;text-align:left}
+table.stack td:empty{display:none}
 table.stack td[data-label]::before{content:attr(data-label) " ";color:var(--quiet)}
 }
 .finding{margin:1rem 0;padding-left:.9rem;border-left:3px solid var(--faint);break-inside:avoid}

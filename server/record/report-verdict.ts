@@ -3,11 +3,15 @@ import { PROOF_CLASSES, trustOf } from '../derive/trust.ts';
 import type { Inspection } from '../inspect.ts';
 import type { Verdict as Sign } from './drawings/canvas.ts';
 
-export const SIGN_WORDS: Readonly<Record<Sign, string>> = {
-  passes: 'Proved',
-  fails: 'In doubt',
-  undecided: 'Not proved',
-};
+/** The sign in words; errors on a day whose checks agree are told apart from a day whose checks do not. */
+export function signInWords(inspection: Inspection): string {
+  const sign = signOf(inspection);
+  if (sign === 'passes') return 'Proved';
+  if (sign === 'undecided') return 'Not proved';
+  return trustOf(inspection.session, inspection.derivation).day === 'in-doubt'
+    ? 'In doubt'
+    : 'Something is wrong';
+}
 
 /** Errors and failing stretches put a day in doubt; proved is what is bracketed or held. */
 export function signOf({ session, derivation, findings }: Inspection): Sign {

@@ -21,7 +21,7 @@ import {
 } from './report-rest.ts';
 import { setupSection } from './report-setup.ts';
 import { REPORT_STYLE } from './report-style.ts';
-import { signOf, SIGN_WORDS, titleOf } from './report-verdict.ts';
+import { signInWords, signOf, titleOf } from './report-verdict.ts';
 import { verdictOf } from './verdict.ts';
 
 /** A whole HTML document. The same sessions give the same text, whenever and wherever it is made. */
@@ -134,10 +134,10 @@ function verdictBlock(inspection: Inspection): Markup {
     { class: 'verdict' },
     element(
       'svg',
-      { class: 'drawing', viewBox: '-17 -17 34 34', role: 'img', 'aria-label': SIGN_WORDS[sign] },
+      { class: 'drawing', viewBox: '-17 -17 34 34', role: 'img', 'aria-label': signInWords(inspection) },
       verdictSign(sign, 0, 0, 15),
     ),
-    element('p', { class: 'label' }, SIGN_WORDS[sign]),
+    element('p', { class: 'label' }, signInWords(inspection)),
     element(
       'p',
       { class: 'sentence' },

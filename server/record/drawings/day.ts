@@ -121,7 +121,10 @@ function strip(
           inspection.session,
           moment.place,
           moment.told,
-          shape('leader', `M${rounded(x)} ${rounded(lanes + LANE - TALL - 4)}V${rounded(y + 7)}`),
+          shape(
+            'leader',
+            `M${rounded(x)} ${rounded(laneOf(moment, bases, lanes) - TALL / 2)}V${rounded(y + 7)}`,
+          ),
           moment.sign(x, y),
           words(moment.label, left, y, { size: SMALL, tone: `${moment.tone} halo` }),
         );
@@ -199,7 +202,7 @@ function momentLabels(
 }
 
 function checkMoments(inspection: Inspection): Moment[] {
-  return inspection.derivation.checks.flatMap(({ check, instant, verdict, mark }) => {
+  return inspection.derivation.checks.flatMap(({ check, instant, verdict, mark, setup }) => {
     if (instant === null) return [];
     const time = clockTime(instant, inspection) ?? '';
     const judged = { passes: 'passes', fails: 'fails', undecided: 'is undecided' }[verdict];
@@ -212,7 +215,7 @@ function checkMoments(inspection: Inspection): Moment[] {
         tone: verdict === 'fails' ? 'bad' : '',
         place: check.place,
         told: `${check.name} ${time}, check${on}: ${judged}`,
-        setup: null,
+        setup: setup?.setup.name ?? null,
         sign: (x, y) => verdictSign(verdict, x, y, 6.5),
       },
     ];

@@ -546,7 +546,8 @@ interface Flag {
 
 const differs = (level: number, arp: Value, same: boolean) => {
   const size = showLength(Math.abs(level - arp.value));
-  if (same) return { text: `agrees to ${size}`, tone: 'good' };
+  if (same)
+    return { text: Math.abs(level - arp.value) < 0.00005 ? 'agrees' : `agrees to ${size}`, tone: 'good' };
   return { text: `${size} too ${level < arp.value ? 'low' : 'high'}`, tone: 'bad' };
 };
 

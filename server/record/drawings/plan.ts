@@ -1,6 +1,9 @@
 /** The marks, the base, the checks and the points seen from above, with the residuals of the checks drawn many times larger. */
 import type { CheckValues } from '../../derive/check.ts';
 import type { MarkValues } from '../../derive/mark.ts';
+import type { PointSet } from '../../derive/points.ts';
+import { remembered } from '../../derive/remembered.ts';
+import type { Place } from '../../../grammar/tree.ts';
 import type { Inspection } from '../../inspect.ts';
 import { showNumber } from '../../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
@@ -50,14 +53,17 @@ export function plan(inspection: Inspection, canvas: Canvas): Markup {
   const title = 'Plan';
   if (sites.length === 0)
     return emptyDrawing(canvas, title, 'No mark has coordinates yet, so there is no plan.');
-  const extent = extentOf([...sites.map(({ ground }) => ground), ...points.map(({ ground }) => ground)]);
+  const extent = extentOf([
+    ...sites.map(({ ground }) => ground),
+    ...points.flatMap(({ grounds }) => grounds),
+  ]);
   const height = heightFor(extent, canvas);
   const view = viewOf(extent, canvas.width, height);
   const exaggeration = exaggerationFor(sites, view);
   const taken: Box[] = [];
   const figure = group(
     ...baselines(sites, view),
-    ...points.map((point) => pointSign(inspection, point, view, canvas)),
+    ...points.map((point) => pointSigns(inspection, point, view, canvas)),
     ...sites.map((site) => siteSign(inspection, site, view, exaggeration, canvas)),
   );
   for (const site of sites) taken.push(...signBoxes(site, view, exaggeration));
@@ -71,7 +77,14 @@ export function plan(inspection: Inspection, canvas: Canvas): Markup {
   return drawing(
     canvas,
     height + 46,
-    { title, description: describe(sites, points.length, exaggeration) },
+    {
+      title,
+      description: describe(
+        sites,
+        points.reduce((sum, { grounds }) => sum + grounds.length, 0),
+        exaggeration,
+      ),
+    },
     figure,
     labels,
     northArrow(corner, 8, inspection),
@@ -101,20 +114,39 @@ const groundOf = (east: Maybe<Value>, north: Maybe<Value>): Ground | null =>
     : { east: east.value, north: north.value };
 
 interface Measured {
-  readonly name: string;
-  readonly ground: Ground;
-  readonly place: Parameters<typeof standsFor>[2];
+  /** Null for the points of a file or table, which are too many to name. */
+  readonly name: string | null;
+  readonly grounds: readonly Ground[];
+  readonly place: Place;
 }
 
-/** Points that stand in the session one by one, as far as they have grid coordinates. */
-function pointsOf({ session }: Inspection): Measured[] {
-  return session.singlePoints.flatMap((point) => {
-    const position = point.observed?.position;
-    if (position?.form !== 'grid') return [];
-    const ground = groundOf(position.east, position.north);
-    return ground ? [{ name: point.name, ground, place: point.place }] : [];
+/** Points with coordinates in the job's grid; of a large set as many as can be told apart. */
+function pointsOf({ derivation }: Inspection): Measured[] {
+  const { frame, points } = derivation;
+  return points.flatMap((set): Measured[] => {
+    if (set.form !== 'grid' || isHole(set.system) || set.system !== frame.grid) return [];
+    const grounds = groundsOf(set);
+    if (grounds.length === 0) return [];
+    return [{ name: set.kind === 'point' ? set.name : null, grounds, place: set.entry.place }];
   });
 }
+
+const MOST_POINTS = 400;
+const MOST_ROWS = 100_000;
+
+/** Every so many-th point, read once for the same set. */
+const groundsOf = remembered((set: PointSet): readonly Ground[] => {
+  const { rowCount, refused } = set.scan();
+  if (refused !== null || rowCount > MOST_ROWS) return [];
+  const step = Math.ceil(rowCount / MOST_POINTS);
+  const grounds: Ground[] = [];
+  let row = 0;
+  set.read(({ east, north }) => {
+    if (row++ % step !== 0 || east === undefined || north === undefined) return;
+    if (Number.isFinite(east) && Number.isFinite(north)) grounds.push({ east, north });
+  });
+  return grounds;
+});
 
 interface Extent {
   readonly west: number;
@@ -360,23 +392,28 @@ function checkNames(checks: readonly CheckValues[], room: number): string {
 const showDistance = (length: number) =>
   length >= 1000 ? `${showNumber(length / 1000, 2)} km` : `${showNumber(length, length < 10 ? 1 : 0)} m`;
 
-function pointSign(
+function pointSigns(
   inspection: Inspection,
-  { name, ground, place }: Measured,
+  { name, grounds, place }: Measured,
   view: View,
   canvas: Canvas,
 ): Markup {
-  const { x, y } = view.at(ground);
+  const crosses = grounds.map((ground) => {
+    const { x, y } = view.at(ground);
+    return `M${rounded(x - 2.5)} ${rounded(y)}h5m-2.5 -2.5v5`;
+  });
   return standsFor(
     canvas,
     inspection.session,
     place,
-    `point ${name}`,
-    shape('line', `M${rounded(x - 3)} ${rounded(y)}h6M${rounded(x)} ${rounded(y - 3)}v6`),
+    name === null ? `${grounds.length} points` : `point ${name}`,
+    shape('hair', crosses.join('')),
   );
 }
 
-function pointLabel({ name, ground }: Measured, view: View, taken: Box[], field: Box): Markup | null {
+function pointLabel({ name, grounds }: Measured, view: View, taken: Box[], field: Box): Markup | null {
+  const [ground] = grounds;
+  if (name === null || !ground) return null;
   const shown = fitted(name, SMALL, 90);
   const place = freePlace(
     view.at(ground),
@@ -462,7 +499,7 @@ function describe(sites: readonly Site[], points: number, exaggeration: number |
   });
   return [
     ...marks,
-    ...(points > 0 ? [`${points} points.`] : []),
+    ...(points > 0 ? [`${points === 1 ? '1 point' : `${points} points`}.`] : []),
     ...(exaggeration === null ? [] : [`Residuals are drawn ${timesInWords(exaggeration)}.`]),
   ].join(' ');
 }
