@@ -6,12 +6,14 @@ import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } f
 import { compute, computeAll } from '../quantities/computed.ts';
 import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { LocalSurface, Observed } from '../session/entries.ts';
+import { decimalYear } from '../session/moments.ts';
 import { exact, toldFrom } from './budget.ts';
 import { sameDatum, type Frame } from './frame.ts';
 import { placedHeight, type PlacedHeight } from './heights.ts';
 import { locate, toGrid, type Located } from './locate.ts';
 import type { MarkValues } from './mark.ts';
 import type { RightCheck } from './right-check.ts';
+import { transformed } from './transform.ts';
 
 /** Where the controller showed a ground point. */
 export interface ObservedValues {
@@ -29,19 +31,45 @@ export function observedValues(
 ): ObservedValues {
   const none = hole(`nothing was observed at ${about}`, observed?.place ?? null);
   if (!observed) return { located: none, height: none, east: none, north: none };
-  const located = observed.position
+  const seen = observed.position
     ? locate(observed.position, frame, about, {
         sigma: 0,
         because: 'as shown; its uncertainty is that of the receivers',
       })
     : none;
-  const height: Maybe<PlacedHeight> = observed.height
+  const seenHeight: Maybe<PlacedHeight> = observed.height
     ? shown(placedHeight(observed.height, surfaces, about))
-    : !isHole(located) && located.height
-      ? { value: located.height, surface: 'ellipsoidal' }
+    : !isHole(seen) && seen.height
+      ? { value: seen.height, surface: 'ellipsoidal' }
       : hole(`no height was observed at ${about}`, observed.place);
+  const located = inDatumOfJob(seen, seenHeight, observed, frame, about);
+  const carried = located !== seen && !isHole(located) ? located.height : null;
+  const height: Maybe<PlacedHeight> = carried ? { value: carried, surface: 'ellipsoidal' } : seenHeight;
   const grid = isHole(located) ? located : isHole(frame.grid) ? frame.grid : gridOf(located, frame, about);
   return { located, height, east: isHole(grid) ? grid : grid.east, north: isHole(grid) ? grid : grid.north };
+}
+
+/** What was shown in another datum is brought to that of the job, at the epoch of the day; the very same place where it is in it. */
+function inDatumOfJob(
+  located: Maybe<Located>,
+  height: Maybe<PlacedHeight>,
+  { position }: Observed,
+  frame: Frame,
+  about: string,
+): Maybe<Located> {
+  const wanted = isHole(frame.grid) ? frame.geographic : frame.grid;
+  if (isHole(located) || isHole(wanted)) return located;
+  const date = frame.job?.date;
+  const ellipsoidal =
+    !isHole(height) && height.surface === 'ellipsoidal'
+      ? height.value
+      : hole(`no ellipsoidal height was observed at ${about}`);
+  return transformed(located, ellipsoidal, wanted, {
+    about,
+    by: position?.by ?? null,
+    epoch: date && !isHole(date) ? decimalYear(date.day) : null,
+    asked: frame,
+  });
 }
 
 /** Nothing is known of the place, and why. */

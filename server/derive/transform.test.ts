@@ -59,6 +59,30 @@ mark A
   });
 });
 
+describe('a check that was observed in another datum than the job', () => {
+  /** GDA94 to GDA2020 in MGA zone 53: 0.836 m east, 1.530 m north (ICSM GDA2020 Technical Manual §3.1.1). */
+  it('is compared in the datum of the job', () => {
+    const text = `job "x"
+  date 2026-05-19
+  grid EPSG:7853
+mark A
+  position X -4052052.7379 m, Y 4212835.9897 m, Z -2545104.5898 m
+  uncertainty 1 mm horizontal, 1 mm vertical
+setup S on A at 08:00
+  measured 1.5 m to arp
+check C on A at 09:00
+  observed X -4052051.7643 m, Y 4212836.2017 m, Z -2545106.0245 m in GDA94
+check D on A at 09:00
+  observed X -4052051.7643 m, Y 4212836.2017 m, Z -2545106.0245 m
+`;
+    for (const axis of ['east', 'north', 'up'])
+      expect(Math.abs(number(text, `check/C/residual/${axis}`))).toBeLessThan(0.0002);
+    expect(number(text, 'check/D/residual/grid-east')).toBeCloseTo(-0.836, 3);
+    expect(number(text, 'check/D/residual/grid-north')).toBeCloseTo(-1.53, 3);
+    expect(number(text, 'check/D/residual/up')).toBeCloseTo(0.098, 3);
+  });
+});
+
 describe('an epoch', () => {
   const job = (datum: string) => `job "x"\n  grid EPSG:3763\n  datum ${datum}\n`;
   const moving = (epoch: string) =>

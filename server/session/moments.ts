@@ -46,6 +46,13 @@ export function takeMoment(reader: LineReader, what: string): Maybe<Moment> {
   return hole(`${what} is missing`, place);
 }
 
+/** A day, counted from 1970-01-01, as a year with its fraction: what the epoch of coordinates is given in. */
+export function decimalYear(day: number): number {
+  const year = new Date(day * 86_400_000).getUTCFullYear();
+  const [start, end] = [year, year + 1].map((one) => Date.UTC(one, 0, 1) / 86_400_000);
+  return year + (day - (start ?? NaN)) / ((end ?? NaN) - (start ?? NaN));
+}
+
 /** Days from 1970-01-01. Only `YYYY-MM-DD` can be read in one way. */
 export function takeDate(
   reader: LineReader,

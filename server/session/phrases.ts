@@ -15,7 +15,7 @@ import type {
   Stated,
 } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
-import { isOpen, takeDate, takeMoment } from './moments.ts';
+import { decimalYear, isOpen, takeDate, takeMoment } from './moments.ts';
 import { bareNumber, budget, quantity, takeQuantity } from './quantities.ts';
 
 export function takeQuoted(reader: LineReader): Quoted | null {
@@ -176,10 +176,7 @@ export function takeEpoch(reader: LineReader): Maybe<Value> {
   if (item?.kind === 'date') {
     reader.next();
     if (item.day === null) return hole(`there is no ${item.typed}`, reader.at(item));
-    const year = Number(item.typed.slice(0, 4));
-    const start = Date.UTC(year, 0, 1) / 86_400_000;
-    const length = Date.UTC(year + 1, 0, 1) / 86_400_000 - start;
-    return given('epoch', year + (item.day - start) / length, '', 0, item.typed, reader.at(item));
+    return given('epoch', decimalYear(item.day), '', 0, item.typed, reader.at(item));
   }
   return takeBare(reader, 'epoch');
 }
