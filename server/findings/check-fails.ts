@@ -5,24 +5,19 @@ import { BEYOND_CHANCE, type CheckValues } from '../derive/check.ts';
 import { numberOf } from '../slips/situation.ts';
 import { kind, type Subject } from './finding.ts';
 import { antennaTypeEffects } from './antenna-type.ts';
+import type { Place } from '../../grammar/tree.ts';
 import { residualPlace, saidResidual } from './residuals.ts';
 import { apart } from './height-separation.ts';
 import { settledSetups } from './height-settled.ts';
-import { diagnosesOf, type Diagnosis } from '../slips/diagnosis.ts';
+import { diagnosisOf, type Diagnosis } from '../slips/diagnosis.ts';
 import { toldDiagnosis } from './diagnosis-told.ts';
 
 export const checkFails = kind({
   code: 'check/fails',
-  find: ({ derivation }) =>
-    derivation.checks
-      .filter(({ verdict }) => verdict === 'fails')
-      .map((check) => ({ check, beyond: beyondLimits(check), place: residualPlace(check) }))
-      .filter(({ beyond }) => beyond.length > 0),
-  tell: ({ check, beyond }, subject) => {
+  find: (subject) => failures(subject),
+  tell: ({ check, beyond, reasons, diagnosis, leads }, subject) => {
     const { name } = check.check;
     const withinBudget = beyond.every(({ size, expected }) => expected !== null && size <= expected);
-    const diagnosis = diagnosisFor(check, subject);
-    const leads = diagnosis !== null && firstUnexplained(diagnosis, subject) === check;
     const own = check.mark ? ` on ${check.mark.mark.name}` : '';
     return {
       // What a right check does once in a while is no proof that anything is wrong.
@@ -33,11 +28,12 @@ export const checkFails = kind({
           : 'Every point since the last check that agreed is in doubt until the cause is known.'
       }`,
       causes: [`check/${name}`, ...(diagnosis && leads ? [diagnosisKey(diagnosis)] : [])],
+      // Where none of the known slips explains the checks they may have several causes, and each is told on its own.
       follows: [
-        ...reasons(check, beyond, subject),
+        ...reasons,
         ...marksOf(check),
         ...(withinBudget ? ['tolerance'] : []),
-        ...(diagnosis && !leads ? [diagnosisKey(diagnosis)] : []),
+        ...(diagnosis?.answer === 'slips' && !leads ? [diagnosisKey(diagnosis)] : []),
       ],
       rests: diagnosis && leads ? toldDiagnosis(diagnosis) : [],
       ...putRight(check, subject),
@@ -45,21 +41,36 @@ export const checkFails = kind({
   },
 });
 
-/** What was made of the checks that what was keyed does not explain; null where there is nothing to explain. */
-function diagnosisFor(check: CheckValues, { session, derivation }: Subject): Diagnosis | null {
-  const found = diagnosesOf(session, derivation).find(({ checks }) => checks.includes(check));
-  return found && found.answer !== 'nothing' ? found : null;
+interface Failure {
+  readonly check: CheckValues;
+  readonly place: Place;
+  readonly beyond: readonly Beyond[];
+  /** Keys of what the notes themselves have to explain it; none where it stays unexplained. */
+  readonly reasons: readonly string[];
+  /** What was made of the unexplained checks of this base. */
+  readonly diagnosis: Diagnosis | null;
+  /** One cause is one story: it is told at the first check that nothing else explains, and the others hang under it. */
+  readonly leads: boolean;
 }
 
-/** One cause is one story: it is told at the first check that nothing else explains, and the others hang under it. */
-const firstUnexplained = ({ checks }: Diagnosis, subject: Subject): CheckValues | null =>
-  checks.find(
-    (check) => check.verdict === 'fails' && reasons(check, beyondLimits(check), subject).length === 0,
-  ) ?? null;
+function failures(subject: Subject): Failure[] {
+  const { session, derivation } = subject;
+  const led = new Set<Diagnosis>();
+  return derivation.checks.flatMap((check): Failure[] => {
+    const beyond = check.verdict === 'fails' ? beyondLimits(check) : [];
+    if (beyond.length === 0) return [];
+    const reasons = reasonsFor(check, beyond, subject);
+    const found =
+      reasons.length > 0 || !check.setup ? null : diagnosisOf(check.setup, check.keyed, session, derivation);
+    const diagnosis = found?.answer === 'nothing' ? null : found;
+    const leads = diagnosis !== null && !led.has(diagnosis);
+    if (diagnosis) led.add(diagnosis);
+    return [{ check, place: residualPlace(check), beyond, reasons, diagnosis, leads }];
+  });
+}
 
-/** Where none of the known slips explains the checks they may have several causes, and each is told on its own. */
-const diagnosisKey = ({ setup, keyed, answer }: Diagnosis) =>
-  `diagnosis/${setup.setup.name}/${keyed?.state.number ?? 0}${answer === 'none' ? '/none' : ''}`;
+const diagnosisKey = ({ setup, keyed }: Diagnosis) =>
+  `diagnosis/${setup.setup.name}/${keyed?.state.number ?? 0}`;
 
 interface Beyond {
   readonly component: 'horizontal' | 'up';
@@ -89,7 +100,7 @@ function beyondLimits(check: CheckValues): Beyond[] {
 const LOST = 0.02;
 
 /** Keys of what explains every failing component; none where one of them stays unexplained. */
-function reasons(check: CheckValues, beyond: readonly Beyond[], subject: Subject): string[] {
+function reasonsFor(check: CheckValues, beyond: readonly Beyond[], subject: Subject): string[] {
   const { setup, keyed } = check;
   if (!setup) return [];
   const { east, north, up } = check.explained;

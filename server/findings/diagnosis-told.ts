@@ -13,7 +13,7 @@ export function toldDiagnosis({ setup, groups, answer }: Diagnosis): NonNullable
     return [
       {
         place,
-        message: `None of the known slips would explain the checks of ${setup.setup.name} together. Think of a mark that has moved, of a bad occupation, and of what was not written down.`,
+        message: `None of the known slips would explain the checks of ${setup.setup.name} together. Think of a base or a mark that was moved, of a bad occupation, and of what was not written down.`,
       },
     ];
   return groups

@@ -30,7 +30,9 @@ function afterEvents({ setup, session }: Situation): Way[] {
 /** Between any two checks of the setup, without anybody having noted it. */
 function betweenChecks({ setup, derivation }: Situation): Way[] {
   const own = derivation.checks.filter((check) => check.setup === setup && check.instant !== null);
-  const times = [...new Set(own.map(({ instant }) => instant ?? 0))].sort((one, other) => one - other);
+  const times = [...new Set(own.map(({ instant }) => instant ?? 0))]
+    .sort((one, other) => one - other)
+    .slice(0, MOST);
   return times
     .slice(1)
     .flatMap((at) =>
@@ -41,6 +43,9 @@ function betweenChecks({ setup, derivation }: Situation): Way[] {
       ),
     );
 }
+
+/** Of more checks than this the first ones decide. */
+const MOST = 40;
 
 /** Rovers take the base to stand where it stood, so that all that they measure moves the other way. */
 function moved(says: string, from: number, weight: number): Way[] {

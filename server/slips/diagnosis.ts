@@ -3,6 +3,8 @@ import type { CheckValues } from '../derive/check.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
 import type { SetupValues } from '../derive/setup.ts';
+import { isHole } from '../quantities/value.ts';
+import { interned, NOTHING } from '../derive/remembered.ts';
 import type { Session } from '../session/session.ts';
 import { keyedDifferences, type KeyedDifference } from './keyed-differences.ts';
 import { fitOf, lengthIn } from './likelihood.ts';
@@ -56,27 +58,60 @@ const WORTH_SAYING = Math.log(1e-3);
 const PAIRED = 8;
 
 /** One for each keyed state of each setup that checks were made in. */
-export function diagnosesOf(session: Session, derivation: Derivation): readonly Diagnosis[] {
-  const known = cache.get(derivation);
-  if (known) return known;
-  const found = [...derivation.setups.values()].flatMap((setup) => {
-    const own = derivation.checks.filter((check) => check.setup === setup && check.mark !== setup.mark);
-    const states = [...new Set(own.map(({ keyed }) => keyed))];
-    return states.flatMap((keyed) =>
-      diagnosed(
-        own.filter((check) => check.keyed === keyed),
-        situationOf(setup, keyed, session, derivation),
-      ),
+export const diagnosesOf = (session: Session, derivation: Derivation): readonly Diagnosis[] =>
+  [...derivation.setups.values()].flatMap((setup) => {
+    const own = derivation.checks.filter((check) => check.setup === setup);
+    return [...new Set(own.map(({ keyed }) => keyed))].flatMap(
+      (keyed) => diagnosisOf(setup, keyed, session, derivation) ?? [],
     );
   });
-  cache.set(derivation, found);
+
+/** What explains the checks that were made from a base in one keyed state; null where they show nothing. */
+export function diagnosisOf(
+  setup: SetupValues,
+  keyed: KeyedValues | null,
+  session: Session,
+  derivation: Derivation,
+): Diagnosis | null {
+  const checks = derivation.checks.filter(
+    (check) => check.setup === setup && check.keyed === keyed && check.mark !== setup.mark,
+  );
+  const rests = restsOn(setup, keyed, checks, session, derivation);
+  const known = cache.get(rests);
+  if (known !== undefined) return known;
+  const found = diagnosed(checks, situationOf(setup, keyed, session, derivation));
+  cache.set(rests, found);
   return found;
 }
-const cache = new WeakMap<Derivation, readonly Diagnosis[]>();
+const cache = new WeakMap<readonly object[], Diagnosis | null>();
 
-function diagnosed(checks: readonly CheckValues[], situation: Situation): Diagnosis[] {
+/** Everything that the answer can depend on, as one list: an edit elsewhere leaves it the same, and the answer with it. */
+function restsOn(
+  setup: SetupValues,
+  keyed: KeyedValues | null,
+  checks: readonly CheckValues[],
+  session: Session,
+  { frame, geoid, marks, setups, checks: all }: Derivation,
+): readonly object[] {
+  return interned<object>([
+    setup,
+    keyed ?? NOTHING,
+    frame,
+    session.job ?? NOTHING,
+    isHole(geoid) ? NOTHING : geoid,
+    ...checks,
+    ...marks.values(),
+    ...setups.values(),
+    ...session.events,
+    ...session.surfaces.values(),
+    ...session.antennas.values(),
+    ...new Set(all.flatMap(({ mark }) => mark ?? [])),
+  ]);
+}
+
+function diagnosed(checks: readonly CheckValues[], situation: Situation): Diagnosis | null {
   const evidence = evidenceOf(checks);
-  if (!evidence) return [];
+  if (!evidence) return null;
   const { setup, keyed, session, derivation } = situation;
   const shown = keyedDifferences(session, derivation).filter(
     (one) => one.setup === setup && keyed !== null && one.states.includes(keyed.state.number),
@@ -84,7 +119,7 @@ function diagnosed(checks: readonly CheckValues[], situation: Situation): Diagno
   const candidates = withPairs(candidatesFor(situation, evidence), evidence, logOfNone(evidence));
   const groups = grouped(candidates, evidence);
   const answer = groups.length > 0 ? 'slips' : withinNoise(evidence) ? 'nothing' : 'none';
-  return [{ setup, keyed, checks, shown, answer, groups }];
+  return { setup, keyed, checks, shown, answer, groups };
 }
 
 interface Candidate {
@@ -136,7 +171,7 @@ const LARGE_ENOUGH = 2;
 function withPairs(singles: readonly Candidate[], evidence: Evidence, none: number): Scored[] {
   const alone = singles.map((one) => scored(one, none));
   const kind = (wanted: 'up' | 'horizontal') =>
-    singles.filter((one) => changesOnly(one, evidence) === wanted);
+    singles.filter((one) => one.size < TOO_LARGE && changesOnly(one, evidence) === wanted);
   const bySide = (wanted: 'up' | 'horizontal') =>
     kind(wanted)
       .map((one) => ({ one, side: sideLog(one, evidence, wanted) }))
@@ -166,6 +201,9 @@ function withPairs(singles: readonly Candidate[], evidence: Evidence, none: numb
   );
   return [...alone, ...pairs];
 }
+/** Of a base that is wrong by more, vectors are bent so much that a second slip cannot be seen beside it, metres. */
+const TOO_LARGE = 10_000;
+
 type Scored = Candidate & { readonly odds: number; readonly times: number };
 
 function scored(one: Candidate, none: number): Scored {

@@ -6,12 +6,14 @@ import { toRadians } from '../geodesy/angles.ts';
 import { latitude as asLatitude } from '../quantities/brands.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
+import type { Frame } from '../derive/frame.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
+import { remembered } from '../derive/remembered.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import type { Session } from '../session/session.ts';
 import type { Place as TextPlace } from '../../grammar/tree.ts';
 import { lastDigit } from './digits.ts';
-import { numberOf, ROUNDED, situationOf, SURELY, type Situation } from './situation.ts';
+import { numberOf, rightNumbers, ROUNDED, situationOf, SURELY, type Situation } from './situation.ts';
 import type { Place, Slip, Told, Way } from './slip.ts';
 import { SLIPS } from './slips.ts';
 
@@ -58,6 +60,7 @@ export function keyedDifferences(session: Session, derivation: Derivation): read
 const cache = new WeakMap<Derivation, readonly KeyedDifference[]>();
 
 function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): KeyedDifference[] {
+  if (keyedRightly(setup, derivation.frame)) return [];
   const seen = new Set<object>();
   return setup.keyed.flatMap((keyed) => {
     const situation = situationOf(setup, keyed, session, derivation);
@@ -86,6 +89,15 @@ function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): 
   });
 }
 
+/** Whether another mark or another setup would explain anything is asked only where something is wrong. */
+const keyedRightly = (setup: SetupValues, frame: Frame) => rightly(setup, frame).is;
+const rightly = remembered((setup: SetupValues, frame: Frame) => ({
+  is: setup.keyed.every((keyed) => {
+    const numbers = { setup, right: rightNumbers(setup, keyed, frame) };
+    return FIELDS.every((field) => difference(field, keyed, numbers).length === 0);
+  }),
+}));
+
 const FIELDS: readonly Field[] = ['position', 'height', 'antennaHeight'];
 
 function typedField(field: Field, { state }: KeyedValues): object | null {
@@ -98,12 +110,15 @@ type Found = Pick<KeyedDifference, 'field' | 'place' | 'by' | 'right' | 'keyed'>
   readonly typed: string | null;
 };
 
-function difference(field: Field, keyed: KeyedValues, situation: Situation): Found[] {
+/** A base and what it should have been told, whatever else the day was. */
+type Numbers = Pick<Situation, 'setup' | 'right'>;
+
+function difference(field: Field, keyed: KeyedValues, situation: Numbers): Found[] {
   if (field === 'position') return positionDifference(keyed, situation);
   return field === 'height' ? heightDifference(keyed, situation) : antennaDifference(keyed, situation);
 }
 
-function antennaDifference(keyed: KeyedValues, { right, setup }: Situation): Found[] {
+function antennaDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[] {
   const field = keyed.state.antennaHeight;
   const told = numberOf(keyed.antennaHeight);
   if (!field || told === null || right.tapedHeight === null) return [];
@@ -142,7 +157,7 @@ function asTapedLater(
 /** The tape is read within this of the keying, seconds. */
 const AROUND = 1800;
 
-function heightDifference(keyed: KeyedValues, { right, setup }: Situation): Found[] {
+function heightDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[] {
   const told = numberOf(keyed.height);
   const place = keyed.state.height
     ? (placeOf(keyed.state.height.value) ?? keyed.state.height.place)
@@ -157,7 +172,7 @@ function heightDifference(keyed: KeyedValues, { right, setup }: Situation): Foun
   return [{ field: 'height', place, by: { up }, right: right.height, keyed: told, digit, typed }];
 }
 
-function positionDifference(keyed: KeyedValues, { right }: Situation): Found[] {
+function positionDifference(keyed: KeyedValues, { right }: Numbers): Found[] {
   const { position } = keyed.state;
   const east = numberOf(keyed.east);
   const north = numberOf(keyed.north);

@@ -68,7 +68,7 @@ export function situationOf(
 
 const NO_STATE: { readonly none: true } = { none: true };
 
-const rightNumbers = remembered(
+export const rightNumbers = remembered(
   (setup: SetupValues, state: KeyedValues | typeof NO_STATE, frame: Frame): Right => {
     const keyed = 'state' in state ? state : null;
     const { tell, mark, height } = setup;
