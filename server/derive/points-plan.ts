@@ -10,7 +10,7 @@ import type {
 import { planProblems } from '../evidence/points/column-plan.ts';
 import { assumed, isHole, type Assumed } from '../quantities/value.ts';
 import type { Column, Job, Points } from '../session/entries.ts';
-import { nearest } from '../session/near.ts';
+import { nearest } from '../quantities/near.ts';
 
 export type PointsForm = 'grid' | 'geographic' | 'geocentric';
 

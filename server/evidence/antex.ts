@@ -6,9 +6,9 @@
  */
 import type { Metres } from '../quantities/brands.ts';
 import { metres } from '../quantities/brands.ts';
+import { nearest } from '../quantities/near.ts';
 import { labelOf, numberAt, numbersAt, textAt, timeAt } from './columns.ts';
 import { lineReader } from './lines.ts';
-import { nearNames } from './near-names.ts';
 import type { EvidenceProblem } from './problems.ts';
 import { problemList } from './problems.ts';
 
@@ -172,12 +172,14 @@ function describe(antenna: Draft, label: string, line: string) {
   }
 }
 
+/** The same name with other radomes, then near names, the radome asked for first. */
 function nearTypes(wanted: string, types: ReadonlySet<string>): readonly string[] {
-  const name = wanted.slice(0, 16);
-  const otherRadomes = [...types]
-    .filter((type) => type.startsWith(name))
-    .sort()
-    .slice(0, 5);
-  const nearly = nearNames(wanted, types).filter((type) => !otherRadomes.includes(type));
-  return [...otherRadomes, ...nearly].slice(0, 8);
+  const nameOf = (type: string) => type.slice(0, 16);
+  const names = new Set([...types].map(nameOf));
+  return [nameOf(wanted), ...nearest(nameOf(wanted), names)]
+    .flatMap((name) => [...types].filter((type) => nameOf(type) === name).sort(radomeFirst(wanted.slice(16))))
+    .slice(0, 8);
 }
+
+const radomeFirst = (radome: string) => (one: string, other: string) =>
+  Number(other.endsWith(radome)) - Number(one.endsWith(radome)) || (one < other ? -1 : 1);

@@ -1,6 +1,6 @@
 /** A constellation under `tracked` that is none, so that the sizes of its messages are not known. */
 import { CONSTELLATION_NAMES, constellationOf } from '../derive/link-stream.ts';
-import { nearest } from '../session/near.ts';
+import { nearest } from '../quantities/near.ts';
 import { kind, readingFixes } from './finding.ts';
 import { listed, short } from './words.ts';
 

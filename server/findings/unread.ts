@@ -1,7 +1,7 @@
 /** What a line would have said that cannot be read as it is written: keys by which what is missing for it hangs under it. */
 import type { Entry, Line, Place } from '../../grammar/tree.ts';
 import { DETAILS, detailWord, ENTRIES, entryWord } from '../../grammar/vocabulary.ts';
-import { nearest } from '../session/near.ts';
+import { nearest } from '../quantities/near.ts';
 import type { Subject } from './finding.ts';
 
 /** An entry of this word and name, or one of any name, whose own line cannot be read or is missing. */

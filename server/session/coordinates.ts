@@ -3,7 +3,7 @@ import type { Item, Measure, Place, Sum } from '../../grammar/tree.ts';
 import { showAngle } from '../quantities/show.ts';
 import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { LineReader } from './line-reader.ts';
-import { nearest } from './near.ts';
+import { nearest } from '../quantities/near.ts';
 import { quantity } from './quantities.ts';
 
 export interface Named {

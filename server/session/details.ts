@@ -2,7 +2,7 @@
 import type { Entry, Line, Place } from '../../grammar/tree.ts';
 import { DETAILS, detailWord, ENTRIES, entryWord, type WordEntry } from '../../grammar/vocabulary.ts';
 import { readLine, type LineReader } from './line-reader.ts';
-import { nearest } from './near.ts';
+import { nearest } from '../quantities/near.ts';
 import type { Remark } from './remark.ts';
 
 export interface Details {

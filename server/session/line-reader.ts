@@ -1,6 +1,6 @@
 /** Takes the items of one line one after the other; what nobody takes is left over and remarked on. */
 import type { Entry, Item, Line, Name, Place, Span, Sum, Text, Word } from '../../grammar/tree.ts';
-import { nearest } from './near.ts';
+import { nearest } from '../quantities/near.ts';
 import type { Remark } from './remark.ts';
 
 export interface LineReader {

@@ -4,7 +4,7 @@ import { unitNamed, UNITS, type Dimension, type UnitSpec } from '../../grammar/u
 import { sumOf } from '../quantities/sum.ts';
 import { given, hole, isHole, type Maybe, type Unit, type Value } from '../quantities/value.ts';
 import type { LineReader } from './line-reader.ts';
-import { nearest } from './near.ts';
+import { nearest } from '../quantities/near.ts';
 
 const basicUnit: Readonly<Record<Dimension, Unit>> = {
   length: 'm',

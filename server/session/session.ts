@@ -28,7 +28,7 @@ import type {
 } from './entries.ts';
 import { resolvePath, type Files } from './files.ts';
 import type { Moment } from './moments.ts';
-import { nearest } from './near.ts';
+import { nearest } from '../quantities/near.ts';
 import type { NamedKind, Remark } from './remark.ts';
 
 export interface Session {

@@ -1,4 +1,5 @@
 /** Reads the cells of a points file: numbers, lengths, angles and times; what cannot be read is undefined, never 0. */
+import { unitNamed } from '../../../grammar/units.ts';
 import { dayNumberOfIso, modulo, secondsOfDay } from '../civil-time.ts';
 import type { ColumnClock, ColumnPlan, ColumnUnit } from './column-plan.ts';
 
@@ -20,9 +21,10 @@ export const textOf = (cell: string) => (/^'+[=+\-@\t\r]/.test(cell) ? cell.slic
 
 /** A length in metres. */
 export function lengthOf(cell: string, unit: ColumnUnit, decimal: '.' | ','): number | undefined {
-  const factor = metresIn[unit];
+  const spec = unitNamed(unit);
   const number = numberOf(cell, decimal);
-  return number === undefined || factor === undefined ? undefined : number * factor;
+  if (number === undefined || spec?.measures !== 'length' || spec.factor === null) return undefined;
+  return number * spec.factor;
 }
 
 /** An angle in degrees, not beyond `most`; a letter from `letters`, positive first, may stand at its end. */
@@ -74,15 +76,6 @@ export function timeReader(clock: ColumnClock, plan: ColumnPlan): (cell: string)
 
 const timePattern =
   /^(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{1,2}):(\d{2})(?::(\d{2}(?:[.,]\d{1,9})?))?(Z|[+-]\d{2}:?\d{2})?$/;
-
-const metresIn: Partial<Record<ColumnUnit, number>> = {
-  m: 1,
-  mm: 0.001,
-  cm: 0.01,
-  km: 1000,
-  ft: 0.3048,
-  usft: 1200 / 3937,
-};
 
 function aheadOfUtc(
   zone: string | undefined,
