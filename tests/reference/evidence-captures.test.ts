@@ -14,7 +14,7 @@ const cache = new URL('../../.cache/evidence/', import.meta.url).pathname;
 const absent = !existsSync(`${cache}rtcm3.log`);
 if (absent) {
   process.stderr.write(
-    'NOT TESTED: the recorded logs are absent; fetch them with "node tests/reference/evidence-captures.mjs".\n',
+    'NOT TESTED: the recorded logs are absent; fetch them with "npm run fetch:captures".\n',
   );
 }
 
