@@ -1,4 +1,4 @@
-/** Bundles the command line, the extension and its web twin into dist/, and writes the colouring that the grammar derives. */
+/** Bundles the command line, the extension, its web twin and its panel into dist/, and writes the colouring that the grammar derives. */
 import { build } from 'esbuild';
 import { chmod, mkdir, rm, writeFile } from 'node:fs/promises';
 import { existsSync } from 'node:fs';
@@ -41,6 +41,13 @@ const bundles = [
     entryPoints: ['server/protocol/worker.ts'],
     outfile: 'dist/server-worker.js',
   },
+  {
+    ...forBrowser,
+    format: 'iife',
+    entryPoints: ['client/panel/page.ts'],
+    outfile: 'dist/panel.js',
+  },
+  { ...forBrowser, entryPoints: ['client/panel/page.css'], outfile: 'dist/panel.css' },
 ];
 
 for (const bundle of bundles) await write(bundle);

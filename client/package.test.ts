@@ -14,6 +14,8 @@ const expectedFiles = [
   'extension/client/snippets.json',
   'extension/dist/extension-web.js',
   'extension/dist/extension.cjs',
+  'extension/dist/panel.css',
+  'extension/dist/panel.js',
   'extension/dist/server-worker.js',
   'extension/dist/tribrach.cjs',
   'extension/dist/tribrach.tmLanguage.json',

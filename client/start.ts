@@ -2,6 +2,7 @@
 import { window, type ExtensionContext } from 'vscode';
 import { State, type BaseLanguageClient, type LanguageClientOptions } from 'vscode-languageclient';
 import { registerCommands } from './commands.ts';
+import { registerPanel } from './panel.ts';
 import { createStatus } from './status.ts';
 
 export type Connect = (options: LanguageClientOptions) => BaseLanguageClient;
@@ -21,6 +22,7 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
     status,
     client.onDidChangeState(({ newState }) => status.show(stateInWords[newState])),
     ...registerCommands(() => attempt(() => restart(client))),
+    ...registerPanel(context.extensionUri, client),
   );
   await attempt(() => client.start());
 }

@@ -11,6 +11,7 @@ import { pathOf } from './addresses.ts';
 import { answerCodeActions } from './code-actions.ts';
 import { answerCompletion } from './completion.ts';
 import { answerDiagnostics, publishDiagnostics } from './diagnostics.ts';
+import { answerDrawings } from './drawings.ts';
 import { answerFormatting } from './formatting.ts';
 import { answerHover } from './hover.ts';
 import { answerInlayHints } from './inlay-hints.ts';
@@ -61,6 +62,7 @@ function answerAll(connection: Connection, sessions: OpenSessions): void {
   answerStructure(connection, sessions);
   answerFormatting(connection, sessions);
   answerSemanticTokens(connection, sessions);
+  answerDrawings(connection, sessions);
 }
 
 const pulls = (client: ClientCapabilities) => client.textDocument?.diagnostic !== undefined;
