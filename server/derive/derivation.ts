@@ -65,17 +65,12 @@ export function deriveSession(session: Session, files: Files): Derivation {
   const surroundings = surroundingsOf(frame, surfaces, modelsByName(session, geoids));
   const antennas = antennasOf(session, files);
   const setups = new Map<string, SetupValues>();
+  const eventsOn = eventsBySetup(session);
   const evidence = (file: Quoted | null) => (file ? bytesOf(file, files) : NOTHING);
   for (const setup of session.setups.values()) {
     const mark = setup.on ? marks.get(setup.on.name) : undefined;
     const antenna = setup.with ? antennas.get(setup.with.name)?.antenna : undefined;
-    const values = setupOf(
-      setup,
-      mark ?? NOTHING,
-      antenna ?? NOTHING,
-      eventsOn(setup, session),
-      surroundings,
-    );
+    const values = setupOf(setup, mark ?? NOTHING, antenna ?? NOTHING, eventsOn(setup), surroundings);
     const [captured, rawLog] = [evidence(setup.captured), evidence(setup.rawLog)];
     setups.set(
       setup.name,
@@ -222,9 +217,12 @@ function unreadable(because: string): Refusal {
 }
 
 /** Events that name no setup happened to all of them. */
-function eventsOn(setup: Setup, session: Session): EventInstants {
-  const events = session.events.filter((event) => event.on === null || event.on.name === setup.name);
-  return instantsOf(interned(events), session.job ?? NOTHING);
+function eventsBySetup({ events, job }: Session): (setup: Setup) => EventInstants {
+  const named = new Set(events.map(({ on }) => on?.name));
+  const of = (name: string | undefined) =>
+    instantsOf(interned(events.filter(({ on }) => on === null || on.name === name)), job ?? NOTHING);
+  const common = of(undefined);
+  return ({ name }) => (named.has(name) ? of(name) : common);
 }
 
 /** The base of a check: the one it names, else the one that stood at its time, else the only one. */

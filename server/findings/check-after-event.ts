@@ -3,6 +3,7 @@ import type { Event } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { kind, type Subject } from './finding.ts';
+import { checksFrom } from './setup-checks.ts';
 import { clockTime } from './words.ts';
 import type { Place } from '../../grammar/tree.ts';
 
@@ -25,25 +26,22 @@ export const checkAfterEvent = kind({
 
 /** A check on any mark, a nail among them, that was made after the event and before the next one to the same base. */
 function unproved({ session, derivation }: Subject): Unproved[] {
+  const happened = session.events
+    .map((event) => ({ event, instant: instantOf(event.at, session.job) }))
+    .filter((one): one is { event: Event; instant: number } => one.instant !== null)
+    .sort((one, other) => one.instant - other.instant);
   return [...derivation.setups.values()].flatMap((setup) => {
     if (setup.setup.until === null) return [];
-    const own = session.events
-      .filter(({ on }) => on === null || on.name === setup.setup.name)
-      .map((event) => ({ event, instant: instantOf(event.at, session.job) }))
-      .filter((one): one is { event: Event; instant: number } => one.instant !== null)
-      .filter(
-        ({ instant }) =>
-          (setup.from === null || instant >= setup.from) && (setup.until === null || instant <= setup.until),
-      )
-      .sort((one, other) => one.instant - other.instant);
+    const own = happened.filter(
+      ({ event: { on }, instant }) =>
+        (on === null || on.name === setup.setup.name) &&
+        (setup.from === null || instant >= setup.from) &&
+        (setup.until === null || instant <= setup.until),
+    );
     return own.flatMap(({ event, instant }, index) => {
       const next = own[index + 1]?.instant ?? Infinity;
-      const seen = derivation.checks.some(
-        (check) =>
-          check.setup === setup &&
-          check.instant !== null &&
-          check.instant >= instant &&
-          check.instant <= next,
+      const seen = checksFrom(setup, derivation).some(
+        (check) => check.instant !== null && check.instant >= instant && check.instant <= next,
       );
       return seen ? [] : [{ event, setup, instant, place: wordPlace(event) }];
     });

@@ -10,6 +10,7 @@ export const markNoUncertainty = kind({
   find: (subject) =>
     usedMarks(subject).flatMap((used) => {
       const { mark, sigmaHorizontal, sigmaVertical } = used.values;
+      if (hasDetail(mark, 'uncertainty')) return [];
       const checks = subject.derivation.checks.filter(
         ({ mark: on, setup, occupation, expected }) =>
           occupation !== null &&
@@ -17,7 +18,7 @@ export const markNoUncertainty = kind({
           ((sigmaHorizontal === null && isHole(expected.horizontal)) ||
             (sigmaVertical === null && isHole(expected.up))),
       );
-      if (checks.length === 0 || hasDetail(mark, 'uncertainty')) return [];
+      if (checks.length === 0) return [];
       return [{ used, checks, place: placeOfUse(used, subject, nameIn(mark)) }];
     }),
   tell: ({ used, checks }) => ({

@@ -12,6 +12,7 @@ import { isRefusal } from '../quantities/refusal.ts';
 import { isHole } from '../quantities/value.ts';
 import { frameIn, gridNamed, type Frame } from '../derive/frame.ts';
 import { locate } from '../derive/locate.ts';
+import { remembered } from '../derive/remembered.ts';
 import { placeOf } from '../slips/grid-told.ts';
 import { metresBetween } from '../slips/keyed-differences.ts';
 import type { Position } from '../session/coordinates.ts';
@@ -32,14 +33,16 @@ export interface Outside {
 const BESIDE = 5_000;
 
 export function marksOutOfArea({ session, derivation }: Subject): Outside[] {
+  const frames = new Map([...session.jobs.keys()].map((path) => [path, frameIn(session, path)]));
   return [...derivation.marks.values()].flatMap(({ mark }) => {
-    const frame = frameIn(session, mark.place.path);
-    return mark.position ? outside(mark, mark.position, frame) : [];
+    const frame = frames.get(mark.place.path);
+    return frame ? outside(mark, frame) : [];
   });
 }
 
-function outside(mark: Mark, position: Position, frame: Frame): Outside[] {
-  if (position.form === 'geocentric') return [];
+const outside = remembered((mark: Mark, frame: Frame): Outside[] => {
+  const { position } = mark;
+  if (!position || position.form === 'geocentric') return [];
   const system = position.system && position.form === 'grid' ? gridNamed(position.system, frame) : frame.grid;
   if (isHole(system) || !system.area) return [];
   if (position.form === 'geographic') {
@@ -66,7 +69,7 @@ function outside(mark: Mark, position: Position, frame: Frame): Outside[] {
   if (distance !== null && distance <= BESIDE) return [];
   const swappedInside = gridDistance(system, north.value, east.value) === 0;
   return [{ mark, position, system, distance, swappedInside }];
-}
+});
 
 /** The angles in each other's place, with every hemisphere that their letters could have had. */
 const exchanged = (latitude: number, longitude: number) =>

@@ -1,6 +1,7 @@
 /** Which marks the day rests on: those that a setup stands on or a check was made on. */
 import type { Entry, Place } from '../../grammar/tree.ts';
 import { detailWord } from '../../grammar/vocabulary.ts';
+import type { Derivation } from '../derive/derivation.ts';
 import type { MarkValues } from '../derive/mark.ts';
 import type { Check, Setup } from '../session/entries.ts';
 import type { Subject } from './finding.ts';
@@ -11,7 +12,16 @@ export interface UsedMark {
   readonly users: readonly (Setup | Check)[];
 }
 
-export function usedMarks({ session, derivation }: Subject): UsedMark[] {
+export function usedMarks(subject: Subject): readonly UsedMark[] {
+  const known = cache.get(subject.derivation);
+  if (known) return known;
+  const used = marksInUse(subject);
+  cache.set(subject.derivation, used);
+  return used;
+}
+const cache = new WeakMap<Derivation, readonly UsedMark[]>();
+
+function marksInUse({ session, derivation }: Subject): UsedMark[] {
   const users = new Map<string, (Setup | Check)[]>();
   for (const user of [...session.setups.values(), ...session.checks])
     if (user.on) users.set(user.on.name, [...(users.get(user.on.name) ?? []), user]);

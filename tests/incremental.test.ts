@@ -1,0 +1,101 @@
+/** What is inspected after edits is what a fresh start would find in the same text: values, findings and their places. */
+import fc from 'fast-check';
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { editDocument, openDocument, type Document } from '../grammar/document.ts';
+import { listValues } from '../server/derive/listing.ts';
+import { inlaysIn } from '../server/features/inlays.ts';
+import { noticesOf } from '../server/features/notices.ts';
+import { inspect } from '../server/inspect.ts';
+import { isHole } from '../server/quantities/value.ts';
+import { NO_FILES } from '../server/session/files.ts';
+import { whereIs } from '../server/session/where.ts';
+
+const sources = [
+  'samples/breakwater.trib',
+  'samples/two-setups.trib',
+  'samples/broken/height-extension.trib',
+].map((path) => readFileSync(path, 'utf8'));
+
+interface Stroke {
+  readonly at: number;
+  readonly cut: number;
+  readonly put: string;
+}
+const stroke: fc.Arbitrary<Stroke> = fc.record({
+  at: fc.nat(),
+  cut: fc.oneof(fc.constant(0), fc.constant(1), fc.nat(40)),
+  put: fc.constantFrom(
+    '',
+    '7',
+    '0',
+    '.',
+    ',',
+    ' ',
+    '\n',
+    '?',
+    'm',
+    '"',
+    '-',
+    'PM-09',
+    '  extension   250 mm\n',
+    '𝄞',
+  ),
+});
+
+const typed = (document: Document, { at, cut, put }: Stroke) => {
+  const start = at % (document.text.length + 1);
+  return editDocument(document, start, Math.min(document.text.length, start + cut), put);
+};
+
+/** Everything that is said of a text, without the objects that say it. */
+function said(document: Document) {
+  const inspection = inspect(document, NO_FILES);
+  const { session, derivation } = inspection;
+  return {
+    values: listValues(derivation).map(({ id, value, place }) => [
+      id,
+      isHole(value) ? value.hole : [value.value, value.sigma],
+      whereIs(session, place),
+    ]),
+    notices: noticesOf(inspection),
+    inlays: inlaysIn(inspection, 0, document.text.length),
+  };
+}
+
+describe('inspecting after edits', () => {
+  it('says what a fresh start says', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...sources),
+        fc.array(stroke, { minLength: 1, maxLength: 5 }),
+        (text, strokes) => {
+          let document = openDocument('day.trib', text);
+          said(document);
+          for (const one of strokes) {
+            document = typed(document, one);
+            expect(said(document)).toEqual(said(openDocument('day.trib', document.text)));
+          }
+        },
+      ),
+      { numRuns: 120 },
+    );
+  });
+
+  it('says again what it said when an edit is taken back', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...sources), stroke, (text, one) => {
+        const document = openDocument('day.trib', text);
+        const before = said(document);
+        const start = one.at % (text.length + 1);
+        const cut = Math.min(text.length, start + one.cut);
+        const edited = editDocument(document, start, cut, one.put);
+        said(edited);
+        const back = editDocument(edited, start, start + one.put.length, text.slice(start, cut));
+        expect(back.text).toBe(text);
+        expect(said(back)).toEqual(before);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
