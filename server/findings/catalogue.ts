@@ -49,6 +49,7 @@ import { positionDatumUnknown } from './position-datum-unknown.ts';
 import { positionGridUnknown } from './position-grid-unknown.ts';
 import { positionKeyedDiffers } from './position-keyed-differs.ts';
 import { positionNotKeyed } from './position-not-keyed.ts';
+import { positionGroundScale } from './position-ground-scale.ts';
 import { positionOutOfArea } from './position-out-of-area.ts';
 import { positionSwapped } from './position-swapped.ts';
 import { radioEndsDiffer } from './radio-ends-differ.ts';
@@ -122,6 +123,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   heightAntennaNotKeyed,
   antennaType,
   positionOutOfArea,
+  positionGroundScale,
   positionSwapped,
   positionDatumUnknown,
   positionGridUnknown,
