@@ -1,4 +1,4 @@
-/** One pass through the page a person sees: squiggle, inlay, hover, fix; a picture of each goes to the screenshots. */
+/** One pass through the page a person sees: squiggle, inlay, hover, fix, drawings; a picture of each goes to the screenshots. */
 import { mkdir, readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 
@@ -12,7 +12,7 @@ export async function lookAtPage(browser, name, address, expected, report) {
   const page = await context.newPage();
   page.setDefaultTimeout(patience);
   const editor = page.locator('.part.editor .monaco-editor').first();
-  const steps = { squiggle, inlay, hover, fix };
+  const steps = { squiggle, inlay, hover, fix, panel };
   try {
     await page.goto(address);
     await editor.locator('.view-line').first().waitFor();
@@ -56,6 +56,21 @@ export async function lookAtPage(browser, name, address, expected, report) {
     await pick(offer);
     await lineWith(expected.fix.leaves.trim());
     await page.locator(`.squiggly-${expected.finding.severity}`).first().waitFor({ state: 'detached' });
+  }
+
+  /** The drawings show the cursor's line, and a thing that is clicked leads to its own. */
+  async function panel() {
+    await goTo(expected.hover.at);
+    await page.locator(`.editor-actions [aria-label*="${expected.panel.button}"]`).first().click();
+    const drawings = page.frameLocator('iframe.webview').frameLocator('#active-frame');
+    await drawings.locator('.thing.here').first().waitFor();
+    await picture('panel-opened');
+    const line = session.findIndex((candidate) => candidate.includes(expected.panel.leadsTo)) + 1;
+    await drawings.locator(`.thing[data-place$=":${line}"]:has(text)`).first().click();
+    await page
+      .locator('.statusbar-item', { hasText: `Ln ${line},` })
+      .first()
+      .waitFor();
   }
 
   async function picture(what) {

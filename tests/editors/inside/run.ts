@@ -3,6 +3,7 @@ import { findingTests } from './findings.ts';
 import { inlayTests } from './inlays.ts';
 import { languageTests } from './language.ts';
 import { pageTests } from './pages.ts';
+import { panelTests } from './panel.ts';
 import { renameTests } from './renames.ts';
 import { sampleTests } from './samples.ts';
 import { serverTests } from './server.ts';
@@ -15,6 +16,7 @@ const tests = {
   ...inlayTests,
   ...renameTests,
   ...pageTests,
+  ...panelTests,
   ...writingTests,
   ...sampleTests,
   ...serverTests,
