@@ -3,7 +3,7 @@ import { type Command, Option } from 'commander';
 import { isBelow, listValues } from '../derive/listing.ts';
 import { explainAll } from '../quantities/explain.ts';
 import { isHole } from '../quantities/value.ts';
-import { tellPlace } from '../record/tell-place.ts';
+import { tellPlace } from '../session/where.ts';
 import { valuesJson } from '../record/values-json.ts';
 import { valuesText } from './derive-text.ts';
 import { CannotRun, type Io } from './io.ts';

@@ -9,7 +9,7 @@ import { isRefusal } from '../quantities/refusal.ts';
 import { explain } from '../quantities/explain.ts';
 import { showAngle, showValue } from '../quantities/show.ts';
 import { isHole, type Value } from '../quantities/value.ts';
-import { tellPlaceIn } from '../session/where.ts';
+import { tellPlace } from '../session/where.ts';
 import { aboutName } from './about-name.ts';
 import { cursorAt, type Cursor, type Stretch } from './cursor.ts';
 import { licenceReminders } from './licence-reminder.ts';
@@ -89,7 +89,7 @@ function aboutSystem(name: string): HoverBlock[] {
 /** The stories of all values that follow from this line. */
 function storiesOn({ bound, line }: Cursor, inspection: Inspection): HoverBlock[] {
   const listed = line ? listedFor(bound, inspection).filter(({ place }) => within(place, line)) : [];
-  const tellPlace = tellPlaceIn(inspection.session);
+  const tell = tellPlace(inspection.session);
   const values = listed.map(({ value }) => value).filter((value): value is Value => !isHole(value));
   const holes = listed.map(({ value }) => value).filter(isHole);
   const reasons = [...new Set(holes.map((missing) => missing.hole))];
@@ -97,7 +97,7 @@ function storiesOn({ bound, line }: Cursor, inspection: Inspection): HoverBlock[
     ...values.map((value): HoverBlock => ({
       kind: 'story',
       title: titleOf(value),
-      lines: explain(value, tellPlace),
+      lines: explain(value, tell),
     })),
     ...reasons.map((reason): HoverBlock => ({ kind: 'says', text: `Not known: ${reason}.` })),
   ];

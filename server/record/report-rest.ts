@@ -28,7 +28,7 @@ import {
   table,
   type Chapter,
 } from './report-chapter.ts';
-import { tellPlace } from './tell-place.ts';
+import { tellPlace } from '../session/where.ts';
 
 export function linkSection(chapter: Chapter): Markup | null {
   const { session, derivation } = chapter.inspection;

@@ -3,8 +3,7 @@ import { isBelow, listValues } from '../derive/listing.ts';
 import type { Inspection } from '../inspect.ts';
 import { explain } from '../quantities/explain.ts';
 import { isHole } from '../quantities/value.ts';
-import { whereIs } from '../session/where.ts';
-import { tellPlace } from './tell-place.ts';
+import { tellPlace, whereIs } from '../session/where.ts';
 
 export interface ValuesJson {
   readonly files: readonly { readonly path: string; readonly values: readonly ValueJson[] }[];

@@ -41,12 +41,17 @@ export function positionAt(document: Document, offset: number): { line: number; 
   return { line: line + 1, column: column + 1 };
 }
 
-/** Where a number stands, in words: `line 12`, or `line 3 of marks.trib` in another file. */
-export function tellPlaceIn(session: Pick<Session, 'document' | 'documents'>) {
-  return (leaf: Leaf): string => {
-    if (leaf.origin === 'assumed') return 'typed nowhere';
+/** Where a number stands, in words for a story: `line 12`, or `line 3 of marks.trib` as seen from the session's folder. */
+export const tellPlace =
+  (session: Pick<Session, 'document' | 'documents'>) =>
+  (leaf: Leaf): string => {
+    if (leaf.origin === 'assumed') return leaf.because;
     const { path, line } = whereIs(session, leaf.place);
-    const file = path === session.document.path ? '' : ` of ${path.split('/').at(-1) ?? path}`;
-    return `line ${line}${file}`;
+    const own = session.document.path;
+    return path === own ? `line ${line}` : `line ${line} of ${seenFrom(own, path)}`;
   };
+
+function seenFrom(own: string, path: string): string {
+  const folder = own.slice(0, own.lastIndexOf('/') + 1);
+  return path.startsWith(folder) ? path.slice(folder.length) : path;
 }
