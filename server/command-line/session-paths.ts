@@ -28,7 +28,7 @@ export function sessionPaths(paths: readonly string[]): string[] {
 }
 
 /** Links are not followed: what they lead to inside the folder is found there, and what lies outside was not asked for. */
-export function sessionsBelow(folder: string, reasons: string[]): string[] {
+function sessionsBelow(folder: string, reasons: string[]): string[] {
   const inside = (entry: Dirent) =>
     folder === '.' ? entry.name : `${folder === '/' ? '' : folder}/${entry.name}`;
   let entries: Dirent[];
