@@ -179,6 +179,15 @@ describe('an antenna log in the place of what a controller showed', () => {
     expect(coded(day, 'recording/doubtful')).toHaveLength(1);
   });
 
+  it('stands in for a point as well', () => {
+    const point = text.replace('check OPEN on PM-09', 'point KERB');
+    const day = inspected(point, files(occupied(180, () => ({}))));
+    const [set] = day.derivation.points;
+    const rows: number[] = [];
+    set?.read(({ height }) => rows.push(height ?? NaN));
+    expect(Math.abs((rows[0] ?? 0) - (5.196 + 54.915 + 0.015))).toBeLessThan(0.0005);
+  });
+
   it('is weak where nothing was fixed', () => {
     const day = inspected(text, files(occupied(180, () => ({ quality: 5 }))));
     expect(coded(day, 'check/weak')).toHaveLength(1);

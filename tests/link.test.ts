@@ -5,6 +5,7 @@ import { listValues } from '../server/derive/listing.ts';
 import { licenceReminders } from '../server/features/licence-reminder.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
 import { isHole } from '../server/quantities/value.ts';
+import { linkLoad } from '../server/record/drawings/link-load.ts';
 import { NO_FILES } from '../server/session/files.ts';
 import { cleanSamples, inspectSample } from './samples.ts';
 import { textAfter } from './pages.ts';
@@ -152,6 +153,20 @@ radio rover
     expect(told(slow, 'radio/range')).toEqual([]);
   });
 
+  it('counts to the farthest point, too', () => {
+    const rows = `points
+  from        BASE
+  columns     name, east m, north m
+  row         NEAR, -41100.000, 164904.902
+  row         OUT, -41203.118, 168904.902
+  row         WEST, -42203.118, 164904.902
+`;
+    const day = inspected(PLAN + rows + LORA.replace('100 mW', '1 mW'));
+    // 4000 m on the grid, whose scale at 41°N, 8.6°W is a few parts in a hundred thousand off.
+    const [finding] = told(day, 'radio/range');
+    expect(finding?.message).toMatch(/^OUT lies (3999|4000)\.\d m from the base/);
+  });
+
   it('shows what it assumes', () => {
     const day = inspected(PLAN + FAR + LORA.replace('  aerial      3.0 m\n', ''));
     const reach = listValues(day.derivation).find(({ id }) => id === 'link/base/rover/path-loss')?.value;
@@ -176,6 +191,19 @@ describe('both ends', () => {
       'radio/ends-differ',
     );
     expect(found.map(({ severity }) => severity)).toEqual(['warning', 'warning']);
+  });
+});
+
+describe('the drawing of the load', () => {
+  it('has a bar for each message of each second, and escapes what was typed', () => {
+    const day = inspected(PLAN + LORA + streamAt('2 s', '  message     "<b>" every 1 s\n'));
+    const [stream] = day.derivation.link.streams;
+    if (!stream) throw new Error('there is a stream');
+    const { markup } = linkLoad(day, stream, { width: 680, link: null });
+    expect(markup).not.toContain('<b>');
+    expect(markup).toContain('70 % of the time on the air on average');
+    // One period is two seconds: four messages in the first, one in the second; five swatches stand in the legend.
+    expect(markup.match(/<rect/g)).toHaveLength(4 + 1 + 5);
   });
 });
 

@@ -87,7 +87,7 @@ export function deriveSession(session: Session, files: Files): Derivation {
     return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces, recording);
   });
   const points = pointSets(session, frame, surfaces, files);
-  const link = linkValues(session, checks);
+  const link = linkValues(session, checks, points, setups);
   const reviews = reviewValues(session, files);
   return { frame, geoid, marks, setups, antennas, checks, points, link, reviews };
 }

@@ -19,6 +19,7 @@ import type {
 } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
 import type { Frame } from './frame.ts';
+import { NOTHING, remembered, type Nothing } from './remembered.ts';
 
 export interface RecordingValues {
   readonly recording: Recording;
@@ -67,6 +68,18 @@ export function recordingValues(
     spread: spreadOf(mean, recording),
   };
 }
+
+/** The same entry with what its log says in the place of coordinates; itself where it names none, or the log gives none. */
+export const withRecording = remembered(
+  (point: Point, bytes: Uint8Array | Refusal, rover: Rover | Nothing, frame: Frame): Point => {
+    const recording = point.observed?.recording;
+    if (!recording) return point;
+    const known = rover === NOTHING ? null : (rover as Rover);
+    const { observed, quality, spread } = recordingValues(point, recording, bytes, known, frame);
+    if (isHole(observed)) return point;
+    return { ...point, observed, quality: point.quality ?? quality, spread: point.spread ?? spread };
+  },
+);
 
 /** A log is read once for each span of time that is asked of it. */
 function factsOf(bytes: Uint8Array, window: TimeWindow | null): NmeaFacts {

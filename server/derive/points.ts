@@ -11,6 +11,7 @@ import type { Named, Surface } from '../session/coordinates.ts';
 import type { Job, LocalSurface, Point, Points } from '../session/entries.ts';
 import { resolvePath, type Files } from '../session/files.ts';
 import { instantOf, type Session } from '../session/session.ts';
+import { withRecording } from './evidence-recording.ts';
 import { gridNamed, systemNamed, type Frame } from './frame.ts';
 import { placedHeight } from './heights.ts';
 import { pointsPlan, type PlanProblem, type PointsForm } from './points-plan.ts';
@@ -53,6 +54,8 @@ export interface PointsScan {
   /** What the rows themselves say of their state, and how many say so. */
   readonly states: ReadonlyMap<string, number>;
   readonly problems: readonly EvidenceProblem[];
+  /** The rows that lie farthest out, whichever way one looks. */
+  readonly outermost: readonly PointRow[];
   /** Names that come again at least twenty minutes later. */
   readonly repeated: readonly Repeated[];
   /** Whether there were more names than are kept to look for repeated ones. */
@@ -64,12 +67,20 @@ export interface PointsScan {
 /** One point measured twice, from another initialisation: at least twenty minutes apart. */
 export interface Repeated {
   readonly name: string;
-  readonly first: PointRow;
-  readonly second: PointRow;
+  readonly first: Occurrence;
+  readonly second: Occurrence;
+}
+/** Coordinates as written, in the order of the set's form. */
+export interface Occurrence {
+  readonly line: number;
+  readonly time: number;
+  readonly first: number;
+  readonly second: number;
+  readonly third: number;
 }
 const ANOTHER_INITIALISATION = 20 * 60;
 /** Beyond this many names repeated points are no longer looked for, so that memory stays bounded. */
-const MOST_NAMES = 200_000;
+const MOST_NAMES = 100_000;
 const MOST_REPEATED = 1000;
 
 /** Every set of points of a session, in the order of the notes. */
@@ -80,7 +91,7 @@ export function pointSets(
   files: Files,
 ): PointSet[] {
   return session.entries.flatMap((entry): PointSet[] => {
-    if (entry.kind === 'point') return [pointSet(entry, frame, surfaces)];
+    if (entry.kind === 'point') return [pointSet(asRecorded(entry, session, frame, files), frame, surfaces)];
     if (entry.kind !== 'points') return [];
     if (!entry.file) return [rowsSet(entry, frame, surfaces)];
     const path = resolvePath(session.document.path, entry.file.text);
@@ -90,6 +101,15 @@ export function pointSets(
       fileSet(entry, isRefusal(bytes) ? NOTHING : bytes, frame, surfaces, refusalOf(bytes), pathToken(path)),
     ];
   });
+}
+
+/** A point whose log stands in for what a controller showed. */
+function asRecorded(point: Point, session: Session, frame: Frame, files: Files): Point {
+  const file = point.observed?.recording?.file;
+  if (!file) return point;
+  const bytes = files.bytes(resolvePath(session.document.path, file.text));
+  const rover = point.by ? session.rovers.get(point.by.name) : undefined;
+  return withRecording(point, isRefusal(bytes) ? sameRefusal(bytes) : bytes, rover ?? NOTHING, frame);
 }
 
 const refusalOf = (bytes: Uint8Array | Refusal): Refusal | Nothing =>
@@ -320,12 +340,50 @@ function once<Answer>(make: () => Answer): () => Answer {
   return () => (made ??= { answer: make() }).answer;
 }
 
+/** Keeps the farthest row in each of these directions of the coordinates as written. */
+function outermostFinder() {
+  const farthest = DIRECTIONS.map((): { reach: number; row: PointRow | null } => ({
+    reach: -Infinity,
+    row: null,
+  }));
+  return {
+    take(row: PointRow) {
+      const first = row.east ?? row.longitude ?? row.x;
+      const second = row.north ?? row.latitude ?? row.y;
+      if (first === undefined || second === undefined) return;
+      const third = row.z ?? 0;
+      for (let index = 0; index < DIRECTIONS.length; index++) {
+        const [i = 0, j = 0, k = 0] = DIRECTIONS[index] ?? [];
+        const reach = i * first + j * second + k * third;
+        const best = farthest[index];
+        if (best && reach > best.reach) {
+          best.reach = reach;
+          best.row = row;
+        }
+      }
+    },
+    found: () => [...new Set(farthest.flatMap(({ row }) => row ?? []))],
+  };
+}
+
+/** Along the axes and halfway between them. */
+const DIRECTIONS: readonly (readonly [number, number, number])[] = [-1, 0, 1].flatMap((i) =>
+  [-1, 0, 1].flatMap((j) =>
+    [-1, 0, 1]
+      .filter((k) => i !== 0 || j !== 0 || k !== 0)
+      .map((k) => [i, j, k].map((part) => part / Math.hypot(i, j, k)))
+      .map(([x = 0, y = 0, z = 0]) => [x, y, z] as const),
+  ),
+);
+
 function scanned(read: PointSet['read']): PointsScan {
   let times = new Float64Array(1024);
   let rowCount = 0;
   const states = new Map<string, number>();
   const repeated = repeatedFinder();
+  const outermost = outermostFinder();
   const facts = read((row) => {
+    outermost.take(row);
     if (rowCount === times.length) {
       const larger = new Float64Array(times.length * 2);
       larger.set(times);
@@ -342,17 +400,18 @@ function scanned(read: PointSet['read']): PointsScan {
     times: times.subarray(0, rowCount),
     states,
     problems: isRefusal(facts) ? [] : facts.problems,
+    outermost: outermost.found(),
     ...repeated.found(),
     refused: isRefusal(facts) ? facts.refused : null,
   };
 }
 
-/** Looks for points that come again, row by row. */
+/** Looks for points that come again, row by row; of each name it keeps a few numbers. */
 export function repeatedFinder(): {
   readonly take: (row: PointRow) => void;
   readonly found: () => Pick<PointsScan, 'repeated' | 'manyNames'>;
 } {
-  const seen = new Map<string, PointRow>();
+  const seen = new Map<string, Occurrence>();
   const repeated: Repeated[] = [];
   let manyNames = false;
   return {
@@ -361,16 +420,24 @@ export function repeatedFinder(): {
       if (name === undefined || time === undefined) return;
       const first = seen.get(name);
       if (!first) {
-        if (seen.size < MOST_NAMES) seen.set(name, { ...row, cells: [] });
+        if (seen.size < MOST_NAMES) seen.set(name, occurrenceOf(row, time));
         else manyNames = true;
         return;
       }
-      if (Math.abs(time - (first.time ?? NaN)) < ANOTHER_INITIALISATION) return;
-      if (repeated.length < MOST_REPEATED) repeated.push({ name, first, second: { ...row, cells: [] } });
+      if (Math.abs(time - first.time) < ANOTHER_INITIALISATION || repeated.length >= MOST_REPEATED) return;
+      repeated.push({ name, first, second: occurrenceOf(row, time) });
     },
     found: () => ({ repeated, manyNames }),
   };
 }
+
+const occurrenceOf = (row: PointRow, time: number): Occurrence => ({
+  line: row.line,
+  time,
+  first: row.east ?? row.latitude ?? row.x ?? NaN,
+  second: row.north ?? row.longitude ?? row.y ?? NaN,
+  third: row.height ?? row.z ?? NaN,
+});
 
 /** What the notes say of a set as a whole. */
 export const saidOf = ({
