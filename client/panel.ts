@@ -61,6 +61,8 @@ function openPanel(extension: Uri, client: BaseLanguageClient, closed: () => voi
   let width: number | null = null;
   let wanted = false;
   let asking = false;
+  /** Milliseconds that the last drawings took. */
+  let took = 0;
   let open = true;
 
   view.onDidDispose(() => {
@@ -87,9 +89,14 @@ function openPanel(extension: Uri, client: BaseLanguageClient, closed: () => voi
   async function askWhileWanted(): Promise<void> {
     asking = true;
     while (wanted && open && session && width !== null) {
-      wanted = false;
-      await new Promise<void>((resolve) => setTimeout(resolve, PAUSE));
+      // Large drawings wait until the typing has paused, so that findings never wait for them.
+      do {
+        wanted = false;
+        await pause(PAUSE.least + Math.min(PAUSE.most, 2 * took));
+      } while (wanted && took > SLOW);
+      const start = performance.now();
       const message = await drawingsOf(client, session, width ?? 0);
+      took = performance.now() - start;
       if (!open || message.uri !== session) continue;
       await send(message.told);
       follow(window.activeTextEditor);
@@ -124,7 +131,11 @@ function openPanel(extension: Uri, client: BaseLanguageClient, closed: () => voi
 }
 
 /** Milliseconds in which further keystrokes are waited for. */
-const PAUSE = 60;
+const PAUSE = { least: 60, most: 1500 };
+/** Drawings that take so many milliseconds are not made between two keystrokes. */
+const SLOW = 100;
+
+const pause = (milliseconds: number) => new Promise<void>((resolve) => setTimeout(resolve, milliseconds));
 
 async function drawingsOf(
   client: BaseLanguageClient,

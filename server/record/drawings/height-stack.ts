@@ -66,7 +66,7 @@ export function heightStack(inspection: Inspection, values: SetupValues, canvas:
     half,
     chain: canvas.width * (narrow ? 0.3 : 0.31),
     bars: canvas.width * (narrow ? 0.57 : 0.56),
-    labels: canvas.width * (narrow ? 0.69 : 0.68),
+    labels: narrow ? narrowLabels(canvas) : canvas.width * 0.68,
   };
   const parts = [
     heading(values, canvas),
@@ -96,6 +96,9 @@ const yOf = ({ ground, pixels }: Scale, level: number) => ground - level * pixel
 
 /** A keyed height so far away that drawing it to scale would squash everything else is drawn broken. */
 const isNear = (level: number, own: number) => level >= 0 && level <= Math.max(own * 1.8, own + 0.5);
+
+/** Far enough to the left for `250 mm too low`, and to the right of the bars; in pixels. */
+const narrowLabels = ({ width }: Canvas) => Math.max(width * 0.57 + 29, Math.min(width * 0.69, width - 95));
 
 /** To the digits that the uncertainty earns, at most a tenth of a millimetre. */
 export const metresOf = (value: Value): string =>
@@ -303,6 +306,9 @@ function chainDimensions(
   const size = narrow ? SMALL : TEXT;
   const { reading, length, radius, reduced } = chain;
   const slope = reading.slope;
+  const straightDown = ['straight down, reduced', 'straight down', 'plumb'].find(
+    (text) => textWidth(text, size) <= room,
+  );
   const tapeLines = [
     { text: 'Taped', tone: 'quiet' },
     ...typedLines(length, 'strong'),
@@ -311,7 +317,7 @@ function chainDimensions(
       ? [
           { text: narrow ? 'reduction' : 'reduction for slope', tone: 'quiet' },
           { text: `−${showLength(slope.value)}`, tone: '' },
-          { text: narrow ? 'straight down' : 'straight down, reduced', tone: 'quiet' },
+          { text: straightDown ?? 'plumb', tone: 'quiet' },
           { text: `${showNumber(reduced, 4)} m`, tone: '' },
         ]
       : [{ text: 'straight down', tone: 'quiet' }]),
