@@ -13,6 +13,7 @@ import type {
 } from 'vscode-languageserver/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { SessionDrawings } from '../server/record/session-drawings.ts';
 import { folderWith } from './command-line-run.ts';
 import { buildProgram, startClient, type Client } from './language-client.ts';
 
@@ -294,6 +295,17 @@ describe('a conversation with the built server', () => {
       uri: `tribrach:/day.trib/what%20to%20key?${encodeURIComponent(hand.uri)}`,
     });
     expect(page.text).toContain('61.201 m');
+  });
+
+  it('draws the session for the width that it is told, and says where nothing is open', async () => {
+    const drawn = (asked?: unknown) => client.request<SessionDrawings | null>('tribrach/drawings', asked);
+    const answer = await drawn({ uri: hand.uri, width: 400 });
+    expect(answer?.drawings.map(({ name }) => name)).toEqual(['height BASE', 'plan', 'day', 'residuals']);
+    for (const { svg } of answer?.drawings ?? []) expect(svg).toMatch(/^<svg [^>]*width="400"/);
+    expect((await drawn({ uri: hand.uri, width: 'wide' }))?.drawings[0]?.svg).toContain(' width="680"');
+    expect((await drawn({ uri: hand.uri, width: 1e9 }))?.drawings[0]?.svg).toContain(' width="1200"');
+    for (const strange of [{ uri: client.uri('unopened.trib'), width: 400 }, { uri: 7 }, [], undefined])
+      expect(await drawn(strange)).toBeNull();
   });
 
   it('ends when it is told to, having said nothing aside', async () => {
