@@ -6,6 +6,7 @@ import { metres, type Topocentric } from '../quantities/brands.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { kind, type Subject } from './finding.ts';
+import { contradicted } from './keyed.ts';
 import { clockTime } from './words.ts';
 
 interface Differing {
@@ -55,7 +56,10 @@ export const captureDiffers = kind<Differing>({
       severity: right || error === null ? 'warning' : 'error',
       message: `${shows} ${follows} Look up in the receiver what it was told, and note it.`,
       rests: places,
-      causes: right ? [] : [`keyed/${name}/${number}/horizontal`, `keyed/${name}/${number}/up`],
+      causes: [
+        ...(found.noted ? [contradicted(name, number)] : []),
+        ...(right ? [] : [`keyed/${name}/${number}/horizontal`, `keyed/${name}/${number}/up`]),
+      ],
       ...putRight(found, setup),
     };
   },

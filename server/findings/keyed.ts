@@ -33,6 +33,8 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
     message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${advice(difference, subject)}`,
     causes: together ? [...key('horizontal'), ...key('up')] : key(own),
     follows: [
+      // What was broadcast is told by a recording, and the note of what was keyed is then the lesser matter.
+      ...states.map((state) => contradicted(name, state)),
       ...(own === 'up' ? unreadHeights(name) : []),
       ...(leads ? [] : key('horizontal')),
       ...(difference.field === 'antennaHeight' && asSomeReading(difference)
@@ -43,6 +45,9 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
     ...(until === null ? {} : { past: { from, until } }),
   };
 }
+
+/** What a recording shows to be another thing than was noted as keyed. */
+export const contradicted = (setup: string, state: number) => `contradicted/${setup}/${state}`;
 
 /** Lines of the antenna's height that cannot be read change what should have been keyed. */
 const unreadHeights = (setup: string) => ['extension', 'measured'].map((word) => unreadDetail(setup, word));
