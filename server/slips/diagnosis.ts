@@ -19,6 +19,7 @@ export interface Diagnosis {
   readonly setup: SetupValues;
   /** The keyed state that the checks were made in; null where nothing was keyed. */
   readonly keyed: KeyedValues | null;
+  /** Those that it rests on: the first ones, where there are very many. */
   readonly checks: readonly CheckValues[];
   /** What the notes themselves show of this state: keyed numbers that are not the right ones. Their part is taken off first. */
   readonly shown: readonly KeyedDifference[];
@@ -73,17 +74,38 @@ export function diagnosisOf(
   session: Session,
   derivation: Derivation,
 ): Diagnosis | null {
-  const checks = derivation.checks.filter(
-    (check) => check.setup === setup && check.keyed === keyed && check.mark !== setup.mark,
-  );
-  const rests = restsOn(setup, keyed, checks, session, derivation);
-  const known = cache.get(rests);
-  if (known !== undefined) return known;
-  const found = diagnosed(checks, situationOf(setup, keyed, session, derivation));
-  cache.set(rests, found);
+  const made = asked.get(derivation) ?? new Map<object, Diagnosis | null>();
+  asked.set(derivation, made);
+  const state = keyed ?? setup;
+  let found = made.get(state);
+  if (found === undefined) {
+    found = remade(setup, keyed, session, derivation);
+    made.set(state, found);
+  }
   return found;
 }
-const cache = new WeakMap<readonly object[], Diagnosis | null>();
+const asked = new WeakMap<Derivation, Map<object, Diagnosis | null>>();
+
+function remade(
+  setup: SetupValues,
+  keyed: KeyedValues | null,
+  session: Session,
+  derivation: Derivation,
+): Diagnosis | null {
+  const checks = derivation.checks
+    .filter((check) => check.setup === setup && check.keyed === keyed && check.mark !== setup.mark)
+    .slice(0, MOST_CHECKS);
+  const rests = restsOn(setup, keyed, checks, session, derivation);
+  const known = kept.get(rests);
+  if (known !== undefined) return known;
+  const found = diagnosed(checks, situationOf(setup, keyed, session, derivation));
+  kept.set(rests, found);
+  return found;
+}
+const kept = new WeakMap<readonly object[], Diagnosis | null>();
+
+/** More checks than this add nothing to a diagnosis but time. */
+const MOST_CHECKS = 24;
 
 /** Everything that the answer can depend on, as one list: an edit elsewhere leaves it the same, and the answer with it. */
 function restsOn(

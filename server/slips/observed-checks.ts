@@ -26,7 +26,7 @@ const AXES: readonly Axis[] = ['east', 'north', 'up'];
 export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
   const rows: Row[] = [];
   const residuals: number[] = [];
-  for (const check of checks.slice(0, MOST))
+  for (const check of checks)
     for (const axis of AXES) {
       const residual = numberOf(check.residual[axis]);
       if (residual === null || !Number.isFinite(residual)) continue;
@@ -40,9 +40,6 @@ export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
   };
   return rows.length === 0 ? null : { rows, residuals, noise: noiseWith(() => 0), noiseWith };
 }
-
-/** More checks than this add nothing to a diagnosis but time. */
-const MOST = 40;
 
 /** A vector at each check, in the order of the rows. */
 export const inRows = (rows: readonly Row[], shift: (check: CheckValues) => Shift | null): number[] => {
