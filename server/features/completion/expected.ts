@@ -128,7 +128,10 @@ const EXPECTED: Readonly<Record<string, Expected>> = {
   power: phrase([], 'power'),
   aerial: phrase([], 'length'),
   clearance: phrase([], 'length'),
-  message: phrase([told('every', 'how often it is sent')], 'time'),
+  message: phrase(
+    [told('every', 'how often it is sent'), told('after', 'its turn: how long after the others')],
+    'time',
+  ),
   tracked: phrase([
     told('GPS', 'its satellites'),
     told('GLONASS', 'its satellites'),
