@@ -22,6 +22,8 @@ const FARTHEST_LATITUDE = 80;
 export function latticed(form: PointsForm, exact: ShiftAt): ShiftAt {
   const { plane, height } = BOX[form];
   const boxes = new Map<number, Box | 'seen' | 'unfit'>();
+  // Neighbouring rows mostly lie in one box.
+  let last: { readonly key: number; readonly box: Box } | undefined;
   return (first, second, third) => {
     if (form === 'geographic' && Math.abs(first) > FARTHEST_LATITUDE) return exact(first, second, third);
     const i = Math.floor(first / plane);
@@ -30,7 +32,7 @@ export function latticed(form: PointsForm, exact: ShiftAt): ShiftAt {
     if (Math.abs(i) > MOST || Math.abs(j) > MOST || Math.abs(k) > NO_HEIGHT)
       return exact(first, second, third);
     const key = ((i + MOST) * 2 * MOST + (j + MOST)) * 2 * (NO_HEIGHT + 1) + k + NO_HEIGHT;
-    let box = boxes.get(key);
+    let box = last?.key === key ? last.box : boxes.get(key);
     if (box === 'seen') {
       box = builtBox(
         exact,
@@ -47,6 +49,7 @@ export function latticed(form: PointsForm, exact: ShiftAt): ShiftAt {
       boxes.set(key, 'seen');
     }
     if (typeof box !== 'object') return exact(first, second, third);
+    if (last?.key !== key) last = { key, box };
     const w = third === undefined ? 0 : third / height - k;
     return between(box, first / plane - i, second / plane - j, w);
   };

@@ -18,7 +18,7 @@ import type { Derivation } from './derivation.ts';
 import { sameDatum } from './frame.ts';
 import type { GeoidModel } from './geoid.ts';
 import type { PointSet } from './points.ts';
-import { BEND_WORTH_PROCESSING, bendBound, GEOID_SLOPE } from './repair-bend.ts';
+import { BEND_WORTH_PROCESSING, bendBound, GEOID_SLOPE, type ErrorSize } from './repair-bend.ts';
 import type { Fate, FateAt } from './repair-fate.ts';
 import { latticed } from './repair-lattice.ts';
 import { exactShift, type ShiftAt, type ShiftSpace } from './repair-shift.ts';
@@ -63,20 +63,26 @@ export function rowRepairer(
 
 interface Prepared {
   readonly shiftAt: ShiftAt | null;
-  readonly uncertainty: ((distance: number) => { horizontal: number; up: number }) | null;
-  readonly bend: (distance: number) => number;
+  /** Without the bending, which is added. */
+  readonly uncertainty: ((distance: number) => ErrorSize) | null;
+  readonly bend: (distance: number) => ErrorSize;
   readonly distance: (first: number, second: number, third: number) => number;
+  /** The reason where the bending counts. */
   readonly advice: string;
 }
 
 function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): RepairedPoint {
-  const [first, second, third] = coordinates(row, set);
+  const first = (set.form === 'grid' ? row.east : set.form === 'geographic' ? row.latitude : row.x) ?? NaN;
+  const second = (set.form === 'grid' ? row.north : set.form === 'geographic' ? row.longitude : row.y) ?? NaN;
+  const third = (set.form === 'geocentric' ? row.z : row.height) ?? NaN;
   const missing = Number.isNaN(first) || Number.isNaN(second);
   const distance = missing ? NaN : ready.distance(first, second, third);
-  const uncertainty = missing ? null : (ready.uncertainty?.(distance) ?? null);
+  const uncertainty = missing || !ready.uncertainty ? null : ready.uncertainty(distance);
+  const bent = ready.bend(distance);
+  const horizontal = uncertainty ? uncertainty.horizontal + bent.horizontal : null;
+  const up = uncertainty ? uncertainty.up + bent.up : null;
   const shift =
     ready.shiftAt && !missing ? ready.shiftAt(first, second, Number.isNaN(third) ? undefined : third) : null;
-  const common = { row, fate, horizontal: uncertainty?.horizontal ?? null, up: uncertainty?.up ?? null };
   if (!shift || isRefusal(shift)) {
     const refused = shift !== null || (missing && ready.shiftAt !== null);
     const reason = !refused
@@ -85,18 +91,21 @@ function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): Re
         ? shift.refused
         : 'The coordinates of this row cannot be read.';
     const label = refused ? fate.label.replace(', repaired', '') : fate.label;
-    return { ...common, first, second, third, shift: null, bend: 0, label, reason };
+    return { row, fate, first, second, third, shift: null, horizontal, up, bend: 0, label, reason };
   }
-  const bend = ready.bend(distance);
+  const bend = Math.max(bent.horizontal, bent.up);
   return {
-    ...common,
+    row,
+    fate,
     first: first + shift.first,
     second: second + shift.second,
     third: third + shift.third,
     shift: inMetres(shift, first, second, third, set),
+    horizontal,
+    up,
     bend,
     label: fate.label,
-    reason: bend > BEND_WORTH_PROCESSING ? `${fate.reason}${ready.advice}` : fate.reason,
+    reason: bend > BEND_WORTH_PROCESSING ? ready.advice : fate.reason,
   };
 }
 
@@ -157,10 +166,9 @@ function prepare(set: PointSet, fate: Fate, derivation: Derivation): Prepared {
       setup && space && isTrusted(fate)
         ? uncertaintyOf(set, fate, setup, space, base, error, derivation)
         : null,
-    bend: (distance) => Math.max(...Object.values(bendBound(error, distance))),
+    bend: (distance) => bendBound(error, distance),
     distance: setup && space ? distanceFrom(setup, space) : () => NaN,
-    advice:
-      ' The bent vectors count for more than 5 mm here: process the raw observations again with the right base.',
+    advice: `${fate.reason} The bent vectors count for more than 5 mm here: process the raw observations again with the right base.`,
   };
 }
 
@@ -210,7 +218,7 @@ function distanceFrom(setup: SetupValues, { form, system }: ShiftSpace): Prepare
   const value = (found: Maybe<Value> | undefined) => (found && !isHole(found) ? found.value : NaN);
   if (form === 'grid') {
     const [east, north] = [value(mark?.east), value(mark?.north)];
-    return (first, second) => Math.hypot(first - east, second - north);
+    return (first, second) => Math.sqrt((first - east) ** 2 + (second - north) ** 2);
   }
   if (form === 'geographic') {
     const [φ, λ] = [value(mark?.latitude), value(mark?.longitude)];
@@ -227,7 +235,7 @@ function distanceFrom(setup: SetupValues, { form, system }: ShiftSpace): Prepare
 
 /**
  * Receivers, centring and pole as for a check; the mark that the points stand on; how the geoid runs along the shift where
- * no model tells; and, added to that in full, the bending of the vectors.
+ * no model tells. The bending of the vectors is added to it in full.
  */
 function uncertaintyOf(
   set: PointSet,
@@ -250,10 +258,9 @@ function uncertaintyOf(
   const fixed = { axis: Math.hypot(reference.axis, turned), up: Math.hypot(reference.up, turned, slope) };
   return (distance) => {
     const own = spread(distance);
-    const bend = bendBound(error, distance);
     return {
-      horizontal: k.axis * Math.hypot(own.axis, fixed.axis) + bend.horizontal,
-      up: k.up * Math.hypot(own.up, fixed.up) + bend.up,
+      horizontal: k.axis * Math.sqrt(own.axis ** 2 + fixed.axis ** 2),
+      up: k.up * Math.sqrt(own.up ** 2 + fixed.up ** 2),
     };
   };
 }

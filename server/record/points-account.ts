@@ -2,7 +2,6 @@
 import type { Derivation } from '../derive/derivation.ts';
 import { saidOf, type PointSet, type Repeated } from '../derive/points.ts';
 import { BEND_ASSUMPTIONS, GEOID_SLOPE } from '../derive/repair-bend.ts';
-import { coordinates } from '../derive/repair-row.ts';
 import { type Remedy, type Repair, type RepairedCheck } from '../derive/repair.ts';
 import { POWER } from '../derive/trust-movement.ts';
 import { EPOCHS_LIMIT, PDOP_LIMIT, SATELLITES_LIMIT, shortfallsOf } from '../derive/trust-quality.ts';
@@ -165,7 +164,7 @@ function points(tally: Tally, { session, derivation }: AccountOf): string[] {
       : []),
     ...repeated.slice(0, MOST_LISTED).map((pair) => repeatedLine(pair, set, derivation)),
     ...(repeated.length > MOST_LISTED ? [`- ${repeated.length - MOST_LISTED} more repeated points.`] : []),
-    ...(manyNames ? ['- Repeated points were looked for among the first 200 000 names only.'] : []),
+    ...(manyNames ? ['- Repeated points were looked for among the first 100 000 names only.'] : []),
     ...set.problems.map(({ sentence }) => `- problem: ${escaped(sentence)}`),
     ...problemsOf(tally).map(
       ({ sentence, line }) =>
@@ -177,15 +176,14 @@ const MOST_LISTED = 20;
 
 /** Differences of one point measured twice, as measured. */
 function repeatedLine({ name, first, second }: Repeated, set: PointSet, { frame }: Derivation): string {
-  const [one, other] = [coordinates(first, set), coordinates(second, set)];
-  const [a, b, c] = [other[0] - one[0], other[1] - one[1], other[2] - one[2]];
+  const [a, b, c] = [second.first - first.first, second.second - first.second, second.third - first.third];
   const radius =
     frame.geographic && !isHole(frame.geographic) ? frame.geographic.datum.ellipsoid.semiMajor : 6_378_137;
   const [east, north] =
     set.form === 'geographic'
-      ? [toRadians(b) * radius * Math.cos(toRadians(one[0])), toRadians(a) * radius]
+      ? [toRadians(b) * radius * Math.cos(toRadians(first.first)), toRadians(a) * radius]
       : [a, b];
-  const minutes = Math.round(((second.time ?? 0) - (first.time ?? 0)) / 60);
+  const minutes = Math.round((second.time - first.time) / 60);
   const sizes =
     set.form === 'geocentric'
       ? `${showLength(Math.hypot(a, b, c))} apart`

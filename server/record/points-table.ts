@@ -83,15 +83,14 @@ export function tableWriter(
   if (missing) return refuse(`${set.name} has no ${missing.replace('measured-', '')} to write`);
   const { separator, decimal } = set.plan;
   const cells = columns.map((column) => cellOf(column, set, separator, decimal));
+  const texts = columns.map(() => '');
   const level = `${Math.round(confidence * 1000) / 10} %`;
   const head = columns.map((column) => textCell(heading(column, set, level), separator)).join(separator);
   return {
     head: `${head}\r\n`,
     row: (point) => {
-      let line = '';
-      for (let index = 0; index < cells.length; index++)
-        line += (index > 0 ? separator : '') + (cells[index]?.(point) ?? '');
-      return `${line}\r\n`;
+      for (let index = 0; index < cells.length; index++) texts[index] = cells[index]?.(point) ?? '';
+      return `${texts.join(separator)}\r\n`;
     },
     tail: '',
   };

@@ -6,12 +6,41 @@ import type { ColumnClock, ColumnPlan, ColumnUnit } from './column-plan.ts';
 /** A plain decimal number, without exponent and without grouping. */
 export function numberOf(cell: string, decimal: '.' | ','): number | undefined {
   const text = decimal === ',' ? cell.replace(',', '.') : cell;
+  const short = shortNumber(text);
+  if (short !== undefined) return short;
   return isPlainNumber(text)
     ? Number(text)
     : cell.startsWith('\u2212')
       ? numberOf(`-${cell.slice(1)}`, decimal)
       : undefined;
 }
+
+/**
+ * The same for up to fifteen digits, as nearly every cell has: their whole number and the power of ten are both exact, so
+ * that one division rounds rightly (W. D. Clinger 1990, How to read floating point numbers accurately).
+ */
+function shortNumber(text: string): number | undefined {
+  const { length } = text;
+  if (length > 16) return undefined;
+  const first = text.charCodeAt(0);
+  const signed = first === 45 || first === 43;
+  let digits = 0;
+  let decimals = -1;
+  let whole = 0;
+  for (let at = signed ? 1 : 0; at < length; at += 1) {
+    const code = text.charCodeAt(at);
+    if (code >= 48 && code <= 57) {
+      whole = whole * 10 + (code - 48);
+      digits += 1;
+      if (decimals >= 0) decimals += 1;
+    } else if (code === 46 && decimals < 0 && digits > 0) decimals = 0;
+    else return undefined;
+  }
+  if (digits === 0 || digits > 15 || decimals === 0) return undefined;
+  const value = decimals > 0 ? whole / (POWERS[decimals] ?? NaN) : whole;
+  return first === 45 ? -value : value;
+}
+const POWERS = Array.from({ length: 16 }, (_, exponent) => 10 ** exponent);
 
 /**
  * A text, without the apostrophe that keeps a spreadsheet from running it as a formula: `'=A1` is the name `=A1`.
@@ -57,7 +86,12 @@ export interface CellTime {
 export function timeReader(clock: ColumnClock, plan: ColumnPlan): (cell: string) => CellTime | undefined {
   let date: string | undefined;
   let day: number | undefined;
+  const ahead = aheadOfUtc(undefined, clock, plan);
+  const start = plan.date === undefined ? undefined : dayNumberOfIso(plan.date);
   return (cell) => {
+    const plainly = start === undefined ? undefined : plainTime(cell);
+    if (plainly !== undefined && start !== undefined)
+      return { seconds: start * secondsOfDay + plainly - ahead, dated: true };
     const parts = timePattern.exec(cell);
     if (!parts) return undefined;
     const [hour, minute, second] = [
@@ -76,6 +110,17 @@ export function timeReader(clock: ColumnClock, plan: ColumnPlan): (cell: string)
 
 const timePattern =
   /^(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{1,2}):(\d{2})(?::(\d{2}(?:[.,]\d{1,9})?))?(Z|[+-]\d{2}:?\d{2})?$/;
+
+/** Seconds of the day of `HH:MM:SS` and nothing else, as nearly every cell has it. */
+function plainTime(cell: string): number | undefined {
+  if (cell.length !== 8 || cell[2] !== ':' || cell[5] !== ':') return undefined;
+  const two = (at: number) => {
+    const [tens, ones] = [cell.charCodeAt(at) - 48, cell.charCodeAt(at + 1) - 48];
+    return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : NaN;
+  };
+  const [hour, minute, second] = [two(0), two(3), two(6)];
+  return hour <= 23 && minute <= 59 && second <= 60 ? (hour * 60 + minute) * 60 + second : undefined;
+}
 
 function aheadOfUtc(
   zone: string | undefined,

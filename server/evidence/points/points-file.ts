@@ -108,7 +108,7 @@ export function rowReader(
           : `This row cannot be read in full: ${unread.join(', ')}.`;
       problems.add({ sentence, line });
     }
-    if (!toldEncoding && cells.some((cell) => cell.includes('\ufffd'))) {
+    if (!toldEncoding && (hasLostLetters(draft.name) || hasLostLetters(draft.code))) {
       toldEncoding = true;
       problems.add({
         sentence: 'The file is not written in UTF-8; letters beyond the plain ones are lost.',
@@ -126,6 +126,9 @@ export function rowReader(
     },
   };
 }
+
+/** What was no UTF-8 has become the replacement character. */
+const hasLostLetters = (text: string | undefined) => text !== undefined && text.includes('\ufffd');
 
 type Draft = { -readonly [Key in keyof PointRow]: PointRow[Key] };
 
