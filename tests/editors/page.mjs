@@ -58,7 +58,7 @@ export async function lookAtPage(browser, name, address, expected, report) {
     await page.locator(`.squiggly-${expected.finding.severity}`).first().waitFor({ state: 'detached' });
   }
 
-  /** The drawings show the cursor's line, and a thing that is clicked leads to its own. */
+  /** The drawings show the cursor's line, a thing that is clicked leads to its own, and they follow the typing. */
   async function panel() {
     await goTo(expected.hover.at);
     await page.locator(`.editor-actions [aria-label*="${expected.panel.button}"]`).first().click();
@@ -71,6 +71,12 @@ export async function lookAtPage(browser, name, address, expected, report) {
       .locator('.statusbar-item', { hasText: `Ln ${line},` })
       .first()
       .waitFor();
+    const { replace, by, inlaySays } = expected.edit;
+    await goTo(replace);
+    await page.keyboard.press('ArrowLeft');
+    for (let step = 0; step < replace.length; step += 1) await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.type(by);
+    await drawings.locator('svg text', { hasText: inlaySays }).first().waitFor();
   }
 
   async function picture(what) {
