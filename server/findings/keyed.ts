@@ -2,6 +2,7 @@
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { keyedDifferences, type KeyedDifference } from '../slips/keyed-differences.ts';
+import { numberOf } from '../slips/situation.ts';
 import { addedDetail } from './edits.ts';
 import { kind, type AnyFindingKind, type Fix, type Subject, type Told } from './finding.ts';
 import { unreadDetail } from './unread.ts';
@@ -93,12 +94,28 @@ function effectOf({ by }: KeyedDifference): string {
   return `Every point measured from this base comes out by as much ${direction ? `(${showLength(size)})${direction}` : 'to the same side'}.`;
 }
 
-function advice({ until, setup }: KeyedDifference, { session }: Subject): string {
+function advice(difference: KeyedDifference, subject: Subject): string {
+  const { until, setup } = difference;
+  const { session } = subject;
+  if (checksDisagree(difference, subject))
+    return 'Yet the checks that were made then agree: it may be the note that is wrong, and not what was keyed. Look at the receiver or its log before anything is shifted.';
   if (until !== null) return 'The points of that time are to be shifted.';
   const open = setup.setup.until === null;
   return open && session.reviews.length === 0
     ? 'Key the right number, note when, and shift the points measured before.'
     : 'The points of the day are to be shifted; if something else was keyed later, note what and when.';
+}
+
+/** Checks of that time pass, though what was keyed would have made them fail. */
+function checksDisagree({ setup, states, by }: KeyedDifference, { derivation }: Subject): boolean {
+  const direction = 'up' in by ? 'up' : 'horizontal';
+  const size = 'up' in by ? Math.abs(by.up) : Math.hypot(by.east, by.north);
+  return derivation.checks.some((check) => {
+    if (check.setup !== setup || !check.keyed || !states.includes(check.keyed.state.number)) return false;
+    if (check.verdict !== 'passes' || check.mark === setup.mark) return false;
+    const limit = numberOf(check.tolerance[direction]) ?? numberOf(check.expected[direction]);
+    return limit !== null && size > 2 * limit;
+  });
 }
 
 /** Nobody but the surveyor knows what was keyed afterwards and when: the line has open values only. */
