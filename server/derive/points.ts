@@ -58,7 +58,7 @@ export interface PointsScan {
   readonly outermost: readonly PointRow[];
   /** Names that come again at least twenty minutes later. */
   readonly repeated: readonly Repeated[];
-  /** Whether there were more names than are kept to look for repeated ones. */
+  /** Repeated points were looked for up to here only, since there were more names than are kept. */
   readonly manyNames: boolean;
   /** Why the file cannot be read at all. */
   readonly refused: string | null;
@@ -417,11 +417,11 @@ export function repeatedFinder(): {
   return {
     take(row) {
       const { name, time } = row;
-      if (name === undefined || time === undefined) return;
+      if (manyNames || name === undefined || time === undefined) return;
       const first = seen.get(name);
       if (!first) {
-        if (seen.size < MOST_NAMES) seen.set(name, occurrenceOf(row, time));
-        else manyNames = true;
+        seen.set(name, occurrenceOf(row, time));
+        manyNames = seen.size >= MOST_NAMES;
         return;
       }
       if (Math.abs(time - first.time) < ANOTHER_INITIALISATION || repeated.length >= MOST_REPEATED) return;

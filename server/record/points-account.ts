@@ -164,7 +164,7 @@ function points(tally: Tally, { session, derivation }: AccountOf): string[] {
       : []),
     ...repeated.slice(0, MOST_LISTED).map((pair) => repeatedLine(pair, set, derivation)),
     ...(repeated.length > MOST_LISTED ? [`- ${repeated.length - MOST_LISTED} more repeated points.`] : []),
-    ...(manyNames ? ['- Repeated points were looked for among the first 100 000 names only.'] : []),
+    ...(manyNames ? ['- Repeated points were looked for among the first 100 000 different names only.'] : []),
     ...set.problems.map(({ sentence }) => `- problem: ${escaped(sentence)}`),
     ...problemsOf(tally).map(
       ({ sentence, line }) =>

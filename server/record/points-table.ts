@@ -170,7 +170,7 @@ function cellOf(column: TableColumn, set: PointSet, separator: string, decimal: 
   }
   const cells: Partial<Record<TableColumn, Cell>> = {
     name: ({ row }) => textCell(row.name ?? '', separator),
-    code: ({ row }) => textCell(row.code ?? '', separator),
+    code: ({ row }) => text(row.code ?? ''),
     time: ({ row }) => utcTime(row.time),
     class: ({ label }) => text(label),
     'class-as-repaired': ({ fate }) => text(classInWords(fate.asRepaired)),
@@ -201,9 +201,12 @@ function cached(make: (value: string) => string): (value: string) => string {
  * formula. What reads points takes that apostrophe away again.
  */
 export function textCell(text: string, separator: string): string {
+  if (ORDINARY.test(text)) return text;
   const plain = text.replace(/[\r\n]+/g, ' ');
   const harmless = /^'*[=+\-@\t]/.test(plain) ? `'${plain}` : plain;
   return harmless.includes(separator) || harmless.includes('"') || /^\s|\s$/.test(harmless)
     ? `"${harmless.replaceAll('"', '""')}"`
     : harmless;
 }
+/** Most names and codes: nothing in them needs a second look, whatever the separator. */
+const ORDINARY = /^[A-Za-z0-9][\w./-]*$/;
