@@ -104,6 +104,16 @@ describe('tribrach points', () => {
       'out/pickup.csv',
     );
     writeFileSync(at.path('again.trib'), SESSION + again);
+    // Whatever the notes say of the file, and whether or not they name its column of states.
+    for (const columns of [
+      'name, east m, north m, height m orthometric',
+      'name "name", east m "east (m)", north m "north (m)", height m orthometric "height (m)"',
+    ]) {
+      writeFileSync(at.path('unsaid.trib'), SESSION + points(columns, '', 'out/pickup.csv'));
+      const unsaid = await tribrach(['points', at.path('unsaid.trib')]);
+      expect(unsaid.printed).toMatch(/^0 of 3 points/m);
+      expect(unsaid.printed).toMatch(/- 3: Already corrected/);
+    }
     const { printed } = await tribrach(['points', at.path('again.trib'), '--out', at.path('twice')]);
     expect(printed).toMatch(/0 of 3 points repaired/);
     const [first, second] = [rowsOf(at.path('out/pickup.csv')), rowsOf(at.path('twice/pickup.csv'))];

@@ -8,6 +8,7 @@ import type {
   ColumnUnit,
 } from '../evidence/points/column-plan.ts';
 import { planProblems } from '../evidence/points/column-plan.ts';
+import { separatedReader } from '../evidence/points/separated.ts';
 import { assumed, isHole, type Assumed } from '../quantities/value.ts';
 import type { Column, Job, Points } from '../session/entries.ts';
 import { nearest } from '../quantities/near.ts';
@@ -20,6 +21,8 @@ export interface PointsPlan {
   readonly form: PointsForm | null;
   /** Of the height column: orthometric, ellipsoidal or a local surface; null where there is no height. */
   readonly surface: string | null;
+  /** The heading has a column `state` that the notes do not speak of: what it calls corrected is believed, and nothing else. */
+  readonly unaskedState: boolean;
   readonly problems: readonly PlanProblem[];
   readonly assumptions: readonly Assumed[];
 }
@@ -88,14 +91,35 @@ export function pointsPlan(points: Points, job: Job | null, firstLine: string | 
       place,
     });
   const height = columns.find((column) => column.role === 'height');
+  const written: ColumnPlan = { ...draft, heading: isHeading ? 'skip' : draft.heading };
+  const withState = unaskedState(written, firstLine);
   return {
-    plan: { ...draft, heading: isHeading ? 'skip' : draft.heading },
+    plan: withState ? { ...written, columns: withState } : written,
+    unaskedState: withState !== null,
     form,
     surface: height ? (height.surface ?? null) : null,
     problems,
     assumptions: clock === 'gps' ? [LEAP_SECONDS] : [],
   };
 }
+
+/** The columns with that of the state, where the file's heading has one and nobody has said so; else null. */
+function unaskedState(
+  { columns, heading, separator }: ColumnPlan,
+  firstLine: string | null,
+): readonly PlannedColumn[] | null {
+  if (heading === 'none' || firstLine === null || columns.some(({ role }) => role === 'state')) return null;
+  const at = cellsOfLine(firstLine, separator).findIndex((cell) => cell.trim().toLowerCase() === 'state');
+  if (at === -1) return null;
+  if (heading === 'names') return [...columns, { role: 'state', heading: 'state' }];
+  if (columns[at] && columns[at].role !== 'skip') return null;
+  const passed = Array.from(
+    { length: Math.max(at, columns.length) },
+    (_, index) => columns[index] ?? SKIPPED,
+  );
+  return [...passed.slice(0, at), { role: 'state' }, ...passed.slice(at + 1)];
+}
+const SKIPPED: PlannedColumn = { role: 'skip' };
 
 function planned(column: Column, problems: PlanProblem[]): PlannedColumn {
   const { place } = column;
@@ -201,9 +225,21 @@ function separatorOf(
 
 /** No cell that should be a coordinate begins like a number. */
 function looksLikeHeading(firstLine: string, { columns, separator }: ColumnPlan): boolean {
-  const cells = firstLine.split(separator);
+  const cells = cellsOfLine(firstLine, separator);
   const numbers = columns.flatMap((column, index) =>
     LENGTHS.includes(column.role) || ANGLES.includes(column.role) ? [cells[index] ?? ''] : [],
   );
-  return numbers.length > 0 && numbers.every((cell) => !/^\s*"?\s*[-+\u2212]?\d/.test(cell));
+  return numbers.length > 0 && numbers.every((cell) => !/^\s*[-+\u2212]?\d/.test(cell));
+}
+
+function cellsOfLine(line: string, separator: ColumnPlan['separator']): readonly string[] {
+  let found: readonly string[] = [];
+  const reader = separatedReader(
+    separator,
+    ({ cells }) => (found = cells),
+    () => undefined,
+  );
+  reader.push(new TextEncoder().encode(line));
+  reader.finish();
+  return found;
 }

@@ -30,6 +30,8 @@ export interface PointSet {
   readonly form: PointsForm | null;
   readonly system: Maybe<CoordinateSystem>;
   readonly height: Maybe<HeightSurface>;
+  /** The rows have a state that the notes do not speak of: `corrected` is believed, and nothing else. */
+  readonly unaskedState: boolean;
   readonly problems: readonly PlanProblem[];
   readonly assumptions: readonly Assumed[];
   /** Hands over every row and keeps none. */
@@ -222,7 +224,7 @@ const rowsSet = remembered(
 
 function shared(
   entry: Points,
-  { plan, form, surface, problems, assumptions }: ReturnType<typeof pointsPlan>,
+  { plan, form, surface, unaskedState, problems, assumptions }: ReturnType<typeof pointsPlan>,
   frame: Frame,
   surfaces: ReadonlyMap<string, LocalSurface>,
 ) {
@@ -238,6 +240,7 @@ function shared(
       : surface === null
         ? hole('the surface of the heights is not said', place)
         : surfaceNamed(surfaceOf(surface, place), surfaces, place),
+    unaskedState,
     problems,
     assumptions,
   };
@@ -288,6 +291,7 @@ const pointSet = remembered(
       height: height?.surface
         ? surfaceNamed(height.surface, surfaces, height.place)
         : hole(`no height was observed at ${name}`, observed?.place ?? entry.place),
+      unaskedState: false,
       problems: [],
       assumptions: [],
       read,

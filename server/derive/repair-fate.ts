@@ -44,7 +44,8 @@ export function fatesOf(
     fate(set, state ?? saidOf(set).state?.name, instant, circumstance, trust, repair);
   const index = piecewise(changesOf(trust, repair, derivation));
   const known = new Map<string, Map<number, Fate>>();
-  return (instant, state) => {
+  return (instant, written) => {
+    const state = set.unaskedState && written !== 'corrected' ? undefined : written;
     const key = state ?? '';
     const ofState = known.get(key) ?? new Map<number, Fate>();
     if (known.size < MOST_STATES) known.set(key, ofState);

@@ -63,6 +63,7 @@ function unknown({ session, derivation }: Subject): StateUnknown[] {
 
 /** Every row says it itself. */
 function saidByRows(set: PointSet): boolean {
+  if (set.unaskedState) return false;
   const { states, rowCount } = set.scan();
   const said = [...states.values()].reduce((sum, count) => sum + count, 0);
   return rowCount > 0 && said === rowCount && [...states.keys()].every((state) => STATES.includes(state));

@@ -115,7 +115,7 @@ function has(set: PointSet, column: TableColumn): boolean {
 function heading(column: TableColumn, set: PointSet, level: string): string {
   const plain = column.replaceAll('-', ' ');
   if (column.startsWith('shift')) return `${plain} (m)`;
-  if (column.startsWith('uncertainty')) return `${plain} (m, ${level})`;
+  if (column.startsWith('uncertainty')) return `${plain} ${level} (m)`;
   if (column === 'time') return 'time (UTC)';
   const what = column.replace('measured-', '');
   return what in FORM_OF || what === 'height' ? `${plain} (${unitOf(set, what)})` : plain;
