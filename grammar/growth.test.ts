@@ -76,7 +76,7 @@ describe('megabytes', () => {
  */
 function growth(texts: readonly [string, string], work: (text: string) => unknown): number {
   let [four, long] = [Infinity, Infinity];
-  for (let round = 0; round < 20; round++) {
+  for (let round = 0; round < 60; round++) {
     four = Math.min(
       four,
       elapsed(() => [texts[0], texts[0], texts[0], texts[0]].map(work)),
