@@ -1,5 +1,5 @@
 /** The height of the antenna reference point above the mark, from what the tape said. */
-import { compute } from '../quantities/computed.ts';
+import { compute, computeLinear } from '../quantities/computed.ts';
 import { showNumber } from '../quantities/show.ts';
 import { mapTerms } from '../quantities/sum.ts';
 import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
@@ -280,35 +280,29 @@ function weighed(group: readonly Reading[], common: Value, setup: string): Value
   const values = group.map((reading) => reading.arp as Value);
   const weights = values.map((value) => 1 / Math.max(value.sigma ?? READING_SIGMA, 1e-5) ** 2);
   const equal = weights.every((weight) => Math.abs(weight / (weights[0] ?? 1) - 1) < 0.01);
+  const least = weights.reduce((smallest, weight) => Math.min(smallest, weight), Infinity);
   // Weights are nobody's fact: three digits of them say all there is to say.
-  const shares = weights.map((weight) =>
-    equal ? 1 : Number((weight / Math.min(...weights)).toPrecision(3)),
-  );
+  const shares = weights.map((weight) => (equal ? 1 : Number((weight / least).toPrecision(3))));
   const total = shares.reduce((sum, share) => sum + share, 0);
-  const inputs = Object.fromEntries(values.map((value, index) => [`h${index + 1}`, value]));
-  const terms = Object.keys(inputs).map((symbol, index) =>
+  const terms = values.map((value, index) => ({
+    symbol: `h${index + 1}`,
+    value,
+    coefficient: (shares[index] ?? 1) / total,
+  }));
+  const written = terms.map(({ symbol }, index) =>
     shares[index] === 1 ? symbol : `${shares[index] ?? 1} · ${symbol}`,
   );
-  const mean = values.length === 1 ? 'h1' : `(${terms.join(' + ')}) / ${Number(total.toPrecision(12))}`;
+  const mean = values.length === 1 ? 'h1' : `(${written.join(' + ')}) / ${Number(total.toPrecision(12))}`;
   const formula = {
     symbol: 'H_ARP',
     expression: `${mean} + c`,
     evaluable: true,
     source: 'mean of the readings of one time, weighed by their uncertainties (JCGM 100:2008)',
   };
-  return compute(
-    `ARP height at ${setup}`,
-    'm',
-    formula,
-    { ...inputs, c: common },
-    (numbers: Readonly<Record<string, number>>) => {
-      const sum = values.reduce(
-        (partial, _, index) => partial + (shares[index] ?? 1) * (numbers[`h${index + 1}`] ?? NaN),
-        0,
-      );
-      return sum / total + (numbers['c'] ?? 0);
-    },
-  );
+  return computeLinear(`ARP height at ${setup}`, 'm', formula, [
+    ...terms,
+    { symbol: 'c', value: common, coefficient: 1 },
+  ]);
 }
 
 /** A tripod of fixed height needs no tape; extensions stand on top of it. */

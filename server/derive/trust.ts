@@ -239,36 +239,38 @@ function smallestSeen(
   judge: (check: CheckValues) => Judged,
   frame: Frame,
 ): RoverTrust['smallest'] {
+  const usable = checks.filter(
+    (check) => judge(check) === 'passes' || (check.mark && isHole(check.mark.located)),
+  );
+  const byMark = onTheirMarks(usable);
   let found: RoverTrust['smallest'] = null;
   for (const span of spans) {
     if (span.class !== 'bracketed' && span.class !== 'held') continue;
-    const pair = bestPair(span, checks, judge, frame);
+    const pair = bestPair(span, byMark, frame);
     if (!pair) return null;
     if (!found || pair.horizontal.value > found.horizontal.value) found = pair;
   }
   return found;
 }
 
-function bestPair(
-  span: Span,
-  checks: readonly CheckValues[],
-  judge: (check: CheckValues) => Judged,
-  frame: Frame,
-): RoverTrust['smallest'] {
+type InOrder = readonly CheckValues[];
+
+/** Checks of each mark that has more than one, in order of time: only those can make a pair. */
+function onTheirMarks(checks: InOrder): InOrder[] {
+  const byMark = new Map<object, CheckValues[]>();
+  for (const check of checks) {
+    if (!check.mark) continue;
+    const own = byMark.get(check.mark);
+    if (own) own.push(check);
+    else byMark.set(check.mark, [check]);
+  }
+  return [...byMark.values()].filter((own) => own.length > 1);
+}
+
+function bestPair(span: Span, byMark: readonly InOrder[], frame: Frame): RoverTrust['smallest'] {
   const { before, after } = span;
   if (!before || !after) return null;
-  const usable = checks.filter(
-    (check) => judge(check) === 'passes' || (check.mark && isHole(check.mark.located)),
-  );
-  const earlier = usable.filter(({ instant }) => (instant ?? 0) <= (before.instant ?? 0)).toReversed();
-  const later = usable.filter(({ instant }) => (instant ?? 0) >= (after.instant ?? 0));
-  const pairs = [
-    [before, after] as const,
-    ...firstOfEachMark(earlier).flatMap((one) => {
-      const other = later.find((check) => check.mark === one.mark);
-      return other ? [[one, other] as const] : [];
-    }),
-  ];
+  const pairs = [[before, after] as const, ...byMark.flatMap((checks) => pairAround(before, after, checks))];
   let found: RoverTrust['smallest'] = null;
   for (const [one, other] of pairs) {
     const movement = movementBetween(one, other, frame);
@@ -279,13 +281,27 @@ function bestPair(
   return found;
 }
 
-function firstOfEachMark(checks: readonly CheckValues[]): CheckValues[] {
-  const seen = new Set<object>();
-  return checks.filter(({ mark }) => {
-    if (!mark || seen.has(mark)) return false;
-    seen.add(mark);
-    return true;
-  });
+/** The last check of a mark that is not after the one, and its first that is not before the other. */
+function pairAround(
+  before: CheckValues,
+  after: CheckValues,
+  checks: InOrder,
+): (readonly [CheckValues, CheckValues])[] {
+  const first = checks[countBefore(checks, before.instant ?? 0, true) - 1];
+  const second = checks[countBefore(checks, after.instant ?? 0, false)];
+  return first && second ? [[first, second]] : [];
+}
+
+/** How many checks lie before a time, by halving. */
+function countBefore(checks: InOrder, time: number, including: boolean): number {
+  let [low, high] = [0, checks.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const instant = checks[middle]?.instant ?? 0;
+    if (instant < time || (including && instant <= time)) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Two checks that pass, one after the other on one mark in one stretch or joined ones, and still moved. */
@@ -296,12 +312,13 @@ function driftsIn(spans: readonly Span[], frame: Frame): Movement[] {
     .filter((check) => check !== null);
   const inOrder = [...new Set(passing)];
   const drifts: Movement[] = [];
-  inOrder.forEach((check, index) => {
-    const next = inOrder.slice(index + 1).find((other) => other.mark === check.mark);
-    if (!next) return;
-    const movement = movementBetween(check, next, frame);
-    if (movement.verdict === 'moved') drifts.push(movement);
-  });
+  const latest = new Map<object | null, CheckValues>();
+  for (const check of inOrder) {
+    const before = latest.get(check.mark);
+    const movement = before ? movementBetween(before, check, frame) : null;
+    if (movement?.verdict === 'moved') drifts.push(movement);
+    latest.set(check.mark, check);
+  }
   return drifts;
 }
 

@@ -61,6 +61,32 @@ export function computeAll<In extends Inputs>(
   });
 }
 
+/**
+ * A sum of inputs, each times its coefficient: the partial derivatives are the coefficients, so that thousands of
+ * inputs take no longer than to add them up.
+ */
+export function computeLinear(
+  name: string,
+  unit: Unit,
+  formula: Formula,
+  terms: readonly { readonly symbol: string; readonly value: Value; readonly coefficient: number }[],
+): Computed {
+  const contributions = new Map<Leaf, number>();
+  const unknown = new Set<Leaf>();
+  for (const { value, coefficient } of terms) addContributions(value, coefficient, contributions, unknown);
+  return {
+    origin: 'computed',
+    name,
+    value: terms.reduce((sum, { value, coefficient }) => sum + coefficient * value.value, 0),
+    unit,
+    sigma: unknown.size > 0 ? null : rootSumOfSquares([...contributions.values()]),
+    formula,
+    inputs: Object.fromEntries(terms.map(({ symbol, value }) => [symbol, value])),
+    contributions,
+    unknown: [...unknown],
+  };
+}
+
 /** A result whose uncertainty has no meaning or no use: a scale factor, a convergence, a count. */
 export function computePlain(
   name: string,

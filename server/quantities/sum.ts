@@ -1,5 +1,5 @@
 /** Sums as typed: quantities added and subtracted, each keeping its own uncertainty. */
-import { compute } from './computed.ts';
+import { computeLinear } from './computed.ts';
 import type { Computed, Unit, Value } from './value.ts';
 
 export interface SumTerm {
@@ -9,15 +9,17 @@ export interface SumTerm {
 
 /** `t1 + t2 − t3`. */
 export function sumOf(name: string, unit: Unit, terms: readonly SumTerm[]): Computed {
-  const inputs = Object.fromEntries(terms.map(({ value }, index) => [`t${index + 1}`, value]));
-  const expression = terms
-    .map(({ sign }, index) => `${sign < 0 ? '−' : index === 0 ? '' : '+'} t${index + 1}`)
+  const named = terms.map(({ sign, value }, index) => ({
+    symbol: `t${index + 1}`,
+    value,
+    coefficient: sign,
+  }));
+  const expression = named
+    .map(({ symbol, coefficient }, index) => `${coefficient < 0 ? '−' : index === 0 ? '' : '+'} ${symbol}`)
     .join(' ')
     .trim();
   const formula = { symbol: 'sum', expression, evaluable: true, source: 'the sum as typed' };
-  const sum = compute(name, unit, formula, inputs, (numbers: Readonly<Record<string, number>>) =>
-    terms.reduce((total, { sign }, index) => total + sign * (numbers[`t${index + 1}`] ?? NaN), 0),
-  );
+  const sum = computeLinear(name, unit, formula, named);
   termsOfSum.set(sum, terms);
   return sum;
 }
