@@ -55,14 +55,33 @@ function usedIn(derivation: Derivation): ReadonlySet<MarkValues | null> {
 }
 const cache = new WeakMap<Derivation, ReadonlySet<MarkValues | null>>();
 
-/** Every other mark with coordinates in the datum of the keyed values. */
+/** A register of thousands of marks cannot be told apart by one keyed number; the day's own marks can. */
+const MOST_MARKS = 500;
+
+/** All marks, or of a great many those that the day uses and the first of the others. */
+function candidates(derivation: Derivation, used: ReadonlySet<MarkValues | null>): readonly MarkValues[] {
+  const all = [...derivation.marks.values()];
+  if (all.length <= MOST_MARKS) return all;
+  let known = shortened.get(derivation);
+  if (!known) {
+    known = [...all.filter((mark) => used.has(mark)), ...all.filter((mark) => !used.has(mark))].slice(
+      0,
+      MOST_MARKS,
+    );
+    shortened.set(derivation, known);
+  }
+  return known;
+}
+const shortened = new WeakMap<Derivation, readonly MarkValues[]>();
+
+/** Every other mark with coordinates in the datum of the keyed values, of a great many those that come first. */
 export function otherMarks(situation: Situation): OtherMark[] {
   const { setup, derivation } = situation;
   const own = setup.mark;
   const datum = keyedDatum(situation);
   if (!datum) return [];
   const used = usedIn(derivation);
-  return [...derivation.marks.values()].flatMap((mark: MarkValues) => {
+  return candidates(derivation, used).flatMap((mark: MarkValues) => {
     if (mark === own || isHole(mark.located) || !sameDatum(mark.located.system.datum, datum)) return [];
     const { latitude, longitude } = mark.located;
     return [

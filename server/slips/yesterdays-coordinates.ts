@@ -1,5 +1,7 @@
 /** What another setup was told is still in the receiver, or an antenna height of another day. */
 import { isHole } from '../quantities/value.ts';
+import type { Derivation } from '../derive/derivation.ts';
+import type { SetupValues } from '../derive/setup.ts';
 import { numberOf, type Situation } from './situation.ts';
 import { otherMarks, type OtherMark } from './wrong-mark.ts';
 import type { Slip, Told, Way } from './slip.ts';
@@ -14,7 +16,7 @@ export const yesterdaysCoordinates: Slip = {
   look: 'the antenna height on the receiver, and whether it was keyed anew that day',
   ways: (situation) => {
     const { setup, derivation, right } = situation;
-    const others = [...derivation.setups.values()].filter((other) => other !== setup);
+    const others = neighbours(setup, setupsInOrder(derivation));
     const told = others.flatMap((other) =>
       other.keyed.flatMap((state): Way[] => {
         const place = isHole(state.located)
@@ -79,3 +81,27 @@ export const yesterdaysCoordinates: Slip = {
 const unusedMarks = (situation: Situation): OtherMark[] => otherMarks(situation).filter(({ used }) => !used);
 
 const tell = (says: string, told: Told): Way => ({ says, effect: { on: 'told', told } });
+
+/** More setups on each side than any day has; what a receiver kept is what it was told last. */
+const NEIGHBOURS = 24;
+
+/** The setups noted before and after one, nearest in the text: of thousands, most cannot be what the receiver kept. */
+function neighbours(setup: SetupValues, { all, places }: InOrder): readonly SetupValues[] {
+  const at = places.get(setup) ?? 0;
+  return all.slice(Math.max(0, at - NEIGHBOURS), at + NEIGHBOURS + 1).filter((other) => other !== setup);
+}
+
+interface InOrder {
+  readonly all: readonly SetupValues[];
+  readonly places: ReadonlyMap<SetupValues, number>;
+}
+function setupsInOrder(derivation: Derivation): InOrder {
+  let known = inOrder.get(derivation);
+  if (!known) {
+    const all = [...derivation.setups.values()];
+    known = { all, places: new Map(all.map((setup, index) => [setup, index])) };
+    inOrder.set(derivation, known);
+  }
+  return known;
+}
+const inOrder = new WeakMap<Derivation, InOrder>();
