@@ -8,7 +8,7 @@ import {
   type Geographic,
   type Topocentric,
 } from '../quantities/brands.ts';
-import { showLength } from '../quantities/show.ts';
+import { listed, showLength } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Correction } from '../session/entries.ts';
 import { verdictOn, type CheckValues } from './check.ts';
@@ -387,9 +387,6 @@ export function inWords({ east, north, up }: Topocentric): string {
     .map(([size, more, less]) => `${showLength(Math.abs(size))} ${size > 0 ? more : less}`);
   return told.length === 0 ? 'off by less than its rounding' : listed(told);
 }
-
-export const listed = (words: readonly string[]) =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
 
 export const STILL: Topocentric = { east: metres(0), north: metres(0), up: metres(0) };
 const NOTHING_GEOCENTRIC: Geocentric = { x: metres(0), y: metres(0), z: metres(0) };

@@ -1,4 +1,5 @@
 /** A reviewed session that has been changed since, or whose review can no longer be verified. */
+import { listed } from '../quantities/show.ts';
 import { kind } from './finding.ts';
 
 const PART_NAMES = {
@@ -36,6 +37,3 @@ export const reviewStale = kind({
     };
   },
 });
-
-const listed = (parts: readonly string[]) =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts[parts.length - 1] ?? ''}`;

@@ -1,5 +1,5 @@
 /** The key card of a setup: what the receiver should be told, in the order in which it asks, with what to beware of. */
-import { showAngle, showNumber } from '../quantities/show.ts';
+import { listed, showAngle, showNumber } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Frame } from '../derive/frame.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
@@ -95,9 +95,6 @@ const coarseHeight = ({ tell }: SetupValues): string[] =>
         'The ellipsoidal height rests on EGM96, which can be a metre out: good for finding blunders, not for keying. Use the separation that is published for the mark, or the geoid model of the region.',
       ]
     : [];
-
-const listed = (words: readonly string[]) =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;
 
 /** How far what was keyed last is from this card; below a millimetre it is the same, and a coarse height says nothing. */
 function keyedSoFar({ keyed, tell }: SetupValues): string[] {
