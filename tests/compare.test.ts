@@ -86,6 +86,7 @@ describe('an observation that is another one', () => {
     expect(printed).toContain('**Verdict was:**');
     expect(printed).toMatch(/check\/CLOSE\/residual\/up \| 0\.0030 m \| 0\.1030 m \| \+100 mm/);
     expect(printed).toContain('**Now found**');
+    expect(printed).toMatch(/pickup\.csv: [^\n]*bracketed[^\n]* → [^\n]*in doubt/);
   });
 
   it('cannot smuggle markup into a pull request', () => {

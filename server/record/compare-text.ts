@@ -3,10 +3,11 @@ import type { Comparison, FindingChange, ValueChange } from './compare.ts';
 
 /** Nothing at all where nothing changed. */
 export function comparisonText(title: string, comparison: Comparison): string {
-  const { values, verdict, gone, come } = comparison;
+  const { values, verdict, points, gone, come } = comparison;
   const blocks = [
     verdict ? [`verdict was  ${verdict.before || 'none'}`, `verdict is   ${verdict.after || 'none'}`] : [],
     table(values),
+    points.map(({ name, before, after }) => `${name}: ${before ?? 'no points'} → ${after ?? 'no points'}`),
     come.map((finding) => `now found  ${sentence(finding)}`),
     gone.map((finding) => `found no more  ${sentence(finding)}`),
   ].filter((block) => block.length > 0);
@@ -15,7 +16,7 @@ export function comparisonText(title: string, comparison: Comparison): string {
 }
 
 export function comparisonMarkdown(title: string, comparison: Comparison): string {
-  const { values, verdict, gone, come } = comparison;
+  const { values, verdict, points, gone, come } = comparison;
   const blocks = [
     verdict
       ? [
@@ -27,6 +28,9 @@ export function comparisonMarkdown(title: string, comparison: Comparison): strin
     values.length > 0
       ? ['| value | was | is | moved |', '| --- | ---: | ---: | ---: |', ...values.map(markdownRow)]
       : [],
+    points.map(
+      ({ name, before, after }) => `- ${escaped(name)}: ${before ?? 'no points'} → ${after ?? 'no points'}`,
+    ),
     come.length > 0 ? ['**Now found**', '', ...come.map((finding) => `- ${escaped(sentence(finding))}`)] : [],
     gone.length > 0
       ? ['**Found no more**', '', ...gone.map((finding) => `- ${escaped(sentence(finding))}`)]

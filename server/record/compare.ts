@@ -1,5 +1,7 @@
 /** What changed in results between two versions of a session; blanks, comments and line ends change nothing. */
 import { listValues, type Listed } from '../derive/listing.ts';
+import { countsInWords, pointCounts } from '../derive/points-counts.ts';
+import { trustOf } from '../derive/trust.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { showAngle, showLength, showNumber } from '../quantities/show.ts';
@@ -10,6 +12,8 @@ export interface Comparison {
   readonly values: readonly ValueChange[];
   /** Null where the verdict reads the same. */
   readonly verdict: { readonly before: string; readonly after: string } | null;
+  /** Sets of points of which another number stands in some class. */
+  readonly points: readonly PointsChange[];
   readonly gone: readonly FindingChange[];
   readonly come: readonly FindingChange[];
 }
@@ -21,6 +25,13 @@ export interface ValueChange {
   readonly after: string | null;
   /** By how much, where both are there. */
   readonly moved: string | null;
+}
+
+export interface PointsChange {
+  readonly name: string;
+  /** `212 bracketed, 3 not closed`; null where the version has no such set. */
+  readonly before: string | null;
+  readonly after: string | null;
 }
 
 export interface FindingChange {
@@ -41,13 +52,32 @@ export function compareInspections(before: Inspection, after: Inspection): Compa
   return {
     values: valueChanges(listValues(before.derivation), listValues(after.derivation)),
     verdict: then === now ? null : { before: then, after: now },
+    points: pointsChanges(before, after),
     gone: findingsOnlyIn(before.findings, after.findings),
     come: findingsOnlyIn(after.findings, before.findings),
   };
 }
 
-export const isSame = ({ values, verdict, gone, come }: Comparison) =>
-  values.length === 0 && verdict === null && gone.length === 0 && come.length === 0;
+export const isSame = ({ values, verdict, points, gone, come }: Comparison) =>
+  verdict === null && [values, points, gone, come].every((changes) => changes.length === 0);
+
+function pointsChanges(before: Inspection, after: Inspection): PointsChange[] {
+  const then = pointsByClass(before);
+  const now = pointsByClass(after);
+  return [...new Set([...now.keys(), ...then.keys()])].flatMap((name) => {
+    const change = { name, before: then.get(name) ?? null, after: now.get(name) ?? null };
+    return change.before === change.after ? [] : [change];
+  });
+}
+
+/** What stands of each set of points, in words. */
+function pointsByClass({ session, derivation }: Inspection): Map<string, string> {
+  if (derivation.points.length === 0) return new Map();
+  const trust = trustOf(session, derivation);
+  return new Map(
+    derivation.points.map((set) => [set.name, countsInWords(pointCounts(set, session, derivation, trust))]),
+  );
+}
 
 function valueChanges(before: readonly Listed[], after: readonly Listed[]): ValueChange[] {
   const then = new Map(before.map(({ id, value }) => [id, value]));
@@ -67,11 +97,21 @@ function valueChange(id: string, before: Value | null, after: Value | null): Val
   if (!before || !after)
     return { id, before: before && shown(id, before), after: after && shown(id, after), moved: null };
   const difference = after.value - before.value;
-  if (Math.abs(difference) < SMALLEST[after.unit]) return null;
-  return { id, before: shown(id, before), after: shown(id, after), moved: movedBy(difference, after) };
+  if (Math.abs(difference) < (isChance(id) ? SMALLEST_CHANCE : SMALLEST[after.unit])) return null;
+  return {
+    id,
+    before: shown(id, before),
+    after: shown(id, after),
+    moved: isChance(id) ? null : movedBy(difference, after),
+  };
 }
 
+/** The probability of a residual, which nobody reads beyond its third digit. */
+const isChance = (id: string) => /^check\/[^/]*\/chance\//.test(id);
+const SMALLEST_CHANCE = 5e-4;
+
 function shown(id: string, value: Value): string {
+  if (isChance(id)) return showNumber(value.value, 3);
   if (value.unit === '°' && id.endsWith('latitude')) return showAngle(value.value, 'N');
   if (value.unit === '°' && id.endsWith('longitude')) return showAngle(value.value, 'E');
   if (value.unit === '°') return `${showNumber(value.value, 7)}°`;
