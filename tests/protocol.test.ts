@@ -13,6 +13,9 @@ import type {
 } from 'vscode-languageserver/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openDocument } from '../grammar/document.ts';
+import { inspect } from '../server/inspect.ts';
+import { NO_FILES } from '../server/session/files.ts';
 import type { SessionDrawings } from '../server/record/session-drawings.ts';
 import { folderWith } from './command-line-run.ts';
 import { buildProgram, startClient, type Client } from './language-client.ts';
@@ -306,6 +309,18 @@ describe('a conversation with the built server', () => {
     expect((await drawn({ uri: hand.uri, width: 1e9 }))?.drawings[0]?.svg).toContain(' width="1200"');
     for (const strange of [{ uri: client.uri('unopened.trib'), width: 400 }, { uri: 7 }, [], undefined])
       expect(await drawn(strange)).toBeNull();
+  });
+
+  it('writes a first session, with the day and the name that it is told', async () => {
+    const written = (asked?: unknown) => client.request<{ text: string }>('tribrach/newSession', asked);
+    const { text } = await written({ date: '2026-05-19', name: 'Quay "north"\nand root' });
+    const { session } = inspect(openDocument('new.trib', text), NO_FILES);
+    expect(session.job).toMatchObject({ title: 'Quay "north" and root', date: { typed: '2026-05-19' } });
+    const open = await written();
+    expect(open.text).toBe(text.replace('2026-05-19', '?').replace('"Quay ""north"" and root"', '"?"'));
+    for (const strange of [{ date: 7, name: {} }, [], 'today']) expect(await written(strange)).toEqual(open);
+    await expect(written({ date: '2026-02-30' })).rejects.toThrow('2026-02-30 is no day');
+    await expect(written({ date: 'today' })).rejects.toThrow('today is no day');
   });
 
   it('ends when it is told to, having said nothing aside', async () => {

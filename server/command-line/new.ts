@@ -1,6 +1,6 @@
 /** `tribrach new`: a first session with the questions that a careful surveyor answers. */
 import type { Command } from 'commander';
-import { newSession } from '../record/new-session.ts';
+import { isDay, newSession } from '../record/new-session.ts';
 import { CannotRun, type Io } from './io.ts';
 import { STANDARD_INPUT } from './session-paths.ts';
 import { writeNewFile } from './write-new.ts';
@@ -11,10 +11,11 @@ export function register(program: Command, io: Io): void {
     .description('write a first session: the questions of the day, each with a ? to replace')
     .argument('<file>', 'where to write it (it must not be there yet), or - for standard output')
     .option('--date <date>', 'the day of the session, as YYYY-MM-DD')
-    .action((path: string, { date }: { date?: string }) => {
-      if (date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(date))
-        throw new CannotRun([`--date ${date} is not written as YYYY-MM-DD`]);
-      const text = newSession(date ?? null);
+    .option('--name <name>', 'the name of the job')
+    .action((path: string, { date, name }: { date?: string; name?: string }) => {
+      if (date !== undefined && !isDay(date))
+        throw new CannotRun([`--date ${date} is no day written as YYYY-MM-DD`]);
+      const text = newSession(date ?? null, name ?? null);
       if (path === STANDARD_INPUT) return io.print(text);
       writeNewFile(path, text);
       io.print(

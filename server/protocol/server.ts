@@ -16,6 +16,7 @@ import { answerFormatting } from './formatting.ts';
 import { answerHover } from './hover.ts';
 import { answerInlayHints } from './inlay-hints.ts';
 import { answerNames } from './names.ts';
+import { answerNewSession } from './new-session.ts';
 import { openSessions, type OpenSession, type OpenSessions, type Platform } from './open-sessions.ts';
 import { answerPages, PAGE_SCHEME } from './pages.ts';
 import { answerSemanticTokens, LEGEND } from './semantic-tokens.ts';
@@ -63,6 +64,7 @@ function answerAll(connection: Connection, sessions: OpenSessions): void {
   answerFormatting(connection, sessions);
   answerSemanticTokens(connection, sessions);
   answerDrawings(connection, sessions);
+  answerNewSession(connection);
 }
 
 const pulls = (client: ClientCapabilities) => client.textDocument?.diagnostic !== undefined;

@@ -4,6 +4,7 @@
  */
 
 import type { ExtractMark, ExtractRole } from '../evidence/register-extract.ts';
+import { quoted } from './quoted.ts';
 
 /** One mark as the extract has it; digits are kept as they are written there. */
 export interface RegisterMark {
@@ -63,7 +64,6 @@ function coordinate(value: RegisterCoordinate): string {
 
 /** What could not stand in a name's place is quoted. */
 const nameOf = (name: string) => (/^[^\s",#?][^\s",]*$/u.test(name) ? name : quoted(name));
-const quoted = (text: string) => `"${text.replaceAll('"', '""').replace(/[\r\n]+/g, ' ')}"`;
 
 const LETTERS: Readonly<Partial<Record<ExtractRole, RegisterCoordinate['letter']>>> = {
   north: 'N',

@@ -1,11 +1,16 @@
 /** A first session: the questions that a careful surveyor answers, in the order in which the day asks them. */
+import { dayNumberOfIso } from '../evidence/civil-time.ts';
+import { quoted } from './quoted.ts';
 
-/** @param date of the day, `YYYY-MM-DD`; null leaves it open like everything else */
-export function newSession(date: string | null): string {
+/**
+ * @param date of the day, `YYYY-MM-DD`; null leaves it open like everything else
+ * @param name of the job; null leaves it open, too
+ */
+export function newSession(date: string | null, name: string | null = null): string {
   return `# A ? is a question. Put what was looked up, read or seen in its place; take out what the day does not have.
 
 # In the office: which job, which systems, how good must it be?
-job "?"
+job ${quoted(name?.trim() || '?')}
   date        ${date ?? '?'}
   clock       ?                 # UTC+01:00: the clock that times are noted from
   observer    "?"
@@ -56,3 +61,5 @@ check OPEN on CHECK-MARK at ? by ROVER
   quality     ?
 `;
 }
+
+export const isDay = (typed: string) => dayNumberOfIso(typed) !== undefined;
