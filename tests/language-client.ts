@@ -27,7 +27,11 @@ export async function buildProgram(): Promise<void> {
 
 export type Client = Awaited<ReturnType<typeof startClient>>;
 
-export async function startClient(folder: string, capabilities: ClientCapabilities) {
+export async function startClient(
+  folder: string,
+  capabilities: ClientCapabilities,
+  initializationOptions?: unknown,
+) {
   const child = spawn('node', [PROGRAM, 'serve', '--stdio'], { stdio: ['pipe', 'pipe', 'pipe'] });
   let complained = '';
   child.stderr.on('data', (data) => (complained += String(data)));
@@ -43,6 +47,8 @@ export async function startClient(folder: string, capabilities: ClientCapabiliti
     published.set(news.uri, news);
     for (const look of [...waiting]) look();
   });
+  const told: { method: string; parameters: unknown }[] = [];
+  connection.onNotification((method, parameters) => void told.push({ method, parameters }));
   connection.onRequest((method) => {
     asked.push(method);
     return null;
@@ -54,6 +60,7 @@ export async function startClient(folder: string, capabilities: ClientCapabiliti
     rootUri: root,
     workspaceFolders: [{ uri: root, name: 'jobs' }],
     capabilities,
+    initializationOptions,
   });
   await connection.sendNotification('initialized', {});
 
@@ -90,6 +97,8 @@ export async function startClient(folder: string, capabilities: ClientCapabiliti
     notify: (method: string, parameters?: unknown) => connection.sendNotification(method, parameters),
     findings,
     asked,
+    /** Notifications other than findings. */
+    told,
     /** Shuts the server down as a client must, and gives back its exit status. */
     stop: async () => {
       await connection.sendRequest('shutdown');

@@ -1,6 +1,7 @@
 /** One conversation with the built language server over a real connection, as an editor holds it. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import type {
+  ClientCapabilities,
   CodeAction,
   CompletionList,
   Diagnostic,
@@ -352,6 +353,64 @@ describe('a client that asks for findings itself', () => {
     } finally {
       client.kill();
       folder.remove();
+    }
+  });
+});
+
+describe('the verdict beside the findings', () => {
+  const wanting = async (capabilities: ClientCapabilities, options?: unknown) => {
+    const folder = folderWith({});
+    const client = await startClient(folder.path(), capabilities, options);
+    const mark = marks.slice(marks.indexOf('mark PM-14'));
+    const hand = typist(client, 'day.trib', day.replace('use "marks.trib"\n', mark));
+    const asked = () =>
+      client.request('textDocument/diagnostic', { textDocument: { uri: hand.uri } }).catch(() => null);
+    const verdicts = () => client.told.filter(({ method }) => method === 'tribrach/verdict');
+    return { client, hand, asked, verdicts, end: () => (client.kill(), folder.remove()) };
+  };
+
+  it.each([
+    ['published', {}],
+    ['pulled', { textDocument: { diagnostic: {} } }],
+  ])('comes with findings that are %s, and again when it is another', async (_, capabilities) => {
+    const { client, hand, asked, verdicts, end } = await wanting(capabilities, { verdict: true });
+    const settled = async () => {
+      if ('textDocument' in capabilities) await asked();
+      else await client.findings(hand.uri, hand.version());
+      await client.request('textDocument/documentSymbol', { textDocument: { uri: hand.uri } });
+    };
+    try {
+      await settled();
+      // The comma and the number behind the remark.
+      expect(verdicts().map(({ parameters }) => parameters)).toEqual([
+        {
+          uri: hand.uri,
+          state: 'unchecked',
+          verdict: expect.stringMatching(/\.$/) as string,
+          next: expect.stringContaining('number/decimal-comma') as string,
+          findings: expect.objectContaining({ error: 2 }) as object,
+        },
+      ]);
+      hand.type('1,284', 1, 1, '.');
+      await settled();
+      expect(verdicts().at(-1)?.parameters).toMatchObject({ findings: { error: 1 } });
+      const many = verdicts().length;
+      hand.type('choke ring', 0, 5, 'CHOKE');
+      await settled();
+      expect(verdicts()).toHaveLength(many);
+    } finally {
+      end();
+    }
+  });
+
+  it('is not sent to a client that has not asked', async () => {
+    const { client, hand, verdicts, end } = await wanting({});
+    try {
+      await client.findings(hand.uri, hand.version());
+      await client.request('textDocument/documentSymbol', { textDocument: { uri: hand.uri } });
+      expect(verdicts()).toEqual([]);
+    } finally {
+      end();
     }
   });
 });

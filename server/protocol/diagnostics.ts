@@ -6,6 +6,7 @@ import {
   type Diagnostic,
 } from 'vscode-languageserver';
 import type { Severity } from '../findings/finding.ts';
+import type { Inspection } from '../inspect.ts';
 import { noticesOf, type Notice } from '../features/notices.ts';
 import type { OpenSession, OpenSessions } from './open-sessions.ts';
 import { toLocation, toRange } from './to-protocol.ts';
@@ -21,10 +22,11 @@ export function publishDiagnostics(
   void connection.sendDiagnostics({ uri, version, diagnostics: diagnosticsOf(sessions, session) });
 }
 
-/** The function that it gives back hears of each session that is opened or changes. */
+/** `told` hears of each session whose findings were asked for; the function given back, of each that is opened or changes. */
 export function answerDiagnostics(
   connection: Connection,
   sessions: OpenSessions,
+  told: (session: OpenSession, inspection: Inspection) => void,
 ): (session: OpenSession) => void {
   // After a restart some clients ask about a text before they open it, and not again afterwards.
   const tooEarly = new Set<string>();
@@ -34,7 +36,7 @@ export function answerDiagnostics(
       tooEarly.add(uri);
       return { kind: DocumentDiagnosticReportKind.Full, items: [] };
     }
-    await sessions.settled(session);
+    told(session, await sessions.settled(session));
     const items = diagnosticsOf(sessions, session);
     const resultId = String(session.edition);
     return resultId === previousResultId

@@ -22,6 +22,7 @@ import { answerPages, PAGE_SCHEME } from './pages.ts';
 import { answerSemanticTokens, LEGEND } from './semantic-tokens.ts';
 import { answerStructure } from './structure.ts';
 import { hearFiles, hearSettings, hearTexts } from './synchronise.ts';
+import { tellVerdicts } from './verdict.ts';
 
 export function serve(connection: Connection, platform: Platform): void {
   connection.onInitialize((parameters) => {
@@ -34,17 +35,20 @@ export function serve(connection: Connection, platform: Platform): void {
 function start(connection: Connection, platform: Platform, parameters: InitializeParams): void {
   const client = parameters.capabilities;
   const eager = !pulls(client);
+  const tellVerdict = tellVerdicts(connection, parameters);
   const sessions = openSessions(platform, {
     eager,
     changed: (session) => {
-      if (eager) publishDiagnostics(connection, sessions, session);
-      else askedEarlier(session);
+      if (eager) {
+        publishDiagnostics(connection, sessions, session);
+        tellVerdict(session, sessions.inspectionOf(session));
+      } else askedEarlier(session);
       pagesChanged(session);
     },
     othersChanged: () => askAgain(connection, client),
   });
   sessions.setFolders(foldersOf(parameters));
-  const askedEarlier: (session: OpenSession) => void = answerDiagnostics(connection, sessions);
+  const askedEarlier: (session: OpenSession) => void = answerDiagnostics(connection, sessions, tellVerdict);
   const pagesChanged: (session: OpenSession) => void = answerPages(connection, sessions);
   hearTexts(connection, sessions);
   hearFiles(connection, sessions, client);

@@ -7,6 +7,8 @@ import type { Inspection } from '../inspect.ts';
 import { whereIs } from '../session/where.ts';
 
 export interface Verdict {
+  /** What the day is worth; null where no base is set up. */
+  readonly day: TrustClass | null;
   /** Null where no base is set up: a file of marks has no day. */
   readonly sentence: string | null;
   /** Null where nothing is left to do. */
@@ -16,7 +18,7 @@ export interface Verdict {
 export function verdictOf(inspection: Inspection): Verdict {
   const { session, derivation } = inspection;
   const trust = hasDay(inspection) ? trustOf(session, derivation) : null;
-  return { sentence: trust?.verdict ?? null, next: nextStep(trust, inspection) };
+  return { day: trust?.day ?? null, sentence: trust?.verdict ?? null, next: nextStep(trust, inspection) };
 }
 
 /** What of a session is worth less than was asked for, as sentences; none where all of it is proved so far. */
