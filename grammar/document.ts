@@ -1,4 +1,5 @@
 /** A session file as a table of entries: opened in one pass, and after an edit only the touched entries are read again. */
+import { keptWith } from './kept-with.ts';
 import { hasUnseen, isBlank, isUnseen, wordEnd } from './characters.ts';
 import { readEntry } from './lowering.ts';
 import type { Entry, Place } from './tree.ts';
@@ -64,7 +65,7 @@ export function startOf(document: Document, place: Place): number | null {
   const index = table.get(place.entry);
   return index === undefined ? null : (document.starts[index] ?? null);
 }
-const positions = new WeakMap<readonly Entry[], Map<Entry, number>>();
+const positions = keptWith<readonly Entry[], Map<Entry, number>>();
 
 /** Where each line starts, to turn an offset into a line and a column. */
 export function lineStarts(text: string): number[] {

@@ -1,4 +1,5 @@
 /** From offsets to lines and columns and back, both counted from 0 in UTF-16 units; an entry's lines are counted once. */
+import { keptWith } from './kept-with.ts';
 import { entryAt, lineStarts, type Document } from './document.ts';
 import type { Entry } from './tree.ts';
 
@@ -50,7 +51,7 @@ function startsIn(entry: Entry | undefined): readonly number[] {
   }
   return starts;
 }
-const known = new WeakMap<Entry, readonly number[]>();
+const known = keptWith<Entry, readonly number[]>();
 
 /** The line that each entry starts in. */
 function firstLines(entries: readonly Entry[]): readonly number[] {
@@ -66,4 +67,4 @@ function firstLines(entries: readonly Entry[]): readonly number[] {
   }
   return lines;
 }
-const tables = new WeakMap<readonly Entry[], readonly number[]>();
+const tables = keptWith<readonly Entry[], readonly number[]>();

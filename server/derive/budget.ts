@@ -1,4 +1,5 @@
 /** What one occupation adds to a check's uncertainty: receivers over the distance, centring at both ends, the taped height. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import { toRadians } from '../geodesy/angles.ts';
 import { compute } from '../quantities/computed.ts';
 import { showLength } from '../quantities/show.ts';
@@ -265,7 +266,7 @@ export function errorOf(name: string, size: Value): Value {
 
 /** The size that an error was made from, which has a story of its own. */
 export const sizeOf = (error: Value): Value | undefined => sizes.get(error);
-const sizes = new WeakMap<Value, Value>();
+const sizes = keptWith<Value, Value>();
 
 /** Why a size is what it is, in a few words. */
 function reasonOf(size: Value): string {

@@ -1,4 +1,5 @@
 /** How many points of a set stand in each class: what the editor shows behind a points line, and what a proof is asked of. */
+import { type Kept, keptWith } from '../../grammar/kept-with.ts';
 import type { Session } from '../session/session.ts';
 import type { Derivation } from './derivation.ts';
 import type { PointSet } from './points.ts';
@@ -24,13 +25,13 @@ export function pointCounts(
   derivation: Derivation,
   trust: Trust,
 ): PointCounts {
-  const ofSet = known.get(set) ?? new WeakMap<Trust, PointCounts>();
+  const ofSet = known.get(set) ?? keptWith<Trust, PointCounts>();
   known.set(set, ofSet);
   const counts = ofSet.get(trust) ?? counted(set, session, derivation, trust);
   ofSet.set(trust, counts);
   return counts;
 }
-const known = new WeakMap<PointSet, WeakMap<Trust, PointCounts>>();
+const known = keptWith<PointSet, Kept<Trust, PointCounts>>();
 
 function counted(set: PointSet, session: Session, derivation: Derivation, trust: Trust): PointCounts {
   const { times, rowCount, refused } = set.scan();

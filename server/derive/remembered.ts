@@ -1,4 +1,5 @@
 /** Functions that answer again what they answered before for the very same objects, so that an edit recomputes only what it touches. */
+import { keptWith, type Kept } from '../../grammar/kept-with.ts';
 
 /** Most branches go on in one way only, and need no table for it. */
 interface Branch {
@@ -8,37 +9,49 @@ interface Branch {
 }
 
 /** Stands in where a function's argument may be absent: absence needs an identity, too. */
-export const NOTHING: { readonly nothing: true } = Object.freeze({ nothing: true });
+export const NOTHING: { readonly nothing: true } = { nothing: true };
 export type Nothing = typeof NOTHING;
 
-/** The function with a memory keyed by the identity of its arguments; entries vanish with the objects. */
-export function remembered<Args extends readonly object[], Answer>(
-  answer: (...args: Args) => Answer,
-): (...args: Args) => Answer {
-  const root: Branch = { only: null, several: new WeakMap(), answer: null };
-  return (...args) => {
-    const leaf = descend(root, args);
-    leaf.answer ??= { value: answer(...args) };
+/** The function with a memory keyed by the identity of its arguments; it is kept with the first, and entries vanish with the objects. */
+export function remembered<First extends object, Rest extends readonly object[], Answer>(
+  answer: (first: First, ...rest: Rest) => Answer,
+): (first: First, ...rest: Rest) => Answer {
+  const roots = keptWith<First, Branch>();
+  return (first, ...rest) => {
+    const leaf = descend(rootOf(first, roots), rest);
+    leaf.answer ??= { value: answer(first, ...rest) };
     return leaf.answer.value as Answer;
   };
 }
 
-const roots: Branch = { only: null, several: new WeakMap(), answer: null };
+const lists = keptWith<object, Branch>();
+const EMPTY: readonly never[] = [];
 
 /** The one array of these objects in this order, so that a list can be an argument of a remembered function. */
 export function interned<Thing extends object>(things: readonly Thing[]): readonly Thing[] {
-  const leaf = descend(roots, things);
+  const [first] = things;
+  if (!first) return EMPTY;
+  const leaf = descend(rootOf(first, lists), things);
   leaf.answer ??= { value: things };
   return leaf.answer.value as readonly Thing[];
 }
 
+function rootOf<First extends object>(first: First, roots: Kept<First, Branch>): Branch {
+  const known = roots.get(first);
+  if (known) return known;
+  const root: Branch = { only: null, several: null, answer: null };
+  roots.set(first, root);
+  return root;
+}
+
 function descend(root: Branch, path: readonly object[]): Branch {
   let branch = root;
-  for (const step of path) branch = branch.only?.step === step ? branch.only.next : branchTo(step, branch);
+  for (const step of path) branch = branchTo(step, branch);
   return branch;
 }
 
 function branchTo(step: object, branch: Branch): Branch {
+  if (branch.only?.step === step) return branch.only.next;
   const known = branch.several?.get(step);
   if (known) return known;
   const next: Branch = { only: null, several: null, answer: null };

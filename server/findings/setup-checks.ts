@@ -1,4 +1,5 @@
 /** The checks of a setup that can prove something, in order of time, and whether the setup is over. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import { isHole } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { CheckValues } from '../derive/check.ts';
@@ -30,7 +31,7 @@ function groupedBySetup(checks: readonly CheckValues[]): Map<SetupValues | null,
   }
   return groups;
 }
-const cache = new WeakMap<Derivation['checks'], ReadonlyMap<SetupValues | null, readonly CheckValues[]>>();
+const cache = keptWith<Derivation['checks'], ReadonlyMap<SetupValues | null, readonly CheckValues[]>>();
 
 /** Setups that are over, on marks that are known: before that nothing is missing yet, and without it nothing can be. */
 export const provableSetups = ({ derivation }: Subject): SetupValues[] =>

@@ -1,4 +1,5 @@
 /** Which marks the day rests on: those that a setup stands on or a check was made on. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import type { Entry, Place } from '../../grammar/tree.ts';
 import { detailWord } from '../../grammar/vocabulary.ts';
 import type { Derivation } from '../derive/derivation.ts';
@@ -19,7 +20,7 @@ export function usedMarks(subject: Subject): readonly UsedMark[] {
   cache.set(subject.derivation, used);
   return used;
 }
-const cache = new WeakMap<Derivation, readonly UsedMark[]>();
+const cache = keptWith<Derivation, readonly UsedMark[]>();
 
 function marksInUse({ session, derivation }: Subject): UsedMark[] {
   const users = new Map<string, (Setup | Check)[]>();

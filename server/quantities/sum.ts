@@ -1,4 +1,5 @@
 /** Sums as typed: quantities added and subtracted, each keeping its own uncertainty. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import { computeLinear } from './computed.ts';
 import type { Computed, Unit, Value } from './value.ts';
 
@@ -24,7 +25,7 @@ export function sumOf(name: string, unit: Unit, terms: readonly SumTerm[]): Comp
   return sum;
 }
 
-const termsOfSum = new WeakMap<Value, readonly SumTerm[]>();
+const termsOfSum = keptWith<Value, readonly SumTerm[]>();
 
 /** The same sum with each term made anew, say with an uncertainty that was said elsewhere; what is no sum is one term. */
 export function mapTerms(value: Value, change: (term: Value, index: number) => Value): Value {

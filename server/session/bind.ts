@@ -1,4 +1,5 @@
 /** From an entry of the tree to what it says; an entry that has not changed is not read again. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import type { Entry } from '../../grammar/tree.ts';
 import type { WordEntry } from '../../grammar/vocabulary.ts';
 import { bindCheck, bindEvent, bindPoint, bindPoints } from './bind-field.ts';
@@ -45,7 +46,7 @@ const readers: Readonly<Record<string, (source: Source) => Bound>> = {
   review: bindReview,
 };
 
-const known = new WeakMap<Entry, { readonly path: string; readonly bound: Bound }>();
+const known = keptWith<Entry, { readonly path: string; readonly bound: Bound }>();
 
 export function bind(path: string, entry: Entry): Bound {
   const before = known.get(entry);

@@ -1,4 +1,5 @@
 /** Which of the known slips would explain the checks of a base, which of them cannot be told apart, and whether none does. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import type { CheckValues } from '../derive/check.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
@@ -84,7 +85,7 @@ export function diagnosisOf(
   }
   return found;
 }
-const asked = new WeakMap<Derivation, Map<object, Diagnosis | null>>();
+const asked = keptWith<Derivation, Map<object, Diagnosis | null>>();
 
 function remade(
   setup: SetupValues,
@@ -102,7 +103,7 @@ function remade(
   kept.set(rests, found);
   return found;
 }
-const kept = new WeakMap<readonly object[], Diagnosis | null>();
+const kept = keptWith<readonly object[], Diagnosis | null>();
 
 /** More checks than this add nothing to a diagnosis but time. */
 const MOST_CHECKS = 24;

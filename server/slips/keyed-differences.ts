@@ -1,4 +1,5 @@
 /** Keyed numbers that are not the right ones: by how much, from when until when, and which slip gives the very number that was keyed. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import { GRS80 } from '../geodesy/ellipsoid.ts';
 import { meanRadius } from '../geodesy/radii.ts';
 import { digitsSwapped, swapBack } from './digits-swapped.ts';
@@ -57,7 +58,7 @@ export function keyedDifferences(session: Session, derivation: Derivation): read
   cache.set(derivation, found);
   return found;
 }
-const cache = new WeakMap<Derivation, readonly KeyedDifference[]>();
+const cache = keptWith<Derivation, readonly KeyedDifference[]>();
 
 function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): KeyedDifference[] {
   if (keyedRightly(setup, derivation.frame)) return [];

@@ -1,4 +1,5 @@
 /** The coordinates of another mark are told, or the tripod stands over another one. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import { isHole } from '../quantities/value.ts';
 import { sameDatum } from '../derive/frame.ts';
 import type { Derivation } from '../derive/derivation.ts';
@@ -53,7 +54,7 @@ function usedIn(derivation: Derivation): ReadonlySet<MarkValues | null> {
   }
   return used;
 }
-const cache = new WeakMap<Derivation, ReadonlySet<MarkValues | null>>();
+const cache = keptWith<Derivation, ReadonlySet<MarkValues | null>>();
 
 /** A register of thousands of marks cannot be told apart by one keyed number; the day's own marks can. */
 const MOST_MARKS = 500;
@@ -72,7 +73,7 @@ function candidates(derivation: Derivation, used: ReadonlySet<MarkValues | null>
   }
   return known;
 }
-const shortened = new WeakMap<Derivation, readonly MarkValues[]>();
+const shortened = keptWith<Derivation, readonly MarkValues[]>();
 
 /** Every other mark with coordinates in the datum of the keyed values, of a great many those that come first. */
 export function otherMarks(situation: Situation): OtherMark[] {

@@ -1,4 +1,5 @@
 /** What another setup was told is still in the receiver, or an antenna height of another day. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import { isHole } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { SetupValues } from '../derive/setup.ts';
@@ -104,4 +105,4 @@ function setupsInOrder(derivation: Derivation): InOrder {
   }
   return known;
 }
-const inOrder = new WeakMap<Derivation, InOrder>();
+const inOrder = keptWith<Derivation, InOrder>();
