@@ -1,5 +1,6 @@
 /** A client of the language server for tests: starts the built program and holds a real conversation over its standard streams. */
 import { spawn } from 'node:child_process';
+import { renameSync } from 'node:fs';
 import { build } from 'esbuild';
 import {
   createMessageConnection,
@@ -11,11 +12,12 @@ import {
 
 const PROGRAM = '.cache/protocol/tribrach.cjs';
 
-/** The program as it is packaged, from the sources as they are now. */
+/** The program as it is packaged, from the sources as they are now; put in place whole, for tests run beside one another. */
 export async function buildProgram(): Promise<void> {
+  const outfile = `${PROGRAM}.${process.pid}`;
   await build({
     entryPoints: ['server/command-line/main.ts'],
-    outfile: PROGRAM,
+    outfile,
     bundle: true,
     platform: 'node',
     target: 'node20',
@@ -23,6 +25,7 @@ export async function buildProgram(): Promise<void> {
     loader: { '.bin': 'binary', '.md': 'text' },
     logLevel: 'warning',
   });
+  renameSync(outfile, PROGRAM);
 }
 
 export type Client = Awaited<ReturnType<typeof startClient>>;

@@ -2,11 +2,11 @@
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { offsetsOf } from '../session/where.ts';
-import type { Stretch } from './cursor.ts';
+import type { TextChange } from './trial.ts';
 
 export interface Change {
   readonly title: string;
-  readonly edits: readonly { readonly at: Stretch; readonly text: string }[];
+  readonly edits: readonly TextChange[];
   /** The finding that the change puts right. */
   readonly finding: Finding;
   /** The only one that this finding offers. */

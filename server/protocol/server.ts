@@ -8,7 +8,7 @@ import {
   type ServerCapabilities,
 } from 'vscode-languageserver';
 import { pathOf } from './addresses.ts';
-import { answerCodeActions } from './code-actions.ts';
+import { answerCodeActions, CODE_ACTION_KINDS } from './code-actions.ts';
 import { answerCompletion } from './completion.ts';
 import { answerDiagnostics, publishDiagnostics } from './diagnostics.ts';
 import { answerDrawings } from './drawings.ts';
@@ -92,7 +92,7 @@ const capabilities = (pulled: boolean): ServerCapabilities => ({
   ...(pulled ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } } : {}),
   hoverProvider: true,
   inlayHintProvider: true,
-  codeActionProvider: { codeActionKinds: ['quickfix'] },
+  codeActionProvider: { codeActionKinds: CODE_ACTION_KINDS },
   completionProvider: { triggerCharacters: [' ', ':'] },
   definitionProvider: true,
   referencesProvider: true,
