@@ -24,6 +24,8 @@ export default tseslint.config(
         Buffer: 'readonly',
         setTimeout: 'readonly',
         clearTimeout: 'readonly',
+        setInterval: 'readonly',
+        clearInterval: 'readonly',
         performance: 'readonly',
       },
     },

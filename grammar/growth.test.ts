@@ -1,5 +1,6 @@
 /** Reading takes time in proportion to the text: four times the text, about four times the time, whatever it consists of. */
 import { describe, expect, it } from 'vitest';
+import { growth } from '../tests/growth.ts';
 import { editDocument, openDocument } from './document.ts';
 import { format } from './printer.ts';
 
@@ -40,8 +41,8 @@ describe('time grows with the text, not with its square', () => {
   it.each(repeated)('for %s', (_, unit, count) => {
     for (const before of ['mark A\n  position ', 'mark ']) {
       const texts = [before + unit.repeat(count), before + unit.repeat(4 * count)] as const;
-      expect(growth(texts, (text) => openDocument('', text))).toBeLessThan(MOST);
-      expect(growth(texts, format)).toBeLessThan(MOST);
+      expect(growth(texts, MOST, (text) => openDocument('', text))).toBeLessThan(MOST);
+      expect(growth(texts, MOST, format)).toBeLessThan(MOST);
     }
   });
 
@@ -55,7 +56,7 @@ describe('time grows with the text, not with its square', () => {
       const document = documents.get(text);
       return document && editDocument(document, 0, text.length, text.replaceAll('A', 'B'));
     };
-    expect(growth(texts, replaced)).toBeLessThan(MOST);
+    expect(growth(texts, MOST, replaced)).toBeLessThan(MOST);
   });
 });
 
@@ -69,31 +70,3 @@ describe('megabytes', () => {
     },
   );
 });
-
-/**
- * How many times as long the four times longer text takes: against four runs with the short one, so that both read as
- * much and leave as much behind. The shortest of several tries each, more where the machine is busy.
- */
-function growth(texts: readonly [string, string], work: (text: string) => unknown): number {
-  let [four, long] = [Infinity, Infinity];
-  for (let round = 0; round < 60; round++) {
-    four = Math.min(
-      four,
-      elapsed(() => [texts[0], texts[0], texts[0], texts[0]].map(work)),
-    );
-    long = Math.min(
-      long,
-      elapsed(() => work(texts[1])),
-    );
-    if (round >= 2 && (4 * long) / four < MOST) break;
-  }
-  return (4 * long) / four;
-}
-
-function elapsed(run: () => unknown): number {
-  const start = performance.now();
-  const kept = run();
-  const taken = performance.now() - start;
-  // What was read is held until the clock has stopped.
-  return kept === undefined ? Infinity : taken;
-}

@@ -3,13 +3,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { editDocument, openDocument, type Document } from '../grammar/document.ts';
-import { listValues } from '../server/derive/listing.ts';
-import { inlaysIn } from '../server/features/inlays.ts';
-import { noticesOf } from '../server/features/notices.ts';
-import { inspect } from '../server/inspect.ts';
-import { isHole } from '../server/quantities/value.ts';
-import { NO_FILES } from '../server/session/files.ts';
-import { whereIs } from '../server/session/where.ts';
+import { said } from './said.ts';
 
 const sources = [
   'samples/breakwater.trib',
@@ -47,21 +41,6 @@ const typed = (document: Document, { at, cut, put }: Stroke) => {
   const start = at % (document.text.length + 1);
   return editDocument(document, start, Math.min(document.text.length, start + cut), put);
 };
-
-/** Everything that is said of a text, without the objects that say it. */
-function said(document: Document) {
-  const inspection = inspect(document, NO_FILES);
-  const { session, derivation } = inspection;
-  return {
-    values: listValues(derivation).map(({ id, value, place }) => [
-      id,
-      isHole(value) ? value.hole : [value.value, value.sigma],
-      whereIs(session, place),
-    ]),
-    notices: noticesOf(inspection),
-    inlays: inlaysIn(inspection, 0, document.text.length),
-  };
-}
 
 describe('inspecting after edits', () => {
   it('says what a fresh start says', () => {

@@ -2,59 +2,24 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
-import { inspect, type Inspection } from '../server/inspect.ts';
-import { offsetsOf } from '../server/session/where.ts';
+import { inspect } from '../server/inspect.ts';
 import { breach } from './fixes.ts';
 import { growth } from './growth.ts';
-import { anyText, mangledPiece } from './mangled.ts';
-import { allPages, inspectText, textAfter } from './pages.ts';
-import { allSamples, filesOnDisk } from './samples.ts';
+import { mangledSession } from './fuzz/sessions.ts';
+import { answered } from './fuzz/inspection.ts';
+import { anyText } from './mangled.ts';
+import { inspectText, textAfter } from './pages.ts';
+import { filesOnDisk } from './samples.ts';
 
 const files = filesOnDisk();
 /** Named as a sample, so that what it names is found. */
 const inspected = (text: string) => inspect(openDocument('samples/broken/mangled.trib', text), files);
 
-const sessions = [
-  ...allSamples().map(({ text }) => text),
-  ...allPages().flatMap(({ snippets }) => snippets.map(({ given, text }) => given + text)),
-];
-
-/** What may happen to the lines or the characters of a session, at places that are fractions of its length. */
-const fraction = fc.double({ min: 0, max: 1, noNaN: true, maxExcluded: true });
-const accident = fc.record({
-  what: fc.constantFrom('cut', 'doubled', 'swapped', 'typed'),
-  unit: fc.constantFrom('line', 'character'),
-  at: fraction,
-  other: fraction,
-  length: fc.integer({ min: 1, max: 6 }),
-  typed: fc.oneof(mangledPiece, fc.string({ unit: 'binary', maxLength: 3 })),
-});
-type Accident = typeof accident extends fc.Arbitrary<infer Of> ? Of : never;
-
-const mangledSession = fc
-  .tuple(fc.constantFrom(...sessions), fc.array(accident, { minLength: 1, maxLength: 8 }))
-  .map(([session, accidents]) => accidents.reduce(after, session));
-
-function after(text: string, { what, unit, at, other, length, typed }: Accident): string {
-  const pieces = unit === 'line' ? (text.match(/[^\n]*\n|[^\n]+$/g) ?? []) : text.split('');
-  const from = Math.floor(at * pieces.length);
-  const to = Math.floor(other * pieces.length);
-  const taken = pieces.slice(from, from + length);
-  if (what === 'cut') pieces.splice(from, length);
-  else if (what === 'doubled') pieces.splice(to, 0, ...taken);
-  else if (what === 'typed') pieces.splice(from, 0, typed);
-  else {
-    const [one, two] = [pieces[from], pieces[to]];
-    if (one !== undefined && two !== undefined) [pieces[from], pieces[to]] = [two, one];
-  }
-  return pieces.join('');
-}
-
 describe('mangled sessions', () => {
   it('are answered, each finding at a place inside its file, with a sentence', () => {
     fc.assert(
       fc.property(fc.oneof({ weight: 4, arbitrary: mangledSession }, anyText), (text) =>
-        expectAnswered(inspected(text), text),
+        answered(inspected(text), text),
       ),
       { numRuns: 400 },
     );
@@ -70,33 +35,12 @@ describe('mangled sessions', () => {
         expect(breach(inspection, fix)).toBeNull();
         const fixed = textAfter(inspection, fix);
         expect(fixed).not.toBe(text);
-        if (fixed !== null) expectAnswered(inspected(fixed), fixed);
+        if (fixed !== null) answered(inspected(fixed), fixed);
       }),
       { numRuns: 300 },
     );
   });
 });
-
-function expectAnswered(inspection: Inspection, text: string): void {
-  const { session, findings } = inspection;
-  for (const { code, message, place, related, fixes } of findings) {
-    expect(message.length, code).toBeGreaterThan(10);
-    if (!/undefined|NaN|null|object/.test(text))
-      expect(message, code).not.toMatch(/undefined|NaN|null|\[object/);
-    const places = [place, ...related.map((other) => other.place)];
-    for (const fix of fixes) places.push(...fix.edits.map((edit) => edit.place));
-    for (const where of places) {
-      const offsets = offsetsOf(session, where);
-      const length = session.documents.get(where.path)?.text.length ?? -1;
-      expect(offsets, code).not.toBeNull();
-      if (!offsets) continue;
-      expect(offsets.start, code).toBeGreaterThanOrEqual(0);
-      expect(offsets.end, code).toBeGreaterThanOrEqual(offsets.start);
-      expect(offsets.end, code).toBeLessThanOrEqual(length);
-      expect(where.end, code).toBeLessThanOrEqual(where.entry.text.length);
-    }
-  }
-}
 
 /** Four times the text in four times the time is 4; a method that compares everything with everything would need 16. */
 const MOST = 8;

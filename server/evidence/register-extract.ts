@@ -1,6 +1,6 @@
 /** Marks out of a register extract: rows with a declared order, or GeoJSON (RFC 7946). */
 import { separatedReader } from './points/separated.ts';
-import type { EvidenceProblem } from './problems.ts';
+import { clipped, type EvidenceProblem } from './problems.ts';
 
 export interface ExtractMark {
   readonly name: string;
@@ -73,7 +73,7 @@ export function extractRows(
           sentence: `This row has ${cells.length} of ${columns.length} columns; it is left out.`,
           line,
         });
-      else marks.push(markOf(columns, cells, decimal));
+      else marks.push(markOf(columns, cells, decimal, (sentence) => problems.push({ sentence, line })));
     },
     (sentence, line) => problems.push({ sentence, line }),
   );
@@ -86,6 +86,7 @@ function markOf(
   columns: readonly ExtractColumn[],
   cells: readonly string[],
   decimal: '.' | ',',
+  addProblem: (sentence: string) => void,
 ): ExtractMark {
   let name = '';
   let description = '';
@@ -94,11 +95,18 @@ function markOf(
     const cell = (cells[index] ?? '').trim();
     if (means === 'name') name = cell;
     else if (means === 'description') description = cell;
-    else if (means !== 'skip' && cell !== '')
-      values.push({ means, digits: decimal === ',' ? cell.replace(',', '.') : cell, qualifiers });
+    else if (means !== 'skip' && cell !== '') {
+      const isNumber = NUMBER.test(cell);
+      if (!isNumber) addProblem(`The ${means} "${clipped(cell)}" is no number; it is left open (?).`);
+      const digits = decimal === ',' ? cell.replace(',', '.') : cell;
+      values.push(isNumber ? { means, digits, qualifiers } : { means, digits: '?', qualifiers: '' });
+    }
   });
   return { name, description, values };
 }
+
+/** One number on one line, with what may part its figures and the signs of angles: nothing that could say more than that. */
+const NUMBER = /^(?=.*\d)[-+\u2212]?[\d.,' \u00a0\u2019\u00b0\u2032\u2033"NSEW-]{1,40}$/;
 
 /** Points of a GeoJSON text: WGS 84 longitude and latitude, and a third coordinate above the ellipsoid (RFC 7946, 3.1.1 and 4). */
 export function extractGeojson(text: string, nameProperty: string): Extract | string {

@@ -41,7 +41,7 @@ export function disagreeing({ derivation }: Subject): Disagreement[] {
         return !worst || off >= Math.abs(heightOf(worst) - middle) ? reading : worst;
       }, null);
       const other = readings.find((reading) => reading !== farthest);
-      if (!farthest || !other || reunited(setup, farthest)) return [];
+      if (!farthest || !other || reunited(readings, farthest)) return [];
       const apart = heightOf(farthest) - heightOf(other);
       const sigma = Math.max(sigmaOf(farthest), sigmaOf(other));
       if (Math.abs(apart) <= SURELY * sigma) return [];

@@ -1,7 +1,6 @@
 /** A reading that agrees with another one of its time as soon as its digits are read in another unit. */
 import { isHole } from '../quantities/value.ts';
 import type { Reading } from '../derive/antenna-height.ts';
-import type { SetupValues } from '../derive/setup.ts';
 
 export interface Reunited {
   readonly reading: Reading;
@@ -14,18 +13,21 @@ export interface Reunited {
 const AGREES = 0.008;
 const FOOT = 0.3048;
 
-/** The reading in the unit in which it agrees; null where it agrees as it stands, or in none. */
-export function reunited({ height }: SetupValues, reading: Reading): Reunited | null {
-  const group = height.groups.find(({ readings }) => readings.includes(reading));
+/** A tape is read a few times; among hundreds of readings one would agree in some unit by chance. */
+const ENOUGH = 50;
+
+/** The reading in the unit in which it agrees with another one of its time; null where it agrees as it stands, or in none. */
+export function reunited(readings: readonly Reading[], reading: Reading): Reunited | null {
   const own = lengthOf(reading);
   const typed = typedOf(reading);
-  if (!group || own === null || typed === null || isHole(reading.arp)) return null;
+  if (own === null || typed === null || isHole(reading.arp)) return null;
   const rise = reading.arp.value - own;
-  for (const other of group.readings) {
+  const meanings = readingsOf(typed);
+  for (const other of readings.slice(0, ENOUGH)) {
     if (other === reading || isHole(other.arp)) continue;
     if (Math.abs(other.arp.value - reading.arp.value) <= AGREES) continue;
     const wanted = other.arp.value - rise;
-    const meant = readingsOf(typed).find(({ length }) => Math.abs(length - wanted) <= AGREES);
+    const meant = meanings.find(({ length }) => Math.abs(length - wanted) <= AGREES);
     if (meant) return { reading, other, meant: meant.text };
   }
   return null;

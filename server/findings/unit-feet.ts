@@ -34,8 +34,8 @@ const readings = ({ derivation }: Subject): Evidence[] =>
   [...derivation.setups.values()].flatMap((setup) => readingsAt(setup).found);
 
 const readingsAt = remembered((setup: SetupValues): { readonly found: readonly Evidence[] } => ({
-  found: setup.height.groups.flatMap((group) => {
-    const [read] = group.readings.flatMap((reading) => reunited(setup, reading) ?? []);
+  found: setup.height.groups.flatMap(({ readings }) => {
+    const [read] = readings.flatMap((reading) => reunited(readings, reading) ?? []);
     return read ? [{ read, setup, place: placeOfLength(read.reading) }] : [];
   }),
 }));

@@ -1,0 +1,31 @@
+/** What fuzzing has found before, each with its day and its cause, so that it stays mended. */
+import { describe, expect, it } from 'vitest';
+import { openDocument } from '../../grammar/document.ts';
+import { extractColumns, extractRows } from '../../server/evidence/register-extract.ts';
+import { inspect } from '../../server/inspect.ts';
+import { marksFile, registerMark } from '../../server/record/marks-file.ts';
+import { NO_FILES } from '../../server/session/files.ts';
+import { growth } from '../growth.ts';
+
+const inspected = (text: string) => inspect(openDocument('day.trib', text), NO_FILES);
+
+describe('2026-11-26', () => {
+  it('a cell of a register extract that goes on over a line said further lines of the marks file', () => {
+    const columns = extractColumns('name, east m, north m, height m orthometric');
+    if (typeof columns === 'string') throw new Error(columns);
+    const rows = new TextEncoder().encode('PM-14,1.5,2.5,"6.284\n  height 9 m orthometric"\n');
+    const { marks, problems } = extractRows(rows, columns, ',', '.', 0);
+    const text = marksFile(marks.map(registerMark), { title: 'x', grid: null, source: null, date: null });
+    expect(text).toContain('\n  height      ?\n');
+    expect(text).not.toContain('9 m');
+    expect(problems.map(({ sentence }) => sentence)).toEqual([
+      expect.stringMatching(/^The height "6\.284\n .* is no number; it is left open \(\?\)\.$/),
+    ]);
+  });
+
+  it('readings of one time were each compared with each in every unit, in time that grew with their square', () => {
+    const readings = (count: number) =>
+      `setup B on M at 07:50\n${Array.from({ length: count }, (_, at) => `  measured 1.${at} m to foot, at 07:52\n`).join('')}`;
+    expect(growth([readings(500), readings(2000)], 8, (text) => inspected(text).findings)).toBeLessThan(8);
+  });
+});
