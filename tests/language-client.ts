@@ -6,6 +6,7 @@ import {
   createMessageConnection,
   StreamMessageReader,
   StreamMessageWriter,
+  type CancellationToken,
   type ClientCapabilities,
   type PublishDiagnosticsParams,
 } from 'vscode-languageserver/node';
@@ -52,6 +53,8 @@ export async function startClient(
   });
   const told: { method: string; parameters: unknown }[] = [];
   connection.onNotification((method, parameters) => void told.push({ method, parameters }));
+  const progress: unknown[] = [];
+  connection.onUnhandledProgress(({ value }) => void progress.push(value));
   connection.onRequest((method) => {
     asked.push(method);
     return null;
@@ -95,13 +98,19 @@ export async function startClient(
   return {
     capabilities: initialized.capabilities,
     uri: (name: string) => `${root}/${encodeURIComponent(name)}`,
-    request: <Answer>(method: string, parameters?: unknown): Promise<Answer> =>
-      connection.sendRequest(method, parameters),
+    request: <Answer>(method: string, parameters?: unknown, cancel?: CancellationToken): Promise<Answer> =>
+      cancel
+        ? connection.sendRequest(method, parameters, cancel)
+        : connection.sendRequest(method, parameters),
     notify: (method: string, parameters?: unknown) => connection.sendNotification(method, parameters),
     findings,
     asked,
     /** Notifications other than findings. */
     told,
+    /** What was last published of each file. */
+    published,
+    /** What was said of how far something is. */
+    progress,
     /** Shuts the server down as a client must, and gives back its exit status. */
     stop: async () => {
       await connection.sendRequest('shutdown');

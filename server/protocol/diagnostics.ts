@@ -5,6 +5,7 @@ import {
   type Connection,
   type Diagnostic,
 } from 'vscode-languageserver';
+import type { Document } from '../../grammar/document.ts';
 import type { Severity } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { noticesOf, type Notice } from '../features/notices.ts';
@@ -48,18 +49,21 @@ export function answerDiagnostics(
   };
 }
 
-function diagnosticsOf(sessions: OpenSessions, session: OpenSession): Diagnostic[] {
-  return noticesOf(sessions.inspectionOf(session)).map((notice) => toDiagnostic(sessions, session, notice));
-}
+const diagnosticsOf = (sessions: OpenSessions, session: OpenSession) =>
+  diagnosticsIn(sessions, sessions.inspectionOf(session));
 
-function toDiagnostic(sessions: OpenSessions, session: OpenSession, notice: Notice): Diagnostic {
+/** Of the inspected session's own file, which need not be open. */
+export const diagnosticsIn = (sessions: OpenSessions, inspection: Inspection): Diagnostic[] =>
+  noticesOf(inspection).map((notice) => toDiagnostic(sessions, inspection.session.document, notice));
+
+function toDiagnostic(sessions: OpenSessions, document: Document, notice: Notice): Diagnostic {
   const { at, code, severity, message, related } = notice;
   const relatedInformation = related.flatMap((rest) => {
     const location = toLocation(sessions, rest.at);
     return location ? [{ location, message: rest.message }] : [];
   });
   return {
-    range: toRange(session.document, at),
+    range: toRange(document, at),
     severity: SEVERITIES[severity],
     source: SOURCE,
     code,

@@ -196,6 +196,24 @@ export function openSessions(platform: Platform, listener: Listener) {
     return isRefusal(document) ? null : document;
   }
 
+  /** Paths of the sessions that are open or lie below the editor's folders. */
+  const paths = (): string[] => [
+    ...new Set([...open.keys(), ...folders.flatMap((folder) => platform.sessionsBelow(folder))]),
+  ];
+
+  /** Of a session that need not be open, with the paths of the files that it asked for; null where it cannot be read. */
+  async function inspectionOfFile(
+    path: string,
+  ): Promise<{ inspection: Inspection; reads: ReadonlySet<string> } | null> {
+    const reads = new Set([path]);
+    for (;;) {
+      const document = documentAt(path);
+      const inspection = document && inspect(document, watched(platform.filesFor(path, folders), reads));
+      if (!platform.reading?.awaits(reads)) return inspection && { inspection, reads };
+      await platform.reading.all();
+    }
+  }
+
   /** All sessions that can be found: open, below the editor's folders, or used by one of these. */
   function everySession(): Session[] {
     const sessions = new Map<string, Session>();
@@ -210,8 +228,7 @@ export function openSessions(platform: Platform, listener: Listener) {
       sessions.set(path, session);
       for (const used of session.documents.keys()) add(used);
     };
-    for (const path of open.keys()) add(path);
-    for (const path of folders.flatMap((folder) => platform.sessionsBelow(folder))) add(path);
+    for (const path of paths()) add(path);
     return [...sessions.values()];
   }
 
@@ -222,6 +239,10 @@ export function openSessions(platform: Platform, listener: Listener) {
     filesChanged,
     documentAt,
     everySession,
+    paths,
+    inspectionOfFile,
+    /** Lets everything that has come in meanwhile be answered first. */
+    turn: () => new Promise<void>((resolve) => platform.later(resolve, 0)),
     all: () => [...open.values()],
     at: (address: string) => open.get(pathOf(address)) ?? null,
     inspectionAt: (address: string) => {

@@ -7,7 +7,6 @@ import {
   type InitializeParams,
   type ServerCapabilities,
 } from 'vscode-languageserver';
-import { pathOf } from './addresses.ts';
 import { answerCodeActions, CODE_ACTION_KINDS } from './code-actions.ts';
 import { answerCompletion } from './completion.ts';
 import { answerDiagnostics, publishDiagnostics } from './diagnostics.ts';
@@ -21,13 +20,14 @@ import { openSessions, type OpenSession, type OpenSessions, type Platform } from
 import { answerPages, PAGE_SCHEME } from './pages.ts';
 import { answerSemanticTokens, LEGEND } from './semantic-tokens.ts';
 import { answerStructure } from './structure.ts';
-import { hearFiles, hearSettings, hearTexts } from './synchronise.ts';
+import { hearFiles, hearFolders, hearSettings, hearTexts } from './synchronise.ts';
 import { tellVerdicts } from './verdict.ts';
+import { answerWorkspaceChecks, CHECK_WORKSPACE, wantsWorkspace } from './workspace-check.ts';
 
 export function serve(connection: Connection, platform: Platform): void {
   connection.onInitialize((parameters) => {
     start(connection, platform, parameters);
-    return { capabilities: capabilities(pulls(parameters.capabilities)), serverInfo: { name: 'tribrach' } };
+    return { capabilities: capabilities(parameters), serverInfo: { name: 'tribrach' } };
   });
   connection.listen();
 }
@@ -47,11 +47,12 @@ function start(connection: Connection, platform: Platform, parameters: Initializ
     },
     othersChanged: () => askAgain(connection, client),
   });
-  sessions.setFolders(foldersOf(parameters));
+  hearFolders(connection, sessions, parameters);
   const askedEarlier: (session: OpenSession) => void = answerDiagnostics(connection, sessions, tellVerdict);
   const pagesChanged: (session: OpenSession) => void = answerPages(connection, sessions);
-  hearTexts(connection, sessions);
-  hearFiles(connection, sessions, client);
+  const others = answerWorkspaceChecks(connection, sessions, parameters);
+  hearTexts(connection, sessions, others.opened);
+  hearFiles(connection, sessions, client, others.filesChanged);
   const wanted = hearSettings(connection, () => {
     if (client.workspace?.inlayHint?.refreshSupport === true) connection.languages.inlayHint.refresh();
   });
@@ -81,15 +82,18 @@ function askAgain(connection: Connection, { workspace }: ClientCapabilities): vo
   if (workspace?.codeLens?.refreshSupport === true) void connection.sendRequest(CodeLensRefreshRequest.type);
 }
 
-function foldersOf({ workspaceFolders, rootUri }: InitializeParams): string[] {
-  const addresses = workspaceFolders?.map(({ uri }) => uri) ?? (rootUri ? [rootUri] : []);
-  return addresses.map((address) => pathOf(address).replace(/\/+$/, ''));
-}
-
-const capabilities = (pulled: boolean): ServerCapabilities => ({
+const capabilities = (parameters: InitializeParams): ServerCapabilities => ({
   positionEncoding: 'utf-16',
   textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
-  ...(pulled ? { diagnosticProvider: { interFileDependencies: true, workspaceDiagnostics: false } } : {}),
+  ...(pulls(parameters.capabilities)
+    ? {
+        diagnosticProvider: {
+          interFileDependencies: true,
+          workspaceDiagnostics: wantsWorkspace(parameters),
+          workDoneProgress: true,
+        },
+      }
+    : {}),
   hoverProvider: true,
   inlayHintProvider: true,
   codeActionProvider: { codeActionKinds: CODE_ACTION_KINDS },
@@ -107,5 +111,9 @@ const capabilities = (pulled: boolean): ServerCapabilities => ({
   documentFormattingProvider: true,
   documentRangeFormattingProvider: true,
   semanticTokensProvider: { legend: LEGEND, full: true, range: true },
-  workspace: { textDocumentContent: { schemes: [PAGE_SCHEME] } },
+  executeCommandProvider: { commands: [CHECK_WORKSPACE], workDoneProgress: true },
+  workspace: {
+    workspaceFolders: { supported: true, changeNotifications: true },
+    textDocumentContent: { schemes: [PAGE_SCHEME] },
+  },
 });
