@@ -14,12 +14,16 @@ import {
   writeSync,
 } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
+import { FileText } from '../record/file-text.ts';
 import { CannotRun } from './io.ts';
 import { reasonOf } from './read-file.ts';
 
 export interface NewFile {
   readonly name: string;
-  readonly write: (text: string) => void;
+  /** Where what is to be written is put in. */
+  readonly text: FileText;
+  /** Said now and then: what has been gathered goes to the disk as soon as that is worth its while. */
+  readonly spill: () => void;
 }
 export interface NewFolder {
   /** Begins a file; refuses one that is there already unless that was allowed, and always one that was read. */
@@ -30,8 +34,7 @@ export interface NewFolder {
   readonly discard: () => void;
 }
 
-/** Small, so that the pieces of a text are short-lived: a large one costs more in tidying memory than it saves in writing. */
-const BUFFER = 1 << 16;
+const WORTH_WRITING = 1 << 16;
 
 /** @param inputs files that were read and must never be replaced */
 export function newFolder(path: string, inputs: readonly string[], force: boolean): NewFolder {
@@ -39,13 +42,12 @@ export function newFolder(path: string, inputs: readonly string[], force: boolea
   const read = new Set(inputs.map(realOf));
   const existed = isFolder(target);
   const beside = made(target);
-  const files = new Map<string, { readonly descriptor: number; pending: string }>();
+  const files = new Map<string, { readonly descriptor: number; readonly text: FileText }>();
   let kept = false;
 
-  const flush = (file: { readonly descriptor: number; pending: string }) => {
-    const bytes = new TextEncoder().encode(file.pending);
-    file.pending = '';
-    for (let done = 0; done < bytes.length;) done += writeSync(file.descriptor, bytes, done);
+  const flush = ({ descriptor, text }: { readonly descriptor: number; readonly text: FileText }) => {
+    const bytes = text.taken();
+    for (let done = 0; done < bytes.length;) done += writeSync(descriptor, bytes, done);
   };
   return {
     file(name) {
@@ -54,13 +56,16 @@ export function newFolder(path: string, inputs: readonly string[], force: boolea
         throw new CannotRun([`${join(path, name)} was read for this; it is never replaced`]);
       if (!force && existsSync(place))
         throw new CannotRun([`${join(path, name)} is there already; --force replaces it`]);
-      const file = guarded(path, () => ({ descriptor: openSync(join(beside, name), 'wx'), pending: '' }));
+      const file = guarded(path, () => ({
+        descriptor: openSync(join(beside, name), 'wx'),
+        text: new FileText(),
+      }));
       files.set(name, file);
       return {
         name,
-        write(text) {
-          file.pending += text;
-          if (file.pending.length > BUFFER) guarded(path, () => flush(file));
+        text: file.text,
+        spill() {
+          if (file.text.length > WORTH_WRITING) guarded(path, () => flush(file));
         },
       };
     },

@@ -80,7 +80,7 @@ async function run(path: string, options: Options, io: Io): Promise<void> {
     const written = writeAll(inspection, folder, formats, columns, reading, io);
     const account = accountOf(inspection, written, reading.digests);
     if (!folder) return io.print(account);
-    folder.file('account.md').write(account);
+    folder.file('account.md').text.text(account);
     folder.keep();
     io.print(closing(written, options.out ?? ''));
   } finally {
@@ -140,7 +140,7 @@ function writeAll(
           return [{ writer, file }];
         })
       : [];
-    outputs.forEach(({ writer, file }) => file.write(writer.head));
+    outputs.forEach(({ writer, file }) => file.text.text(writer.head));
     const done = group.map((set) => {
       const progress = progressOf(set.name, shareRead(set, reading), io);
       const tally = tallied(set, repair.repairer(set), (point) => {
@@ -150,7 +150,7 @@ function writeAll(
       progress.finish();
       return tally;
     });
-    outputs.forEach(({ writer, file }) => file.write(writer.tail));
+    outputs.forEach(({ writer, file }) => file.text.text(writer.tail));
     return done;
   });
   return { repair, tallies, files, refusals };
@@ -160,7 +160,10 @@ function writePoint(
   point: RepairedPoint,
   outputs: readonly { readonly writer: PointsWriter; readonly file: NewFile }[],
 ): void {
-  for (const { writer, file } of outputs) file.write(writer.row(point));
+  for (const { writer, file } of outputs) {
+    writer.row(point, file.text);
+    file.spill();
+  }
 }
 
 const noPosition = (set: PointSet): Refusal => ({ refused: `the columns of ${set.name} make no position` });

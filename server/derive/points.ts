@@ -322,7 +322,6 @@ function rowOf(entry: Point, job: Job | null): PointRow {
   const geocentric = position?.form === 'geocentric' ? position : undefined;
   return {
     line: 1,
-    cells: [],
     name: entry.name,
     east: branded(grid?.east, gridEast),
     north: branded(grid?.north, gridNorth),

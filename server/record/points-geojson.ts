@@ -24,11 +24,10 @@ export function geojsonWriter(
   let first = true;
   return {
     head: `{"type":"FeatureCollection",${said(system)}"confidence":${Number(confidence.toFixed(6))},"features":[\n`,
-    row: (point) => {
-      const feature = featureOf(point, set, system, geoid);
-      const separator = first ? '' : ',\n';
+    row: (point, into) => {
+      if (!first) into.text(',\n');
       first = false;
-      return separator + feature;
+      into.text(featureOf(point, set, system, geoid));
     },
     tail: '\n]}\n',
   };

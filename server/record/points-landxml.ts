@@ -23,7 +23,7 @@ export function landxmlWriter(set: PointSet, frame: Frame, at: string): PointsWr
     return refuse(`${set.name} is in another datum than the grid that LandXML needs`);
   return {
     head: head(set, grid, at),
-    row: (point) => cgPoint(point, set, grid, frame.confidence.value),
+    row: (point, into) => into.text(cgPoint(point, set, grid, frame.confidence.value)),
     tail: '  </CgPoints>\n</LandXML>\n',
   };
 }

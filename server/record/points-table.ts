@@ -4,12 +4,13 @@ import type { PointSet } from '../derive/points.ts';
 import { coordinates, type RepairedPoint } from '../derive/repair-row.ts';
 import { classInWords } from '../derive/trust-words.ts';
 import { refuse, type Refusal } from '../quantities/refusal.ts';
-import { ANGLE_DECIMALS, fixed, LENGTH_DECIMALS, utcTime } from './points-numbers.ts';
+import type { FileText } from './file-text.ts';
+import { ANGLE_DECIMALS, LENGTH_DECIMALS, writeUtcTime } from './points-numbers.ts';
 
 /** Text of a file, piece by piece. */
 export interface PointsWriter {
   readonly head: string;
-  readonly row: (point: RepairedPoint) => string;
+  readonly row: (point: RepairedPoint, into: FileText) => void;
   readonly tail: string;
 }
 
@@ -83,18 +84,25 @@ export function tableWriter(
   if (missing) return refuse(`${set.name} has no ${missing.replace('measured-', '')} to write`);
   const { separator, decimal } = set.plan;
   const cells = columns.map((column) => cellOf(column, set, separator, decimal));
-  const texts = columns.map(() => '');
+  const parting = separator.charCodeAt(0);
   const level = `${Math.round(confidence * 1000) / 10} %`;
   const head = columns.map((column) => textCell(heading(column, set, level), separator)).join(separator);
   return {
     head: `${head}\r\n`,
-    row: (point) => {
-      for (let index = 0; index < cells.length; index++) texts[index] = cells[index]?.(point) ?? '';
-      return `${texts.join(separator)}\r\n`;
+    row: (point, into) => {
+      for (let index = 0; index < cells.length; index++) {
+        if (index > 0) into.sign(parting);
+        cells[index]?.(point, into);
+      }
+      into.sign(RETURN);
+      into.sign(LINE_FEED);
     },
     tail: '',
   };
 }
+
+const RETURN = 13;
+const LINE_FEED = 10;
 
 const FORM_OF: Partial<Record<string, PointSet['form']>> = {
   east: 'grid',
@@ -138,13 +146,13 @@ const METRES: Partial<Record<ColumnUnit, number>> = {
   usft: 1200 / 3937,
 };
 
-type Cell = (point: RepairedPoint) => string;
+type Cell = (point: RepairedPoint, into: FileText) => void;
 
 function cellOf(column: TableColumn, set: PointSet, separator: string, decimal: '.' | ','): Cell {
-  const number = (value: number, decimals: number) =>
-    decimal === ',' ? fixed(value, decimals).replace('.', ',') : fixed(value, decimals);
-  const length = (value: number | null) => number(value ?? NaN, LENGTH_DECIMALS);
-  const text = cached((value) => textCell(value, separator));
+  const length = (value: number | null, into: FileText) =>
+    into.fixed(value ?? NaN, LENGTH_DECIMALS, decimal);
+  const encoded = cached((value) => new TextEncoder().encode(textCell(value, separator)));
+  const repeated = (value: string, into: FileText) => into.encoded(encoded(value));
   const measured = column.startsWith('measured-');
   const what = column.replace('measured-', '');
   const index = ['north', 'longitude', 'y'].includes(what) ? 1 : what === 'height' || what === 'z' ? 2 : 0;
@@ -161,33 +169,33 @@ function cellOf(column: TableColumn, set: PointSet, separator: string, decimal: 
             : unit === 'km'
               ? 7
               : LENGTH_DECIMALS;
-    return (point) => {
+    return (point, into) => {
       const value = measured
         ? coordinates(point.row, set)[index]
         : [point.first, point.second, point.third][index];
-      return number((value ?? NaN) / factor, decimals);
+      into.fixed((value ?? NaN) / factor, decimals, decimal);
     };
   }
   const cells: Partial<Record<TableColumn, Cell>> = {
-    name: ({ row }) => textCell(row.name ?? '', separator),
-    code: ({ row }) => text(row.code ?? ''),
-    time: ({ row }) => utcTime(row.time),
-    class: ({ label }) => text(label),
-    'class-as-repaired': ({ fate }) => text(classInWords(fate.asRepaired)),
-    'shift-east': ({ shift }) => length(shift?.east ?? 0),
-    'shift-north': ({ shift }) => length(shift?.north ?? 0),
-    'shift-up': ({ shift }) => length(shift?.up ?? 0),
-    'uncertainty-horizontal': ({ horizontal }) => length(horizontal),
-    'uncertainty-up': ({ up }) => length(up),
-    reason: ({ reason }) => text(reason),
-    state: ({ shift, row }) => text(shift ? 'corrected' : stateOf(row.state, set)),
+    name: ({ row }, into) => into.text(textCell(row.name ?? '', separator)),
+    code: ({ row }, into) => repeated(row.code ?? '', into),
+    time: ({ row }, into) => writeUtcTime(row.time, into),
+    class: ({ label }, into) => repeated(label, into),
+    'class-as-repaired': ({ fate }, into) => repeated(classInWords(fate.asRepaired), into),
+    'shift-east': ({ shift }, into) => length(shift?.east ?? 0, into),
+    'shift-north': ({ shift }, into) => length(shift?.north ?? 0, into),
+    'shift-up': ({ shift }, into) => length(shift?.up ?? 0, into),
+    'uncertainty-horizontal': ({ horizontal }, into) => length(horizontal, into),
+    'uncertainty-up': ({ up }, into) => length(up, into),
+    reason: ({ reason }, into) => repeated(reason, into),
+    state: ({ shift, row }, into) => repeated(shift ? 'corrected' : stateOf(row.state, set), into),
   };
-  return cells[column] ?? (() => '');
+  return cells[column] ?? (() => undefined);
 }
 
 const stateOf = (own: string | undefined, { entry }: PointSet) => own ?? entry.state?.name ?? '';
 
-function cached(make: (value: string) => string): (value: string) => string {
+function cached<Made>(make: (value: string) => Made): (value: string) => Made {
   let last = '';
   let made = make('');
   return (value) => {

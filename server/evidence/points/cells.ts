@@ -4,10 +4,17 @@ import { dayNumberOfIso, modulo, secondsOfDay } from '../civil-time.ts';
 import type { ColumnClock, ColumnPlan, ColumnUnit } from './column-plan.ts';
 
 /** A plain decimal number, without exponent and without grouping. */
-export function numberOf(cell: string, decimal: '.' | ','): number | undefined {
+export const numberOf = (cell: string, decimal: '.' | ','): number | undefined =>
+  numberIn(cell, 0, cell.length, decimal);
+
+/** The same of a piece of a text. */
+export function numberIn(text: string, from: number, to: number, decimal: '.' | ','): number | undefined {
+  const short = shortNumber(text, from, to, decimal === ',' ? COMMA : POINT);
+  return short ?? longNumber(text.slice(from, to), decimal);
+}
+
+function longNumber(cell: string, decimal: '.' | ','): number | undefined {
   const text = decimal === ',' ? cell.replace(',', '.') : cell;
-  const short = shortNumber(text);
-  if (short !== undefined) return short;
   return isPlainNumber(text)
     ? Number(text)
     : cell.startsWith('\u2212')
@@ -19,41 +26,39 @@ export function numberOf(cell: string, decimal: '.' | ','): number | undefined {
  * The same for up to fifteen digits, as nearly every cell has: their whole number and the power of ten are both exact, so
  * that one division rounds rightly (W. D. Clinger 1990, How to read floating point numbers accurately).
  */
-function shortNumber(text: string): number | undefined {
-  const { length } = text;
-  if (length > 16) return undefined;
-  const first = text.charCodeAt(0);
-  const signed = first === 45 || first === 43;
-  let digits = 0;
-  let decimals = -1;
+function shortNumber(text: string, from: number, to: number, sign: number): number | undefined {
+  if (to - from > 17 || to === from) return undefined;
+  const first = text.charCodeAt(from);
+  const start = first === 45 || first === 43 ? from + 1 : from;
   let whole = 0;
-  for (let at = signed ? 1 : 0; at < length; at += 1) {
+  let point = -1;
+  for (let at = start; at < to; at += 1) {
     const code = text.charCodeAt(at);
-    if (code >= 48 && code <= 57) {
-      whole = whole * 10 + (code - 48);
-      digits += 1;
-      if (decimals >= 0) decimals += 1;
-    } else if (code === 46 && decimals < 0 && digits > 0) decimals = 0;
+    if (code >= 48 && code <= 57) whole = whole * 10 + (code - 48);
+    else if (code === sign && point < 0 && at > start) point = at;
     else return undefined;
   }
-  if (digits === 0 || digits > 15 || decimals === 0) return undefined;
+  const digits = to - start - (point < 0 ? 0 : 1);
+  const decimals = point < 0 ? 0 : to - point - 1;
+  if (digits === 0 || digits > 15 || (point >= 0 && decimals === 0)) return undefined;
   const value = decimals > 0 ? whole / (POWERS[decimals] ?? NaN) : whole;
   return first === 45 ? -value : value;
 }
+const POINT = 46;
+const COMMA = 44;
 const POWERS = Array.from({ length: 16 }, (_, exponent) => 10 ** exponent);
 
 /**
  * A text, without the apostrophe that keeps a spreadsheet from running it as a formula: `'=A1` is the name `=A1`.
  * What is written out with one is so read back as it was.
  */
-export const textOf = (cell: string) => (/^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell);
+export const textOf = (cell: string) =>
+  cell.startsWith("'") && /^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell;
 
-/** A length in metres. */
-export function lengthOf(cell: string, unit: ColumnUnit, decimal: '.' | ','): number | undefined {
+/** How many metres a unit makes; undefined where it measures no length. */
+export function metresIn(unit: ColumnUnit): number | undefined {
   const spec = unitNamed(unit);
-  const number = numberOf(cell, decimal);
-  if (number === undefined || spec?.measures !== 'length' || spec.factor === null) return undefined;
-  return number * spec.factor;
+  return spec?.measures === 'length' ? (spec.factor ?? undefined) : undefined;
 }
 
 /** An angle in degrees, not beyond `most`; a letter from `letters`, positive first, may stand at its end. */
@@ -83,16 +88,19 @@ export interface CellTime {
  * Reads `HH:MM`, `HH:MM:SS.s` or `YYYY-MM-DD HH:MM:SS`, with Z or an offset where the cell knows better than the
  * column. The day is worked out once for all rows of one date.
  */
-export function timeReader(clock: ColumnClock, plan: ColumnPlan): (cell: string) => CellTime | undefined {
+export function timeReader(
+  clock: ColumnClock,
+  plan: ColumnPlan,
+): (text: string, from: number, to: number) => CellTime | undefined {
   let date: string | undefined;
   let day: number | undefined;
   const ahead = aheadOfUtc(undefined, clock, plan);
   const start = plan.date === undefined ? undefined : dayNumberOfIso(plan.date);
-  return (cell) => {
-    const plainly = start === undefined ? undefined : plainTime(cell);
+  return (text, from, to) => {
+    const plainly = start === undefined ? undefined : plainTime(text, from, to);
     if (plainly !== undefined && start !== undefined)
       return { seconds: start * secondsOfDay + plainly - ahead, dated: true };
-    const parts = timePattern.exec(cell);
+    const parts = timePattern.exec(text.slice(from, to));
     if (!parts) return undefined;
     const [hour, minute, second] = [
       Number(parts[2]),
@@ -112,14 +120,21 @@ const timePattern =
   /^(?:(\d{4}-\d{2}-\d{2})[T ])?(\d{1,2}):(\d{2})(?::(\d{2}(?:[.,]\d{1,9})?))?(Z|[+-]\d{2}:?\d{2})?$/;
 
 /** Seconds of the day of `HH:MM:SS` and nothing else, as nearly every cell has it. */
-function plainTime(cell: string): number | undefined {
-  if (cell.length !== 8 || cell[2] !== ':' || cell[5] !== ':') return undefined;
-  const two = (at: number) => {
-    const [tens, ones] = [cell.charCodeAt(at) - 48, cell.charCodeAt(at + 1) - 48];
-    return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : NaN;
-  };
-  const [hour, minute, second] = [two(0), two(3), two(6)];
+function plainTime(text: string, from: number, to: number): number | undefined {
+  if (to - from !== 8 || text.charCodeAt(from + 2) !== COLON || text.charCodeAt(from + 5) !== COLON)
+    return undefined;
+  const hour = twoDigits(text, from);
+  const minute = twoDigits(text, from + 3);
+  const second = twoDigits(text, from + 6);
   return hour <= 23 && minute <= 59 && second <= 60 ? (hour * 60 + minute) * 60 + second : undefined;
+}
+const COLON = 58;
+
+/** Not a number where they are none. */
+function twoDigits(text: string, at: number): number {
+  const tens = text.charCodeAt(at) - 48;
+  const ones = text.charCodeAt(at + 1) - 48;
+  return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : NaN;
 }
 
 function aheadOfUtc(

@@ -3,17 +3,16 @@ import type { GridEast, GridNorth, Latitude, Longitude, Metres } from '../../qua
 import { gridEast, gridNorth, latitude, longitude, metres } from '../../quantities/brands.ts';
 import type { EvidenceProblem } from '../problems.ts';
 import { clipped, problemList } from '../problems.ts';
-import { angleOf, lengthOf, textOf, timeReader } from './cells.ts';
+import { endOfInk, firstInk } from './blanks.ts';
+import { angleOf, metresIn, numberIn, textOf, timeReader } from './cells.ts';
 import type { Column, ColumnPlan } from './column-plan.ts';
 import { planProblems } from './column-plan.ts';
-import type { SeparatedRow } from './separated.ts';
-import { separatedReader } from './separated.ts';
+import type { SeparatedRow, StandingRow } from './separated.ts';
+import { cellsOf, standing, standingReader } from './separated.ts';
 
 /** One point of the file; what a cell does not give is undefined. Every row has every field, which keeps reading quick. */
 export interface PointRow {
   readonly line: number;
-  /** The row as it stands in the file, for writing it out again. */
-  readonly cells: readonly string[];
   readonly name: string | undefined;
   readonly east: GridEast | undefined;
   readonly north: GridNorth | undefined;
@@ -46,8 +45,8 @@ export interface PointsReader {
 
 /** Reads a points file chunk by chunk and hands over each row; nothing of the rows is kept. */
 export function pointsReader(plan: ColumnPlan, takeRow: (row: PointRow) => void): PointsReader {
-  const rows = rowReader(plan, takeRow);
-  const reader = separatedReader(plan.separator, rows.take, rows.addProblem);
+  const rows = standingRowReader(plan, takeRow);
+  const reader = standingReader(plan.separator, rows.take, rows.addProblem);
   return {
     push: reader.push,
     finish() {
@@ -61,8 +60,16 @@ export function pointsReader(plan: ColumnPlan, takeRow: (row: PointRow) => void)
 export function rowReader(
   plan: ColumnPlan,
   takeRow: (row: PointRow) => void,
+): { readonly take: (row: SeparatedRow) => void; readonly finish: () => PointsFacts } {
+  const { take, finish } = standingRowReader(plan, takeRow);
+  return { take: (row) => take(standing(row)), finish };
+}
+
+function standingRowReader(
+  plan: ColumnPlan,
+  takeRow: (row: PointRow) => void,
 ): {
-  readonly take: (row: SeparatedRow) => void;
+  readonly take: (row: StandingRow) => void;
   readonly addProblem: (sentence: string, line: number) => void;
   readonly finish: () => PointsFacts;
 } {
@@ -75,10 +82,14 @@ export function rowReader(
   let rowCount = 0;
   let toldBeyond = false;
   let toldEncoding = false;
+  // Very many rows stand in one text, which is looked through once.
+  let seen = '';
+  let lost = false;
 
-  const takeCells = ({ line, cells }: SeparatedRow) => {
+  const takeCells = (row: StandingRow) => {
+    const { line, text, count, bounds } = row;
     if (headings === undefined) {
-      headings = cells.map((cell) => cell.trim());
+      headings = cellsOf(row).map((cell) => cell.trim());
       places ??= placesByHeading(plan, headings, (sentence) => problems.add({ sentence, line }));
       return;
     }
@@ -87,28 +98,33 @@ export function rowReader(
     if (
       !toldBeyond &&
       plan.heading === 'none' &&
-      cells.length > places.length &&
-      cells[places.length]?.trim()
+      count > places.length &&
+      cellsOf(row)[places.length]?.trim()
     ) {
       toldBeyond = true;
       problems.add({ sentence: `There are more columns than the ${places.length} that are named.`, line });
     }
-    const draft = emptyRow(line, cells);
-    const unread: string[] = [];
+    const draft = emptyRow(line);
+    let unread: string[] | undefined;
     for (const place of places) {
-      const cell = cells[place.index]?.trim() ?? '';
-      if (cell === '') {
-        if (place.isNeeded) unread.push(`no ${place.role}`);
-      } else if (!place.read(cell, draft)) unread.push(`${place.role} "${clipped(cell)}"`);
+      const start = bounds[2 * place.index] ?? 0;
+      const end = bounds[2 * place.index + 1] ?? 0;
+      const from = place.index < count ? firstInk(text, start, end) : end;
+      const to = endOfInk(text, from, end);
+      if (from === to) {
+        if (place.isNeeded) (unread ??= []).push(`no ${place.role}`);
+      } else if (!place.read(text, from, to, draft))
+        (unread ??= []).push(`${place.role} "${clipped(text.slice(from, to))}"`);
     }
-    if (unread.length > 0) {
+    if (unread) {
       const sentence =
         rowCount === 1 && plan.heading === 'none' && unread.length > 1
           ? `This line looks like a heading: ${unread.join(', ')}.`
           : `This row cannot be read in full: ${unread.join(', ')}.`;
       problems.add({ sentence, line });
     }
-    if (!toldEncoding && (hasLostLetters(draft.name) || hasLostLetters(draft.code))) {
+    if (text !== seen) [seen, lost] = [text, hasLostLetters(text)];
+    if (lost && !toldEncoding && (hasLostLetters(draft.name) || hasLostLetters(draft.code))) {
       toldEncoding = true;
       problems.add({
         sentence: 'The file is not written in UTF-8; letters beyond the plain ones are lost.',
@@ -137,7 +153,7 @@ interface Place {
   readonly role: string;
   readonly index: number;
   readonly isNeeded: boolean;
-  readonly read: (cell: string, into: Draft) => boolean;
+  readonly read: (text: string, from: number, to: number, into: Draft) => boolean;
 }
 
 const optionalRoles = new Set(['code', 'time', 'state', 'skip', 'height']);
@@ -171,18 +187,22 @@ function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Plac
   const { decimal } = plan;
   const timeIn = timeReader(clock, plan);
   const length = (assign: (into: Draft, value: number) => void): Place['read'] => {
-    const lengthUnit = unit ?? 'm';
-    return (cell, into) => {
-      const value = lengthOf(cell, lengthUnit, decimal);
-      if (value !== undefined) assign(into, value);
-      return value !== undefined;
+    const factor = metresIn(unit ?? 'm');
+    return (text, from, to, into) => {
+      const value = numberIn(text, from, to, decimal);
+      if (value === undefined || factor === undefined) return false;
+      assign(into, value * factor);
+      return true;
     };
+  };
+  const cell = (take: (cell: string, into: Draft) => boolean): Place['read'] => {
+    return (text, from, to, into) => take(text.slice(from, to), into);
   };
   const readers: Readonly<Record<Column['role'], Place['read']>> = {
     skip: () => true,
-    name: (cell, into) => ((into.name = textOf(cell)), true),
-    code: (cell, into) => ((into.code = textOf(cell)), true),
-    state: (cell, into) => ((into.state = cell), true),
+    name: cell((name, into) => ((into.name = textOf(name)), true)),
+    code: cell((code, into) => ((into.code = textOf(code)), true)),
+    state: cell((state, into) => ((into.state = state), true)),
     east: length((into, value) => (into.east = gridEast(value))),
     west: length((into, value) => (into.east = gridEast(-value))),
     north: length((into, value) => (into.north = gridNorth(value))),
@@ -191,18 +211,18 @@ function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Plac
     x: length((into, value) => (into.x = metres(value))),
     y: length((into, value) => (into.y = metres(value))),
     z: length((into, value) => (into.z = metres(value))),
-    latitude: (cell, into) => {
-      const value = angleOf(cell, unit ?? '°', decimal, 90, ['N', 'S']);
+    latitude: cell((angle, into) => {
+      const value = angleOf(angle, unit ?? '°', decimal, 90, ['N', 'S']);
       if (value !== undefined) into.latitude = latitude(value);
       return value !== undefined;
-    },
-    longitude: (cell, into) => {
-      const value = angleOf(cell, unit ?? '°', decimal, 180, ['E', 'W']);
+    }),
+    longitude: cell((angle, into) => {
+      const value = angleOf(angle, unit ?? '°', decimal, 180, ['E', 'W']);
       if (value !== undefined) into.longitude = longitude(value);
       return value !== undefined;
-    },
-    time: (cell, into) => {
-      const value = timeIn(cell);
+    }),
+    time: (text, from, to, into) => {
+      const value = timeIn(text, from, to);
       if (value?.dated) into.time = value.seconds;
       else if (value) into.timeOfDay = value.seconds;
       return value !== undefined;
@@ -211,10 +231,9 @@ function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Plac
   return readers[role];
 }
 
-function emptyRow(line: number, cells: readonly string[]): Draft {
+function emptyRow(line: number): Draft {
   return {
     line,
-    cells,
     name: undefined,
     east: undefined,
     north: undefined,
