@@ -57,8 +57,8 @@ export function latticed(form: PointsForm, exact: ShiftAt): ShiftAt {
 const MOST = 100_000;
 const NO_HEIGHT = 1000;
 
-/** The shifts at the eight corners; second fastest, then first, then the height. */
-type Box = readonly Shift[];
+/** The shifts at the eight corners, three numbers each; second fastest, then first, then the height. */
+type Box = Float64Array;
 
 function builtBox(
   exact: ShiftAt,
@@ -68,7 +68,7 @@ function builtBox(
   plane: number,
   height: number,
 ): Box | 'unfit' {
-  const corners: Shift[] = [];
+  const corners: number[] = [];
   for (const c of [0, 1])
     for (const a of [0, 1])
       for (const b of [0, 1]) {
@@ -78,9 +78,9 @@ function builtBox(
           third === undefined ? undefined : third + c * height,
         );
         if (isRefusal(shift)) return 'unfit';
-        corners.push(shift);
+        corners.push(shift.first, shift.second, shift.third);
       }
-  return corners;
+  return Float64Array.from(corners);
 }
 
 function between(box: Box, u: number, v: number, w: number): Shift {
@@ -88,12 +88,10 @@ function between(box: Box, u: number, v: number, w: number): Shift {
   let second = 0;
   let third = 0;
   for (let corner = 0; corner < 8; corner++) {
-    const shift = box[corner];
-    if (!shift) continue;
     const weight = (corner & 2 ? u : 1 - u) * (corner & 1 ? v : 1 - v) * (corner & 4 ? w : 1 - w);
-    first += weight * shift.first;
-    second += weight * shift.second;
-    third += weight * shift.third;
+    first += weight * (box[3 * corner] ?? NaN);
+    second += weight * (box[3 * corner + 1] ?? NaN);
+    third += weight * (box[3 * corner + 2] ?? NaN);
   }
   return { first, second, third };
 }

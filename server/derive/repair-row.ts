@@ -50,14 +50,16 @@ export function rowRepairer(
   derivation: Derivation,
 ): (row: PointRow) => RepairedPoint {
   const prepared = new Map<Fate, Prepared>();
+  // Rows that follow one another mostly share their fate.
+  let last: { readonly fate: Fate; readonly ready: Prepared } | undefined;
   return (row) => {
     const fate = fates(row.time ?? null, row.state);
-    let ready = prepared.get(fate);
-    if (!ready) {
-      ready = prepare(set, fate, derivation);
+    if (last?.fate !== fate) {
+      const ready = prepared.get(fate) ?? prepare(set, fate, derivation);
       prepared.set(fate, ready);
+      last = { fate, ready };
     }
-    return repaired(row, fate, ready, set);
+    return repaired(row, fate, last.ready, set);
   };
 }
 

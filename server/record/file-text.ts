@@ -24,10 +24,13 @@ export class FileText {
   }
 
   /** A text that has been turned to bytes before. */
-  encoded(bytes: Uint8Array): void {
-    this.makeRoom(bytes.length);
-    this.bytes.set(bytes, this.filled);
-    this.filled += bytes.length;
+  encoded(encoded: Uint8Array): void {
+    const { length } = encoded;
+    this.makeRoom(length);
+    const { bytes, filled } = this;
+    if (length > SHORT) bytes.set(encoded, filled);
+    else for (let at = 0; at < length; at++) bytes[filled + at] = encoded[at] ?? 0;
+    this.filled = filled + length;
   }
 
   /** One character of ASCII. */
@@ -42,30 +45,23 @@ export class FileText {
     const unit = POWERS[decimals] ?? 10 ** decimals;
     const scaled = Math.round(Math.abs(value) * unit);
     if (scaled >= Number.MAX_SAFE_INTEGER) return this.text(value.toFixed(decimals).replace('.', decimalSign));
+    this.makeRoom(LONGEST_NUMBER);
+    const { bytes } = this;
+    let at = this.filled;
+    if (value < 0 && scaled > 0) bytes[at++] = MINUS;
     const whole = Math.floor(scaled / unit);
-    if (value < 0 && scaled > 0) this.sign(MINUS);
-    this.digits(whole, countOfDigits(whole));
-    if (decimals === 0) return;
-    this.sign(decimalSign === ',' ? COMMA : POINT);
-    this.digits(scaled - whole * unit, decimals);
+    at = putDigits(bytes, at, whole, countOfDigits(whole));
+    if (decimals > 0) {
+      bytes[at++] = decimalSign === ',' ? COMMA : POINT;
+      at = putDigits(bytes, at, scaled - whole * unit, decimals);
+    }
+    this.filled = at;
   }
 
   /** A whole number that is not negative, with zeros before it up to so many digits. */
   digits(value: number, count: number): void {
-    if (count > MOST_DIGITS) {
-      const high = Math.floor(value / MOST);
-      this.digits(high, count - MOST_DIGITS);
-      return this.digits(value - high * MOST, MOST_DIGITS);
-    }
-    this.makeRoom(count);
-    const { bytes, filled } = this;
-    let rest = value | 0;
-    for (let at = filled + count - 1; at >= filled; at--) {
-      const higher = (rest / 10) | 0;
-      bytes[at] = ZERO + rest - higher * 10;
-      rest = higher;
-    }
-    this.filled = filled + count;
+    this.makeRoom(LONGEST_NUMBER);
+    this.filled = putDigits(this.bytes, this.filled, value, count);
   }
 
   private asPlain(text: string): boolean {
@@ -88,8 +84,10 @@ export class FileText {
 }
 
 const encoder = new TextEncoder();
-/** Up to here a loop is quicker than asking the encoder. */
+/** Up to here a loop is quicker than calling out of it. */
 const SHORT = 48;
+/** Sixteen digits, twelve zeros among them at most, with two signs. */
+const LONGEST_NUMBER = 32;
 /** What fits into 32 bits, in which whole numbers are divided quickly. */
 const MOST_DIGITS = 9;
 const MOST = 1e9;
@@ -103,4 +101,20 @@ function countOfDigits(whole: number): number {
   let count = 1;
   for (let limit = 10; whole >= limit; limit *= 10) count++;
   return count;
+}
+
+/** Gives back the place behind them. */
+function putDigits(bytes: Uint8Array, start: number, value: number, count: number): number {
+  if (count > MOST_DIGITS) {
+    const high = Math.floor(value / MOST);
+    const middle = putDigits(bytes, start, high, count - MOST_DIGITS);
+    return putDigits(bytes, middle, value - high * MOST, MOST_DIGITS);
+  }
+  let rest = value | 0;
+  for (let at = start + count - 1; at >= start; at--) {
+    const higher = (rest / 10) | 0;
+    bytes[at] = ZERO + rest - higher * 10;
+    rest = higher;
+  }
+  return start + count;
 }

@@ -169,12 +169,10 @@ function cellOf(column: TableColumn, set: PointSet, separator: string, decimal: 
             : unit === 'km'
               ? 7
               : LENGTH_DECIMALS;
-    return (point, into) => {
-      const value = measured
-        ? coordinates(point.row, set)[index]
-        : [point.first, point.second, point.third][index];
-      into.fixed((value ?? NaN) / factor, decimals, decimal);
-    };
+    const valueOf = measured
+      ? (point: RepairedPoint) => coordinates(point.row, set)[index] ?? NaN
+      : repairedCoordinate(index);
+    return (point, into) => into.fixed(valueOf(point) / factor, decimals, decimal);
   }
   const cells: Partial<Record<TableColumn, Cell>> = {
     name: ({ row }, into) => into.text(textCell(row.name ?? '', separator)),
@@ -192,6 +190,9 @@ function cellOf(column: TableColumn, set: PointSet, separator: string, decimal: 
   };
   return cells[column] ?? (() => undefined);
 }
+
+const repairedCoordinate = (index: 0 | 1 | 2): ((point: RepairedPoint) => number) =>
+  index === 0 ? ({ first }) => first : index === 1 ? ({ second }) => second : ({ third }) => third;
 
 const stateOf = (own: string | undefined, { entry }: PointSet) => own ?? entry.state?.name ?? '';
 

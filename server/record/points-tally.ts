@@ -26,8 +26,8 @@ export function tallied(
   repair: (row: RepairedPoint['row']) => RepairedPoint,
   take: (point: RepairedPoint) => void,
 ): Tally {
-  const labels = new Map<string, number>();
-  const reasons = new Map<string, number>();
+  const labels = counter();
+  const reasons = counter();
   const finder = repeatedFinder();
   let total = 0;
   let repaired = 0;
@@ -41,24 +41,44 @@ export function tallied(
     if (row.time === undefined) withoutTime += 1;
     if (point.bend > BEND_WORTH_PROCESSING) bent += 1;
     if (point.bend > largestBend) largestBend = point.bend;
-    count(labels, point.label);
-    count(reasons, point.reason);
+    labels.count(point.label);
+    reasons.count(point.reason);
     finder.take(row);
     take(point);
   });
-  const found = { set, total, repaired, withoutTime, labels, reasons, bent, largestBend, facts };
-  return { ...found, ...finder.found() };
+  const counts = { total, repaired, withoutTime, bent, largestBend };
+  return { set, ...counts, labels: labels.counts(), reasons: reasons.counts(), facts, ...finder.found() };
 }
 
 /** More different ones are no reasons any more; they are counted together. */
 const MOST = 50;
 const OTHERS = 'for other reasons';
 
-function count(counts: Map<string, number>, key: string): void {
-  const known = counts.get(key);
-  if (known !== undefined) counts.set(key, known + 1);
-  else if (counts.size < MOST) counts.set(key, 1);
-  else counts.set(OTHERS, (counts.get(OTHERS) ?? 0) + 1);
+/** Points that follow one another mostly share what is counted, so that it is looked up only where it changes. */
+function counter(): {
+  readonly count: (key: string) => void;
+  readonly counts: () => ReadonlyMap<string, number>;
+} {
+  const counts = new Map<string, number>();
+  let last = '';
+  let run = 0;
+  const add = () => {
+    if (run === 0) return;
+    const key = counts.has(last) || counts.size < MOST ? last : OTHERS;
+    counts.set(key, (counts.get(key) ?? 0) + run);
+    run = 0;
+  };
+  return {
+    count(key) {
+      if (key !== last) add();
+      last = key;
+      run += 1;
+    },
+    counts() {
+      add();
+      return counts;
+    },
+  };
 }
 
 export const problemsOf = ({ facts }: Tally) => (isRefusal(facts) ? [] : facts.problems);
