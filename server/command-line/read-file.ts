@@ -70,7 +70,7 @@ export function* pieces(descriptor: number): Generator<Uint8Array> {
     closeSync(descriptor);
   }
 }
-const PIECE = 1 << 18;
+const PIECE = 1 << 16;
 
 /** The text of a session file, byte order mark included. */
 export function sessionText(bytes: Uint8Array): string | Refusal {

@@ -44,7 +44,8 @@ export class FileText {
     if (Number.isNaN(value)) return;
     const unit = POWERS[decimals] ?? 10 ** decimals;
     const scaled = Math.round(Math.abs(value) * unit);
-    if (scaled >= Number.MAX_SAFE_INTEGER) return this.text(value.toFixed(decimals).replace('.', decimalSign));
+    if (scaled >= Number.MAX_SAFE_INTEGER)
+      return this.text(value.toFixed(decimals).replace('.', decimalSign));
     this.makeRoom(LONGEST_NUMBER);
     const { bytes } = this;
     let at = this.filled;

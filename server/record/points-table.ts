@@ -149,8 +149,7 @@ const METRES: Partial<Record<ColumnUnit, number>> = {
 type Cell = (point: RepairedPoint, into: FileText) => void;
 
 function cellOf(column: TableColumn, set: PointSet, separator: string, decimal: '.' | ','): Cell {
-  const length = (value: number | null, into: FileText) =>
-    into.fixed(value ?? NaN, LENGTH_DECIMALS, decimal);
+  const length = (value: number | null, into: FileText) => into.fixed(value ?? NaN, LENGTH_DECIMALS, decimal);
   const encoded = cached((value) => new TextEncoder().encode(textCell(value, separator)));
   const repeated = (value: string, into: FileText) => into.encoded(encoded(value));
   const measured = column.startsWith('measured-');

@@ -18,7 +18,7 @@ export function endOfInk(text: string, from: number, to: number): number {
 const isBlank = (code: number) =>
   code <= 32 ? code === 32 || (code >= 9 && code <= 13) : code >= 0xa0 && OTHERS.has(code);
 const OTHERS = new Set(
-  [...'\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u2028\u2029\u202f\u205f\u3000\ufeff'].map(
-    (sign) => sign.charCodeAt(0),
-  ),
+  [
+    ...'\u00a0\u1680\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u2028\u2029\u202f\u205f\u3000\ufeff',
+  ].map((sign) => sign.charCodeAt(0)),
 );
