@@ -1,6 +1,7 @@
 /** What fuzzing has found before, each with its day and its cause, so that it stays mended. */
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
+import { lineReader } from '../../server/evidence/lines.ts';
 import { extractColumns, extractRows } from '../../server/evidence/register-extract.ts';
 import { inspect } from '../../server/inspect.ts';
 import { marksFile, registerMark } from '../../server/record/marks-file.ts';
@@ -27,5 +28,17 @@ describe('2026-11-26', () => {
     const readings = (count: number) =>
       `setup B on M at 07:50\n${Array.from({ length: count }, (_, at) => `  measured 1.${at} m to foot, at 07:52\n`).join('')}`;
     expect(growth([readings(500), readings(2000)], 8, (text) => inspected(text).findings)).toBeLessThan(8);
+  });
+
+  it('lines that end with CR alone were looked through to the end of the file for an LF, each of them', () => {
+    const read = (text: string) => {
+      const lines: string[] = [];
+      const reader = lineReader('latin1', (line) => lines.push(line));
+      reader.push(new TextEncoder().encode(text));
+      reader.finish();
+      return lines;
+    };
+    expect(read('a\rb\r\nc\n\rd\r')).toEqual(['a', 'b', 'c', '', 'd']);
+    expect(growth(['x\r'.repeat(20_000), 'x\r'.repeat(80_000)], 8, read)).toBeLessThan(8);
   });
 });
