@@ -1,5 +1,6 @@
 /** A client of the language server for tests: starts the built program and holds a real conversation over its standard streams. */
 import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { renameSync } from 'node:fs';
 import { build } from 'esbuild';
 import {
@@ -31,12 +32,24 @@ export async function buildProgram(): Promise<void> {
 
 export type Client = Awaited<ReturnType<typeof startClient>>;
 
+interface Circumstances {
+  readonly program?: string;
+  readonly environment?: NodeJS.ProcessEnv;
+  /** Of Node itself. */
+  readonly flags?: readonly string[];
+}
+
 export async function startClient(
   folder: string,
   capabilities: ClientCapabilities,
   initializationOptions?: unknown,
+  { program = PROGRAM, environment = process.env, flags = [] }: Circumstances = {},
 ) {
-  const child = spawn('node', [PROGRAM, 'serve', '--stdio'], { stdio: ['pipe', 'pipe', 'pipe'] });
+  if (!existsSync(program)) throw new Error(`There is no ${program}; build it before this test.`);
+  const child = spawn(process.execPath, [...flags, program, 'serve', '--stdio'], {
+    stdio: ['pipe', 'pipe', 'pipe'],
+    env: environment,
+  });
   let complained = '';
   child.stderr.on('data', (data) => (complained += String(data)));
   const ended = new Promise<number | null>((resolve) => child.on('exit', resolve));

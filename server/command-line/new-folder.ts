@@ -2,8 +2,10 @@
 import {
   chmodSync,
   closeSync,
+  copyFileSync,
   existsSync,
   fsyncSync,
+  linkSync,
   mkdirSync,
   mkdtempSync,
   openSync,
@@ -106,24 +108,30 @@ function isFolder(target: string): boolean {
   return true;
 }
 
-/** Files that are replaced are set aside first, and put back should any move fail. */
+/** Files that are replaced stay where they are until the new one takes their place in one step; should any move fail, they come back. */
 function moveInto(beside: string, target: string, names: readonly string[]): void {
   const aside = mkdtempSync(join(beside, '.old.'));
-  const set: string[] = [];
   const moved: string[] = [];
   try {
     for (const name of names) {
-      if (existsSync(join(target, name))) {
-        renameSync(join(target, name), join(aside, name));
-        set.push(name);
-      }
+      if (existsSync(join(target, name))) keepAside(join(target, name), join(aside, name));
       renameSync(join(beside, name), join(target, name));
       moved.push(name);
     }
   } catch (error) {
-    for (const name of moved) rmSync(join(target, name), { force: true });
-    for (const name of set) renameSync(join(aside, name), join(target, name));
+    for (const name of moved)
+      if (existsSync(join(aside, name))) renameSync(join(aside, name), join(target, name));
+      else rmSync(join(target, name), { force: true });
     throw error;
+  }
+}
+
+/** Some disks know no second name for a file. */
+function keepAside(path: string, aside: string): void {
+  try {
+    linkSync(path, aside);
+  } catch {
+    copyFileSync(path, aside);
   }
 }
 

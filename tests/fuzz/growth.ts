@@ -12,6 +12,7 @@ import { readGrid } from '../../server/geodesy/grids/read-grid.ts';
 import { systemFrom } from '../../server/geodesy/registry/definition.ts';
 import { inspect } from '../../server/inspect.ts';
 import { NO_FILES } from '../../server/session/files.ts';
+import { sessionOf } from '../../server/session/session.ts';
 import { growth } from '../growth.ts';
 import { mangledPiece } from '../mangled.ts';
 import { sentence } from '../recordings.ts';
@@ -151,9 +152,27 @@ const inspected = target(
   },
 );
 
+/** An edit puts the session together anew from entries that have been read before. */
+const gathered = target(
+  'time of putting a session together',
+  6,
+  fc.array(numbered, { minLength: 1, maxLength: 2 }),
+  (lines) => {
+    const textOf = (count: number) =>
+      Array.from({ length: count }, (_, at) => lines.map((line) => line(at)).join('')).join('');
+    const texts = [textOf(2_000), textOf(8_000)] as const;
+    const documents = new Map(texts.map((text) => [text, openDocument('', text)]));
+    const work = (text: string) => {
+      const document = documents.get(text);
+      if (document) sessionOf(document, NO_FILES);
+    };
+    grows(texts, work, `a session of ${lines.map((line) => line(1)).join('')}`);
+  },
+);
+
 function grows(texts: readonly [string, string], work: (text: string) => void, what: string): void {
   const ratio = growth(texts, MOST, work);
   law(ratio < MOST, `${what} takes ${ratio.toFixed(1)} times as long for four times as much`);
 }
 
-export const GROWTH = [repeated, replaced, inspected];
+export const GROWTH = [repeated, replaced, inspected, gathered];
