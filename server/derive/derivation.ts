@@ -16,6 +16,7 @@ import type {
 import { resolvePath, type Files } from '../session/files.ts';
 import { instantOf, type Session } from '../session/session.ts';
 import { checkValues, type CheckValues } from './check.ts';
+import { answersFrom, foundInEach, valuesOf } from '../session/each.ts';
 import { recordingValues, type RecordingValues } from './evidence-recording.ts';
 import { frameIn, type Frame } from './frame.ts';
 import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
@@ -57,76 +58,147 @@ export function deriveSession(session: Session, files: Files): Derivation {
     : hole('the job names no geoid model', session.job?.place ?? null);
   const surfaces = surfacesOf(interned([...session.surfaces.values()]));
   const model = isHole(geoid) ? NOTHING : geoid;
-  const marks = new Map<string, MarkValues>();
-  for (const mark of session.marks.values()) {
-    const own = frameIn(session, mark.place.path);
-    marks.set(mark.name, markOf(mark, own, frame, model, surfaces));
-  }
+  const { jobs, grounds, rovers, job } = session;
+  const marks = markTable(marksOf(valuesOf(session.marks), jobs, grounds, frame, model, surfaces));
   const surroundings = surroundingsOf(frame, surfaces, modelsByName(session, geoids));
-  const antennas = antennasOf(session, files);
-  const setups = new Map<string, SetupValues>();
-  const eventsOn = eventsBySetup(session);
-  const evidence = (file: Quoted | null) => (file ? bytesOf(file, files) : NOTHING);
-  for (const setup of session.setups.values()) {
-    const mark = setup.on ? marks.get(setup.on.name) : undefined;
-    const antenna = setup.with ? antennas.get(setup.with.name)?.antenna : undefined;
-    const values = setupOf(setup, mark ?? NOTHING, antenna ?? NOTHING, eventsOn(setup), surroundings);
-    const [captured, rawLog] = [evidence(setup.captured), evidence(setup.rawLog)];
-    setups.set(
-      setup.name,
-      captured === NOTHING && rawLog === NOTHING ? values : recordedSetup(values, captured, rawLog, frame),
-    );
-  }
-  const active = [...setups.values()];
-  const checks = session.checks.map((check) => {
-    const mark = check.on ? marks.get(check.on.name) : undefined;
-    const rover = check.by ? session.rovers.get(check.by.name) : undefined;
-    const setup = setupFor(check, setups, active, session.job);
-    const log = evidence(check.observed?.recording?.file ?? null);
-    const recording = log === NOTHING ? NOTHING : recordingOf(check, log, rover ?? NOTHING, frame);
-    return checkOf(check, mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces, recording);
-  });
+  const antennas = antennaTable(interned(antennasOf(session, files)));
+  const events = eventsBySetup(session.events, job ?? NOTHING);
+  const noted = setupsOf(valuesOf(session.setups), marks, antennas, events, surroundings);
+  const setups = setupTable(withRecords(noted, frame, files));
+  const recordings = recordingsOf(session, frame, files);
+  const checks = checksOf(session.checks, marks, setups, rovers, job, frame, surfaces, recordings);
   const points = pointSets(session, frame, surfaces, files);
   const link = linkValues(session, checks, points, setups);
   const reviews = reviewValues(session, files);
   return { frame, geoid, marks, setups, antennas, checks, points, link, reviews };
 }
 
+type Table<Thing> = ReadonlyMap<string, Thing>;
+
+/** Things by name; the same table for the same list. */
+const tableBy = <Thing>(nameOf: (thing: Thing) => string) =>
+  remembered(
+    (things: readonly Thing[]): Table<Thing> => new Map(things.map((thing) => [nameOf(thing), thing])),
+  );
+const markTable = tableBy<MarkValues>(({ mark }) => mark.name);
+const setupTable = tableBy<SetupValues>(({ setup }) => setup.name);
+const antennaTable = tableBy<CalibratedAntennaOf>(({ antenna }) => antenna.name);
+
 const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>
   thing === NOTHING ? null : (thing as Thing);
 
-const markOf = remembered(
-  (mark: Mark, own: Frame, job: Frame, geoid: GeoidModel | Nothing, surfaces: Surfaces) =>
+const marksOf = answersFrom(
+  (
+    mark: Mark,
+    jobs: Session['jobs'],
+    grounds: Session['grounds'],
+    frame: Frame,
+    model: GeoidModel | Nothing,
+    surfaces: Surfaces,
+  ) => [frameIn({ jobs, grounds }, mark.place.path), frame, model, surfaces],
+  remembered((mark: Mark, own: Frame, job: Frame, geoid: GeoidModel | Nothing, surfaces: Surfaces) =>
     markValues(mark, own, job, orNull<GeoidModel>(geoid), surfaces),
+  ),
 );
-const setupOf = remembered(
+
+const setupsOf = answersFrom(
   (
     setup: Setup,
-    mark: MarkValues | Nothing,
-    antenna: Antenna | Nothing,
-    events: EventInstants,
+    marks: Table<MarkValues>,
+    antennas: Table<CalibratedAntennaOf>,
+    eventsOn: (setup: Setup) => EventInstants,
     surroundings: SetupSurroundings,
-  ) => setupValues(setup, orNull<MarkValues>(mark), orNull<Antenna>(antenna), events.instants, surroundings),
+  ) => {
+    const mark = setup.on ? marks.get(setup.on.name) : undefined;
+    const antenna = setup.with ? antennas.get(setup.with.name)?.antenna : undefined;
+    return [mark ?? NOTHING, antenna ?? NOTHING, eventsOn(setup), surroundings];
+  },
+  remembered(
+    (
+      setup: Setup,
+      mark: MarkValues | Nothing,
+      antenna: Antenna | Nothing,
+      events: EventInstants,
+      surroundings: SetupSurroundings,
+    ) =>
+      setupValues(setup, orNull<MarkValues>(mark), orNull<Antenna>(antenna), events.instants, surroundings),
+  ),
 );
-const checkOf = remembered(
+
+/** Setups with what was recorded of them. */
+function withRecords(noted: readonly SetupValues[], frame: Frame, files: Files): readonly SetupValues[] {
+  if (recordedIn(noted).length === 0) return noted;
+  const evidence = (file: Quoted | null) => (file ? bytesOf(file, files) : NOTHING);
+  const setups = noted.map((values) => {
+    const { captured, rawLog } = values.setup;
+    return captured || rawLog ? recordedSetup(values, evidence(captured), evidence(rawLog), frame) : values;
+  });
+  return interned(setups);
+}
+const recordedIn = foundInEach((values: SetupValues) =>
+  values.setup.captured || values.setup.rawLog ? [values] : [],
+);
+
+type Recordings = ReadonlyMap<Check, RecordingValues>;
+
+/** What was recorded of checks; the same table for the same checks and contents. */
+function recordingsOf({ checks, rovers }: Session, frame: Frame, files: Files): Recordings {
+  const logged = loggedIn(checks);
+  const recordings = logged.map((check) => {
+    const file = check.observed?.recording?.file;
+    const rover = check.by ? rovers.get(check.by.name) : undefined;
+    return file ? recordingOf(check, bytesOf(file, files), rover ?? NOTHING, frame) : NOTHING;
+  });
+  return recordingTable(interned(logged), interned(recordings));
+}
+const loggedIn = foundInEach((check: Check) => (check.observed?.recording ? [check] : []));
+const recordingTable = remembered(
+  (checks: readonly Check[], recordings: readonly (RecordingValues | Nothing)[]): Recordings =>
+    new Map(
+      checks.flatMap((check, index) => {
+        const recording = orNull<RecordingValues>(recordings[index] ?? NOTHING);
+        return recording ? [[check, recording]] : [];
+      }),
+    ),
+);
+
+const checksOf = answersFrom(
   (
     check: Check,
-    mark: MarkValues | Nothing,
-    setup: SetupValues | Nothing,
-    rover: Rover | Nothing,
+    marks: Table<MarkValues>,
+    setups: Table<SetupValues>,
+    rovers: Session['rovers'],
+    job: Job | null,
     frame: Frame,
     surfaces: Surfaces,
-    recording: RecordingValues | Nothing,
-  ) =>
-    checkValues(
-      check,
-      orNull<MarkValues>(mark),
-      orNull<SetupValues>(setup),
-      orNull<Rover>(rover),
-      frame,
-      surfaces,
-      orNull<RecordingValues>(recording),
-    ),
+    recordings: Recordings,
+  ) => {
+    const mark = check.on ? marks.get(check.on.name) : undefined;
+    const rover = check.by ? rovers.get(check.by.name) : undefined;
+    const setup = setupFor(check, setups, job);
+    const recording = recordings.get(check);
+    return [mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces, recording ?? NOTHING];
+  },
+  remembered(
+    (
+      check: Check,
+      mark: MarkValues | Nothing,
+      setup: SetupValues | Nothing,
+      rover: Rover | Nothing,
+      frame: Frame,
+      surfaces: Surfaces,
+      recording: RecordingValues | Nothing,
+    ) =>
+      checkValues(
+        check,
+        orNull<MarkValues>(mark),
+        orNull<SetupValues>(setup),
+        orNull<Rover>(rover),
+        frame,
+        surfaces,
+        orNull<RecordingValues>(recording),
+      ),
+  ),
 );
 
 /** The bytes of a recording, or a refusal that is the same object for the same reason. */
@@ -176,17 +248,12 @@ const instantsOf = remembered((events: Session['events'], job: Job | Nothing): E
 }));
 
 /** Antennas whose notes give no phase centre take it from their calibration file. */
-function antennasOf(session: Session, files: Files): Map<string, CalibratedAntennaOf> {
+function antennasOf(session: Session, files: Files): CalibratedAntennaOf[] {
   const date = session.job?.date;
   const day = dayToken(date && !isHole(date) ? date.day * 86_400 : null);
-  const antennas = new Map<string, CalibratedAntennaOf>();
-  for (const antenna of session.antennas.values()) {
-    const file = antenna.calibration
-      ? files.bytes(resolvePath(antenna.place.path, antenna.calibration.file.text))
-      : NOTHING;
-    antennas.set(antenna.name, antennaOf(antenna, isRefusal(file) ? unreadable(file.refused) : file, day));
-  }
-  return antennas;
+  return [...session.antennas.values()].map((antenna) =>
+    antennaOf(antenna, antenna.calibration ? bytesOf(antenna.calibration.file, files) : NOTHING, day),
+  );
 }
 
 const antennaOf = remembered(
@@ -217,32 +284,51 @@ function unreadable(because: string): Refusal {
 }
 
 /** Events that name no setup happened to all of them. */
-function eventsBySetup({ events, job }: Session): (setup: Setup) => EventInstants {
+const eventsBySetup = remembered((events: Session['events'], job: Job | Nothing) => {
   const named = new Set(events.map(({ on }) => on?.name));
   const of = (name: string | undefined) =>
-    instantsOf(interned(events.filter(({ on }) => on === null || on.name === name)), job ?? NOTHING);
+    instantsOf(interned(events.filter(({ on }) => on === null || on.name === name)), job);
   const common = of(undefined);
-  return ({ name }) => (named.has(name) ? of(name) : common);
-}
+  return ({ name }: Setup): EventInstants => (named.has(name) ? of(name) : common);
+});
 
 /** The base of a check: the one it names, else the one that stood at its time, else the only one. */
-export function setupFor(
+function setupFor(
   check: Pick<Check, 'from' | 'at'>,
   setups: ReadonlyMap<string, SetupValues>,
-  inOrder: readonly SetupValues[],
   job: Job | null,
 ): SetupValues | null {
   if (check.from) return setups.get(check.from.name) ?? null;
-  if (inOrder.length === 1) return inOrder[0] ?? null;
+  if (setups.size === 1) return valuesOf(setups)[0] ?? null;
   const instant = instantOf(check.at, job);
   if (instant === null) return null;
-  let found: SetupValues | null = null;
-  for (const setup of inOrder) {
-    if (setup.from !== null && setup.from > instant) continue;
-    if (setup.until !== null && setup.until < instant) continue;
-    if (!found || (setup.from ?? -Infinity) >= (found.from ?? -Infinity)) found = setup;
+  const begun = byBeginning(setups);
+  // Of those that stood at that time the one that was begun last.
+  for (let index = countBegun(begun, instant) - 1; index >= 0; index -= 1) {
+    const setup = begun[index];
+    if (setup && (setup.until === null || setup.until >= instant)) return setup;
   }
-  return found;
+  return null;
+}
+
+const beginning = ({ from }: SetupValues) => from ?? -Infinity;
+
+const byBeginning = remembered((setups: Table<SetupValues>): readonly SetupValues[] =>
+  [...setups.values()].sort((one, other) =>
+    beginning(one) === beginning(other) ? 0 : beginning(one) - beginning(other),
+  ),
+);
+
+/** How many setups had begun at an instant, by halving. */
+function countBegun(begun: readonly SetupValues[], instant: number): number {
+  let [low, high] = [0, begun.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const setup = begun[middle];
+    if (setup && beginning(setup) <= instant) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 type Geoids = (name: string, file: boolean) => Maybe<GeoidModel>;
@@ -269,13 +355,12 @@ function geoidsOf(session: Session, files: Files): Geoids {
 
 /** Models that keyed heights name, resolved once so that the answer can be remembered. */
 function modelsByName(session: Session, geoids: Geoids): readonly NamedModel[] {
-  const names = new Map<string, Maybe<GeoidModel>>();
-  for (const setup of session.setups.values())
-    for (const { height } of setup.keyed)
-      if (height?.geoid)
-        names.set(height.geoid.name, geoids(height.geoid.name, height.geoid.name.includes('.')));
-  return interned([...names].map(([name, model]) => namedModel(model, nameToken(name))));
+  const names = new Set(modelsNamed(valuesOf(session.setups)));
+  return interned([...names].map((name) => namedModel(geoids(name, name.includes('.')), nameToken(name))));
 }
+const modelsNamed = foundInEach(({ keyed }: Setup) =>
+  keyed.flatMap(({ height }) => (height?.geoid ? [height.geoid.name] : [])),
+);
 interface NamedModel {
   readonly name: string;
   readonly model: Maybe<GeoidModel>;

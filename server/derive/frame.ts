@@ -33,7 +33,7 @@ export interface Frame {
 const DEFAULT_CONFIDENCE = assumed('confidence', 0.95, '', 0, 'the job names none, so 95 %');
 
 /** The frame of a file that takes part in a session. */
-export const frameIn = (session: Session, path: string): Frame =>
+export const frameIn = (session: Pick<Session, 'jobs' | 'grounds'>, path: string): Frame =>
   frameOf(session.jobs.get(path) ?? NOTHING, groundsOf(session));
 
 /** From a job entry and the session's ground grids; without a job every system is a hole. */
@@ -94,7 +94,7 @@ interface NamedGround {
   readonly system: Maybe<ProjectedSystem>;
 }
 
-const groundsOf = (session: Session): readonly NamedGround[] =>
+const groundsOf = (session: Pick<Session, 'jobs' | 'grounds'>): readonly NamedGround[] =>
   interned(
     [...session.grounds.values()].map((ground) =>
       groundOf(ground, session.jobs.get(ground.place.path) ?? NOTHING),

@@ -15,7 +15,7 @@ export interface RadioEnds {
 }
 
 /** @param setups the names of the setups */
-export function radioEnds(radios: readonly Radio[], setups: ReadonlySet<string>): RadioEnds {
+export function radioEnds(radios: readonly Radio[], setups: Pick<ReadonlySet<string>, 'has'>): RadioEnds {
   const called = radios.filter(({ name }) => setups.has(name) || /^base$/i.test(name));
   const bases = called.length > 0 ? called : radios.slice(0, 1);
   return { bases, rovers: radios.filter((radio) => !bases.includes(radio)) };

@@ -11,6 +11,7 @@ import type { Radio, Stream } from '../session/entries.ts';
 import type { Session } from '../session/session.ts';
 import { isHole } from '../quantities/value.ts';
 import type { CheckValues } from './check.ts';
+import { valuesOf } from '../session/each.ts';
 import { differences, radioEnds, radioOf, type RadioEnds } from './link-ends.ts';
 import { reachValues, type Farthest, type ReachValues } from './link-reach.ts';
 import { streamValues, type StreamValues } from './link-stream.ts';
@@ -33,8 +34,8 @@ export function linkValues(
   points: readonly PointSet[],
   setups: ReadonlyMap<string, SetupValues>,
 ): LinkValues {
-  const ends = radioEnds([...session.radios.values()], new Set(session.setups.keys()));
-  const only = session.setups.size === 1 ? ([...session.setups.keys()][0] ?? null) : null;
+  const ends = radioEnds([...session.radios.values()], session.setups);
+  const only = session.setups.size === 1 ? (valuesOf(session.setups)[0]?.name ?? null) : null;
   const streams = session.streams.map((stream) => {
     const name = stream.from?.name ?? only ?? 'base';
     return streamOf(stream, radioOf(ends, name) ?? NOTHING, nameToken(name));

@@ -8,9 +8,10 @@ import { gridEast, gridNorth, latitude, longitude, metres } from '../quantities/
 import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
 import { given, hole, isHole, type Assumed, type Maybe, type Value } from '../quantities/value.ts';
 import type { Named, Surface } from '../session/coordinates.ts';
-import type { Job, LocalSurface, Point, Points } from '../session/entries.ts';
+import type { Bound, Job, LocalSurface, Point, Points } from '../session/entries.ts';
 import { resolvePath, type Files } from '../session/files.ts';
 import { instantOf, type Session } from '../session/session.ts';
+import { foundInEach } from '../session/each.ts';
 import { withRecording } from './evidence-recording.ts';
 import { gridNamed, systemNamed, type Frame } from './frame.ts';
 import { placedHeight } from './heights.ts';
@@ -92,18 +93,25 @@ export function pointSets(
   surfaces: ReadonlyMap<string, LocalSurface>,
   files: Files,
 ): PointSet[] {
-  return session.entries.flatMap((entry): PointSet[] => {
-    if (entry.kind === 'point') return [pointSet(asRecorded(entry, session, frame, files), frame, surfaces)];
-    if (entry.kind !== 'points') return [];
-    if (!entry.file) return [rowsSet(entry, frame, surfaces)];
+  return pointsIn(session.entries).map((entry): PointSet => {
+    if (entry.kind === 'point') return pointSet(asRecorded(entry, session, frame, files), frame, surfaces);
+    if (!entry.file) return rowsSet(entry, frame, surfaces);
     const path = resolvePath(session.document.path, entry.file.text);
-    if (files.chunks) return [streamedSet(entry, path, frame, surfaces, files)];
+    if (files.chunks) return streamedSet(entry, path, frame, surfaces, files);
     const bytes = files.bytes(path);
-    return [
-      fileSet(entry, isRefusal(bytes) ? NOTHING : bytes, frame, surfaces, refusalOf(bytes), pathToken(path)),
-    ];
+    return fileSet(
+      entry,
+      isRefusal(bytes) ? NOTHING : bytes,
+      frame,
+      surfaces,
+      refusalOf(bytes),
+      pathToken(path),
+    );
   });
 }
+const pointsIn = foundInEach((entry: Bound) =>
+  entry.kind === 'point' || entry.kind === 'points' ? [entry] : [],
+);
 
 /** A point whose log stands in for what a controller showed. */
 function asRecorded(point: Point, session: Session, frame: Frame, files: Files): Point {

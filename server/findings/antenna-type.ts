@@ -1,4 +1,6 @@
 /** The antenna type that the receiver was told is not that of the antenna that stood there, or none was told. */
+import { foundInEach, valuesOf } from '../session/each.ts';
+import type { Session } from '../session/session.ts';
 import { showLength } from '../quantities/show.ts';
 import { numberOf } from '../slips/situation.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
@@ -10,7 +12,7 @@ import type { Place } from '../../grammar/tree.ts';
 
 export const antennaType = kind({
   code: 'antenna/type',
-  find: (subject) => [...otherTypes(subject), ...noTypes(subject)],
+  find: (subject) => wrongTypes(subject),
   tell: ({ setup, told, up, states, from, until }) => {
     const name = setup.setup.name;
     const stood = setup.antenna?.name ?? '';
@@ -48,12 +50,17 @@ export const antennaType = kind({
 
 /** By which key and how far up each wrong or missing type of a setup puts what is measured from it. */
 export function antennaTypeEffects(setup: SetupValues, subject: Subject): { key: string; up: number }[] {
-  return [...otherTypes(subject), ...noTypes(subject)].flatMap((wrong) =>
+  return wrongTypes(subject).flatMap((wrong) =>
     wrong.setup !== setup || wrong.up === null
       ? []
       : wrong.states.map((state) => ({ key: `antenna/${setup.setup.name}/${state}`, up: wrong.up ?? 0 })),
   );
 }
+
+const wrongTypes = ({ session, derivation }: Subject): WrongType[] => {
+  const setups = valuesOf(derivation.setups);
+  return [...otherTypes(setups, session.antennas), ...noTypes(setups)];
+};
 
 interface WrongType {
   readonly setup: SetupValues;
@@ -66,33 +73,31 @@ interface WrongType {
   readonly until: number | null;
 }
 
-function otherTypes({ session, derivation }: Subject): WrongType[] {
-  return [...derivation.setups.values()].flatMap((setup) => {
-    const typed = new Set(setup.keyed.flatMap(({ state }) => state.antennaType ?? []));
-    return [...typed].flatMap((type) => {
-      if (!setup.antenna || type.name === setup.antenna.name) return [];
-      const known = session.antennas.get(type.name);
-      if (!known) return [];
-      const told = numberOf(known.phaseCentre);
-      const stood = numberOf(setup.antenna.phaseCentre);
-      const having = setup.keyed.filter(({ state }) => state.antennaType === type);
-      const up = told === null || stood === null ? null : told - stood;
-      return [{ setup, place: type.place, told: type.name, up, ...span(having, setup) }];
-    });
+const otherTypes = foundInEach((setup: SetupValues, antennas: Session['antennas']): WrongType[] => {
+  const { antenna } = setup;
+  if (!antenna) return [];
+  const typed = new Set(setup.keyed.flatMap(({ state }) => state.antennaType ?? []));
+  return [...typed].flatMap((type) => {
+    if (type.name === antenna.name) return [];
+    const known = antennas.get(type.name);
+    if (!known) return [];
+    const told = numberOf(known.phaseCentre);
+    const stood = numberOf(antenna.phaseCentre);
+    const having = setup.keyed.filter(({ state }) => state.antennaType === type);
+    const up = told === null || stood === null ? null : told - stood;
+    return [{ setup, place: type.place, told: type.name, up, ...span(having, setup) }];
   });
-}
+});
 
 /** Once the antenna height is keyed and the setup is over, the type should be, too. */
-function noTypes({ derivation }: Subject): WrongType[] {
-  return [...derivation.setups.values()].flatMap((setup) => {
-    const without = setup.keyed.filter(({ state }) => state.antennaHeight && !state.antennaType);
-    const [first] = without;
-    if (!setup.antenna || !first || setup.setup.until === null || isOpen(setup)) return [];
-    const offset = numberOf(setup.antenna.phaseCentre);
-    const place = first.state.antennaHeight?.place ?? setup.setup.place;
-    return [{ setup, place, told: null, up: offset === null ? null : -offset, ...span(without, setup) }];
-  });
-}
+const noTypes = foundInEach((setup: SetupValues): WrongType[] => {
+  const without = setup.keyed.filter(({ state }) => state.antennaHeight && !state.antennaType);
+  const [first] = without;
+  if (!setup.antenna || !first || setup.setup.until === null || isOpen(setup)) return [];
+  const offset = numberOf(setup.antenna.phaseCentre);
+  const place = first.state.antennaHeight?.place ?? setup.setup.place;
+  return [{ setup, place, told: null, up: offset === null ? null : -offset, ...span(without, setup) }];
+});
 
 /** The type is written down as not known yet; that is told of the `?` itself. */
 const isOpen = ({ setup }: SetupValues) =>

@@ -1,4 +1,5 @@
 /** A base that broadcast another antenna type than the one whose calibration the notes name. */
+import { capturedSetups } from './recorded.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { antennaType } from '../evidence/antex.ts';
@@ -16,8 +17,8 @@ interface OtherAntenna {
 
 export const captureAntennaDiffers = kind<OtherAntenna>({
   code: 'capture/antenna-differs',
-  find: ({ derivation }) =>
-    [...derivation.setups.values()].flatMap((setup): OtherAntenna[] => {
+  find: (subject) =>
+    capturedSetups(subject).flatMap((setup): OtherAntenna[] => {
       const { captured, antenna } = setup;
       const type = antenna?.calibration?.type ?? null;
       return (captured?.station?.equipment ?? []).flatMap(({ value }): OtherAntenna[] => {

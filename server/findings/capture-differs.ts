@@ -1,4 +1,5 @@
 /** A recording that shows another base position than the notes say was keyed: the recording is what the rovers used. */
+import { capturedSetups } from './recorded.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { CapturedPosition } from '../derive/evidence-capture.ts';
 import type { SetupValues } from '../derive/setup.ts';
@@ -22,8 +23,8 @@ const RIGHT = 0.01;
 
 export const captureDiffers = kind<Differing>({
   code: 'capture/differs',
-  find: ({ derivation }) =>
-    [...derivation.setups.values()].flatMap((setup) =>
+  find: (subject) =>
+    capturedSetups(subject).flatMap((setup) =>
       (setup.captured?.positions ?? []).flatMap((found): Differing[] => {
         const error = errorOf(found);
         const told = found.fromNoted !== null;

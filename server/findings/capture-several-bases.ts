@@ -1,4 +1,5 @@
 /** A recording of several bases: other stations beside this one, or two that share a number. */
+import { capturedSetups } from './recorded.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { kind } from './finding.ts';
@@ -12,8 +13,8 @@ interface Several {
 
 export const captureSeveralBases = kind<Several>({
   code: 'capture/several-bases',
-  find: ({ derivation }) =>
-    [...derivation.setups.values()].flatMap((setup): Several[] => {
+  find: (subject) =>
+    capturedSetups(subject).flatMap((setup): Several[] => {
       const { captured } = setup;
       if (!captured) return [];
       const { place } = captured.file;

@@ -1,4 +1,5 @@
 /** A recording of corrections that cannot be read, holds no base position, is damaged, or is of another day. */
+import { capturedSetups } from './recorded.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { CaptureValues } from '../derive/evidence-capture.ts';
 import { kind, type Severity } from './finding.ts';
@@ -11,8 +12,8 @@ interface Unusable {
 
 export const captureUnusable = kind<Unusable>({
   code: 'capture/unusable',
-  find: ({ derivation }) =>
-    [...derivation.setups.values()].flatMap(({ captured, setup }) =>
+  find: (subject) =>
+    capturedSetups(subject).flatMap(({ captured, setup }) =>
       captured ? wrongWith(captured, setup.name) : [],
     ),
   tell: ({ severity, message }) => ({ severity, message }),

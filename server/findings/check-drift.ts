@@ -1,6 +1,8 @@
 /** Checks that pass and still show that the base has moved between them, by more than two occupations differ by. */
+import { foundInEach } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import type { CheckValues } from '../derive/check.ts';
+import type { Frame } from '../derive/frame.ts';
 import { isProof } from '../derive/trust.ts';
 import { movementBetween, type Movement } from '../derive/trust-movement.ts';
 import { normalHalfWidth } from '../quantities/statistics.ts';
@@ -8,6 +10,7 @@ import type { Job } from '../session/entries.ts';
 import { numberOf } from '../slips/situation.ts';
 import { kind, type Subject } from './finding.ts';
 import { residualPlace } from './residuals.ts';
+import { setupDays, type SetupDay } from './setup-checks.ts';
 
 export const checkDrift = kind({
   code: 'check/drift',
@@ -33,28 +36,39 @@ function moved(size: number | null, budget: number | null, direction: string): s
 
 /** For each check the farthest movement that ends in it and that chance does not allow among so many comparisons. */
 function drifts({ session, derivation }: Subject): Movement[] {
-  const pairs = comparable(derivation.checks, session.job);
-  const surely = amongMany(derivation.frame.confidence.value, 2 * pairs.length);
-  const worst = new Map<CheckValues, Movement>();
-  for (const [from, to] of pairs) {
-    const movement = movementBetween(from, to, derivation.frame);
-    if (excess(movement) <= surely) continue;
-    const known = worst.get(to);
-    if (!known || excess(movement) > excess(known)) worst.set(to, movement);
+  const compared = comparisons(setupDays(derivation), session.job, derivation.frame);
+  const surely = amongMany(derivation.frame.confidence.value, 2 * compared.length);
+  const worst = new Map<CheckValues, Compared>();
+  for (const one of compared) {
+    if (one.excess <= surely) continue;
+    const { to } = one.movement;
+    if (one.excess > (worst.get(to)?.excess ?? -Infinity)) worst.set(to, one);
   }
-  return [...worst.values()];
+  return [...worst.values()].map(({ movement }) => movement);
 }
 
+interface Compared {
+  readonly movement: Movement;
+  readonly excess: number;
+}
+
+const comparisons = foundInEach((day: SetupDay, job: Job | null, frame: Frame): Compared[] =>
+  comparable(day, job).map(([from, to]) => {
+    const movement = movementBetween(from, to, frame);
+    return { movement, excess: excess(movement) };
+  }),
+);
+
 /** Each check that does not fail with the first and with the last one before it on the same mark, by the same rover. */
-function comparable(checks: readonly CheckValues[], job: Job | null): [CheckValues, CheckValues][] {
+function comparable({ checks }: SetupDay, job: Job | null): [CheckValues, CheckValues][] {
   const before = new Map<string, CheckValues[]>();
   const pairs: [CheckValues, CheckValues][] = [];
   const usable = checks
-    .filter((check) => check.verdict !== 'fails' && check.setup && check.mark && isProof(check, job))
+    .filter((check) => check.verdict !== 'fails' && check.mark && isProof(check, job))
     .sort((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
   for (const check of usable) {
-    const { setup, mark, keyed } = check;
-    const key = [setup?.setup.name, mark?.mark.name, check.check.by?.name, keyed?.state.number].join(' \n');
+    const { mark, keyed } = check;
+    const key = [mark?.mark.name, check.check.by?.name, keyed?.state.number].join(' \n');
     const earlier = before.get(key) ?? [];
     for (const one of new Set([earlier[0], earlier.at(-1)])) if (one) pairs.push([one, check]);
     before.set(key, [...earlier.slice(0, 1), check]);

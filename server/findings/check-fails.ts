@@ -1,4 +1,5 @@
 /** A check that is farther off than the job tolerates, with what would explain it. */
+import { foundInEach } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import type { Maybe, Value } from '../quantities/value.ts';
 import { BEYOND_CHANCE, type CheckValues } from '../derive/check.ts';
@@ -56,18 +57,21 @@ interface Failure {
 function failures(subject: Subject): Failure[] {
   const { session, derivation } = subject;
   const led = new Set<Diagnosis>();
-  return derivation.checks.flatMap((check): Failure[] => {
-    const beyond = check.verdict === 'fails' ? beyondLimits(check) : [];
-    if (beyond.length === 0) return [];
+  return failing(derivation.checks).map(({ check, beyond }): Failure => {
     const reasons = reasonsFor(check, beyond, subject);
     const found =
       reasons.length > 0 || !check.setup ? null : diagnosisOf(check.setup, check.keyed, session, derivation);
     const diagnosis = found?.answer === 'nothing' ? null : found;
     const leads = diagnosis !== null && !led.has(diagnosis);
     if (diagnosis) led.add(diagnosis);
-    return [{ check, place: residualPlace(check), beyond, reasons, diagnosis, leads }];
+    return { check, place: residualPlace(check), beyond, reasons, diagnosis, leads };
   });
 }
+
+const failing = foundInEach((check: CheckValues) => {
+  const beyond = check.verdict === 'fails' ? beyondLimits(check) : [];
+  return beyond.length > 0 ? [{ check, beyond }] : [];
+});
 
 const diagnosisKey = ({ setup, keyed }: Diagnosis) =>
   `diagnosis/${setup.setup.name}/${keyed?.state.number ?? 0}`;

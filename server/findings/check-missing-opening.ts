@@ -1,7 +1,8 @@
 /** Nothing proves the base at its start: no check on a known mark within the first hour. */
+import { foundInEach } from '../session/each.ts';
 import { kind } from './finding.ts';
 import { namePlace } from './residuals.ts';
-import { checksOnMarks, provableSetups } from './setup-checks.ts';
+import { checksOnMarks, isProvable, setupDays, type SetupDay } from './setup-checks.ts';
 import { unreadChecks } from './unread.ts';
 import { clockTime } from './words.ts';
 
@@ -10,17 +11,7 @@ const AT_THE_START = 3600;
 
 export const checkMissingOpening = kind({
   code: 'check/missing-opening',
-  find: (subject) =>
-    provableSetups(subject).flatMap((setup) => {
-      const checks = checksOnMarks(setup, subject);
-      const [first] = checks;
-      if (
-        first &&
-        (setup.from === null || first.instant === null || first.instant - setup.from <= AT_THE_START)
-      )
-        return [];
-      return [{ setup, first: first ?? null, place: namePlace(setup.setup) }];
-    }),
+  find: ({ derivation }) => notOpened(setupDays(derivation)),
   tell: ({ setup, first }, subject) => ({
     severity: 'information',
     follows: [`base-mark/${setup.setup.name}`, ...unreadChecks(subject)],
@@ -46,4 +37,13 @@ export const checkMissingOpening = kind({
             ],
           },
         ],
+});
+
+const notOpened = foundInEach((day: SetupDay) => {
+  if (!isProvable(day)) return [];
+  const { setup } = day;
+  const [first = null] = checksOnMarks(day);
+  const opened =
+    first && (setup.from === null || first.instant === null || first.instant - setup.from <= AT_THE_START);
+  return opened ? [] : [{ setup, first, place: namePlace(setup.setup) }];
 });

@@ -1,4 +1,5 @@
 /** A check within the tolerance, or without one, that is farther off than a right check with this gear stays. */
+import { foundInEach } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { BEYOND_CHANCE, type CheckValues } from '../derive/check.ts';
@@ -8,10 +9,7 @@ import { residualPlace, saidResidual } from './residuals.ts';
 
 export const checkSurprising = kind({
   code: 'check/surprising',
-  find: ({ derivation }) =>
-    derivation.checks.flatMap((check) =>
-      (['horizontal', 'up'] as const).flatMap((component) => surprise(check, component)),
-    ),
+  find: ({ derivation }) => surprises(derivation.checks),
   tell: ({ check, component, residual, expected }, { derivation }) => {
     const cases = `${Math.round(derivation.frame.confidence.value * 1000) / 10} of 100 cases`;
     const test = check.tests[component];
@@ -37,6 +35,11 @@ function keyedBehind(check: CheckValues, component: 'horizontal' | 'up', expecte
     ? []
     : [`keyed/${setup.setup.name}/${keyed.state.number}/${component}`];
 }
+
+const surprises = foundInEach((check: CheckValues) => [
+  ...surprise(check, 'horizontal'),
+  ...surprise(check, 'up'),
+]);
 
 /** One for each component, so that each is surprising once in so many checks by chance alone. */
 function surprise(check: CheckValues, component: 'horizontal' | 'up') {

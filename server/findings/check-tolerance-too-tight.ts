@@ -1,4 +1,5 @@
 /** A tolerance that is tighter than what right checks with this gear and these marks stay within. */
+import { foundInEach } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import type { CheckValues } from '../derive/check.ts';
 import { numberOf } from '../slips/situation.ts';
@@ -32,13 +33,18 @@ function tight({ session, derivation }: Subject): Tight[] {
   if (!stated) return [];
   return (['horizontal', 'up'] as const).flatMap((component) => {
     const place = (component === 'up' ? stated.vertical : stated.horizontal)?.place ?? stated.place;
-    const found = derivation.checks.flatMap((check): Tight[] => {
-      const tolerance = numberOf(check.tolerance[component]);
-      const expected = numberOf(check.expected[component]);
-      if (tolerance === null || expected === null || tolerance >= expected) return [];
-      return [{ place, check, component, tolerance, expected }];
-    });
-    found.sort((one, other) => one.tolerance / one.expected - other.tolerance / other.expected);
-    return found.slice(0, 1);
+    const [tightest] = tighterThanRight(derivation.checks)
+      .filter((found) => found.component === component)
+      .sort((one, other) => one.tolerance / one.expected - other.tolerance / other.expected);
+    return tightest ? [{ place, ...tightest }] : [];
   });
 }
+
+const tighterThanRight = foundInEach((check: CheckValues) =>
+  (['horizontal', 'up'] as const).flatMap((component): Omit<Tight, 'place'>[] => {
+    const tolerance = numberOf(check.tolerance[component]);
+    const expected = numberOf(check.expected[component]);
+    if (tolerance === null || expected === null || tolerance >= expected) return [];
+    return [{ check, component, tolerance, expected }];
+  }),
+);

@@ -1,6 +1,7 @@
 /** Gear whose last adjustment lies so far back, or so wrongly, that it proves nothing for the day. */
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { isHole } from '../quantities/value.ts';
-import type { Adjusted, Day } from '../session/entries.ts';
+import type { Adjusted, Day, Setup } from '../session/entries.ts';
 import { kind } from './finding.ts';
 
 /** Days after which an adjustment proves little (common practice: yearly at least, and after every knock). */
@@ -18,13 +19,7 @@ export const gearOutOfDate = kind<Outdated>({
   find: ({ session }) => {
     const day = session.job?.date;
     if (!day || isHole(day)) return [];
-    return [...session.setups.values()].flatMap((setup) =>
-      setup.adjusted.flatMap(({ gear, date, place }) => {
-        if (isHole(date)) return [];
-        const age = day.day - date.day;
-        return age > LASTS || age < 0 ? [{ place, gear, adjusted: date, day }] : [];
-      }),
-    );
+    return outdated(valuesOf(session.setups), day);
   },
   tell: ({ gear, adjusted, day }) => {
     const age = day.day - adjusted.day;
@@ -36,6 +31,14 @@ export const gearOutOfDate = kind<Outdated>({
     };
   },
 });
+
+const outdated = foundInEach((setup: Setup, day: Day) =>
+  setup.adjusted.flatMap(({ gear, date, place }): Outdated[] => {
+    if (isHole(date)) return [];
+    const age = day.day - date.day;
+    return age > LASTS || age < 0 ? [{ place, gear, adjusted: date, day }] : [];
+  }),
+);
 
 const harms: Readonly<Record<Adjusted['gear'], string>> = {
   plummet:

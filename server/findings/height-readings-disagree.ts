@@ -1,4 +1,5 @@
 /** Two readings of one time that do not agree: one of them is wrong, and so is their mean. */
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { READING_SIGMA, type Reading } from '../derive/antenna-height.ts';
@@ -31,24 +32,25 @@ interface Disagreement {
 const SURELY = 2.58 * Math.SQRT2;
 
 /** In each group the reading that lies farthest from the others; of two, the later one. */
-export function disagreeing({ derivation }: Subject): Disagreement[] {
-  return [...derivation.setups.values()].flatMap((setup) =>
-    setup.height.groups.flatMap(({ readings }) => {
-      const heights = readings.map(heightOf);
-      const middle = median(heights);
-      const farthest = readings.reduce<Reading | null>((worst, reading) => {
-        const off = Math.abs(heightOf(reading) - middle);
-        return !worst || off >= Math.abs(heightOf(worst) - middle) ? reading : worst;
-      }, null);
-      const other = readings.find((reading) => reading !== farthest);
-      if (!farthest || !other || reunited(readings, farthest)) return [];
-      const apart = heightOf(farthest) - heightOf(other);
-      const sigma = Math.max(sigmaOf(farthest), sigmaOf(other));
-      if (Math.abs(apart) <= SURELY * sigma) return [];
-      return [{ setup, reading: farthest, other, apart, place: placeOfLength(farthest) }];
-    }),
-  );
-}
+export const disagreeing = ({ derivation }: Subject) => disagreeingAt(valuesOf(derivation.setups));
+
+const disagreeingAt = foundInEach((setup: SetupValues) =>
+  setup.height.groups.flatMap(({ readings }): Disagreement[] => {
+    if (readings.length < 2) return [];
+    const heights = readings.map(heightOf);
+    const middle = median(heights);
+    const farthest = readings.reduce<Reading | null>((worst, reading) => {
+      const off = Math.abs(heightOf(reading) - middle);
+      return !worst || off >= Math.abs(heightOf(worst) - middle) ? reading : worst;
+    }, null);
+    const other = readings.find((reading) => reading !== farthest);
+    if (!farthest || !other || reunited(readings, farthest)) return [];
+    const apart = heightOf(farthest) - heightOf(other);
+    const sigma = Math.max(sigmaOf(farthest), sigmaOf(other));
+    if (Math.abs(apart) <= SURELY * sigma) return [];
+    return [{ setup, reading: farthest, other, apart, place: placeOfLength(farthest) }];
+  }),
+);
 
 const heightOf = ({ arp }: Reading) => (isHole(arp) ? NaN : arp.value);
 const sigmaOf = ({ arp }: Reading) => (isHole(arp) ? READING_SIGMA : (arp.sigma ?? READING_SIGMA));

@@ -1,4 +1,5 @@
 /** A separation with the wrong sign: in a mark's published values, or in what was keyed from them. */
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { keyedDifferences, type KeyedDifference } from '../slips/keyed-differences.ts';
@@ -25,20 +26,21 @@ interface WrongMark {
 }
 
 /** A separation that agrees with the model only when its sign is turned; near the model's zero nothing can be said. */
-export function wrongMarks({ derivation }: Subject): WrongMark[] {
+export function wrongMarks({ derivation }: Subject): readonly WrongMark[] {
   const { geoid } = derivation;
-  if (isHole(geoid)) return [];
-  return [...derivation.marks.values()].flatMap((mark) => {
-    const { separation, separationPlace } = mark.mark;
-    if (!separation || isHole(separation) || isHole(mark.modelSeparation)) return [];
-    const published = separation.value;
-    const model = mark.modelSeparation.value;
-    const turned = Math.abs(published + model);
-    if (turned > NEAR || Math.abs(published - model) < APART * Math.max(turned, 1)) return [];
-    const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
-    return [{ place, mark, published, model, geoid: geoid.name }];
-  });
+  return isHole(geoid) ? [] : turnedSigns(valuesOf(derivation.marks), geoid.name);
 }
+
+const turnedSigns = foundInEach((mark: MarkValues, geoid: string): WrongMark[] => {
+  const { separation, separationPlace } = mark.mark;
+  if (!separation || isHole(separation) || isHole(mark.modelSeparation)) return [];
+  const published = separation.value;
+  const model = mark.modelSeparation.value;
+  const turned = Math.abs(published + model);
+  if (turned > NEAR || Math.abs(published - model) < APART * Math.max(turned, 1)) return [];
+  const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
+  return [{ place, mark, published, model, geoid }];
+});
 
 /** Even a coarse model is within this, metres; and the published value must be many times farther from it as it stands. */
 const NEAR = 3;

@@ -1,4 +1,5 @@
 /** The published separation of a mark against the job's geoid model: what every height from a controller with that model will be off. */
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import type { MarkValues } from '../derive/mark.ts';
@@ -35,18 +36,21 @@ interface Apart {
 export function apart(subject: Subject): Apart[] {
   const { geoid, setups, marks } = subject.derivation;
   if (isHole(geoid)) return [];
+  const found = apartFrom(valuesOf(marks), geoid.name, geoid.coarse);
+  if (found.length === 0) return [];
   const turned = new Set(wrongMarks(subject).map(({ mark }) => mark));
-  const bases = [...setups.values()].flatMap(({ mark }) => (mark ? [mark] : []));
-  const judged = setups.size > 0 ? new Set(bases) : new Set(marks.values());
-  return [...judged].flatMap((mark) => {
-    const { separation, separationPlace } = mark.mark;
-    if (turned.has(mark) || !separation || isHole(separation) || isHole(mark.modelSeparation)) return [];
-    const difference = separation.value - mark.modelSeparation.value;
-    if (Math.abs(difference) <= allowed(mark, geoid.coarse)) return [];
-    const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
-    return [{ place, mark, difference, model: geoid.name, coarse: geoid.coarse }];
-  });
+  const bases = new Set([...setups.values()].map(({ mark }) => mark));
+  return found.filter(({ mark }) => !turned.has(mark) && (setups.size === 0 || bases.has(mark)));
 }
+
+const apartFrom = foundInEach((mark: MarkValues, model: string, coarse: boolean): Apart[] => {
+  const { separation, separationPlace } = mark.mark;
+  if (!separation || isHole(separation) || isHole(mark.modelSeparation)) return [];
+  const difference = separation.value - mark.modelSeparation.value;
+  if (Math.abs(difference) <= allowed(mark, coarse)) return [];
+  const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
+  return [{ place, mark, difference, model, coarse }];
+});
 
 /** A coarse model is not compared below this, metres. */
 const COARSE = 3;

@@ -1,4 +1,6 @@
 /** Readings before and after that differ: the tripod has settled or was moved while the base was working. */
+import { foundInEach, valuesOf } from '../session/each.ts';
+import type { Event } from '../session/entries.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { READING_SIGMA, type Reading } from '../derive/antenna-height.ts';
@@ -36,26 +38,27 @@ interface Settled {
 /** Two-sided, 99 %. The same tape and person before and after share what they share; only the readings count. */
 const SURELY = 2.58;
 
-export function settledSetups({ derivation, session }: Subject): Settled[] {
-  return [...derivation.setups.values()].flatMap((setup) => {
-    const [first, ...later] = setup.height.groups;
-    if (!first) return [];
-    const begun = first.readings[0];
-    return later.flatMap((group): Settled[] => {
-      const [reading] = group.readings;
-      if (!begun || !reading || isHole(reading.arp)) return [];
-      const by = group.arp.value - first.arp.value;
-      const sigma = Math.hypot(spread(first.readings), spread(group.readings));
-      if (Math.abs(by) <= SURELY * sigma || keyedAnew(setup, group.arp.value, reading.instant, session))
-        return [];
-      const asSomeFirst = first.readings.some(
-        ({ arp }) =>
-          !isHole(arp) && Math.abs(arp.value - group.arp.value) <= SURELY * Math.SQRT2 * READING_SIGMA,
-      );
-      return [{ setup, reading, first: begun, by, asSomeFirst, place: placeOfLength(reading) }];
-    });
+export const settledSetups = ({ derivation, session }: Subject) =>
+  settledIn(valuesOf(derivation.setups), session.events);
+
+const settledIn = foundInEach((setup: SetupValues, events: readonly Event[]) => {
+  const [first, ...later] = setup.height.groups;
+  if (!first) return [];
+  const begun = first.readings[0];
+  return later.flatMap((group): Settled[] => {
+    const [reading] = group.readings;
+    if (!begun || !reading || isHole(reading.arp)) return [];
+    const by = group.arp.value - first.arp.value;
+    const sigma = Math.hypot(spread(first.readings), spread(group.readings));
+    if (Math.abs(by) <= SURELY * sigma || keyedAnew(setup, group.arp.value, reading.instant, events))
+      return [];
+    const asSomeFirst = first.readings.some(
+      ({ arp }) =>
+        !isHole(arp) && Math.abs(arp.value - group.arp.value) <= SURELY * Math.SQRT2 * READING_SIGMA,
+    );
+    return [{ setup, reading, first: begun, by, asSomeFirst, place: placeOfLength(reading) }];
   });
-}
+});
 
 const spread = (readings: readonly Reading[]) =>
   Math.max(...readings.map(({ arp }) => (isHole(arp) ? 0 : (arp.sigma ?? 0)))) / Math.sqrt(readings.length);
@@ -65,7 +68,7 @@ function keyedAnew(
   { keyed, setup }: SetupValues,
   height: number,
   instant: number | null,
-  { events }: Subject['session'],
+  events: readonly Event[],
 ): boolean {
   const relevelled = events.some(
     ({ what, on }) => what === 're-level' && (on === null || on.name === setup.name),

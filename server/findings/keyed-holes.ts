@@ -1,6 +1,7 @@
 /** Which parts of what a receiver must be told were not written down, once the setup is over. */
+import { foundInEach, valuesOf } from '../session/each.ts';
 import type { SetupValues } from '../derive/setup.ts';
-import { kind, type AnyFindingKind, type Subject } from './finding.ts';
+import { kind, type AnyFindingKind } from './finding.ts';
 import { addedDetail } from './edits.ts';
 import { unreadDetail } from './unread.ts';
 
@@ -14,9 +15,10 @@ export function notKeyed(
   follows: string,
   line: string,
 ): AnyFindingKind {
+  const setupsWithout = foundInEach((setup: SetupValues) => (lacks(part, setup) ? [at(setup)] : []));
   return kind({
     code,
-    find: (subject) => setupsWithout(part, subject),
+    find: ({ derivation }) => setupsWithout(valuesOf(derivation.setups)),
     tell: ({ setup }) => ({
       severity: 'warning',
       follows: [unreadDetail(setup.setup.name, 'keyed')],
@@ -31,20 +33,20 @@ export function notKeyed(
   });
 }
 
-function setupsWithout(part: Part, { derivation }: Subject) {
-  return [...derivation.setups.values()].flatMap((setup: SetupValues) => {
-    if (setup.setup.until === null) return [];
-    const last = setup.keyed[setup.keyed.length - 1]?.state;
-    const has = {
-      position: last?.position,
-      height: last?.height ?? (last?.position?.form === 'geocentric' ? last.position : null),
-      antennaHeight: last?.antennaHeight,
-    };
-    if (has[part]) return [];
-    // A position that is missing as well tells of both.
-    if (part === 'height' && !has.position) return [];
-    const [name] = setup.setup.entry.header.items;
-    const { place } = setup.setup;
-    return [{ setup, place: name ? { ...place, start: name.start, end: name.end } : place }];
-  });
+function lacks(part: Part, { setup, keyed }: SetupValues): boolean {
+  if (setup.until === null) return false;
+  const last = keyed[keyed.length - 1]?.state;
+  const has = {
+    position: last?.position,
+    height: last?.height ?? (last?.position?.form === 'geocentric' ? last.position : null),
+    antennaHeight: last?.antennaHeight,
+  };
+  // A position that is missing as well tells of both.
+  return !has[part] && !(part === 'height' && !has.position);
+}
+
+function at(setup: SetupValues) {
+  const [name] = setup.setup.entry.header.items;
+  const { place } = setup.setup;
+  return { setup, place: name ? { ...place, start: name.start, end: name.end } : place };
 }

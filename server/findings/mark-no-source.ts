@@ -1,16 +1,19 @@
 /** Coordinates that the day rests on, without the register that they were taken from. */
+import type { MarkValues } from '../derive/mark.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { isHole } from '../quantities/value.ts';
 import { kind } from './finding.ts';
 import { addedDetail } from './edits.ts';
 import { unreadDetail } from './unread.ts';
-import { hasDetail, nameIn, placeOfUse, saidOfUse, usedMarks } from './uses.ts';
+import { hasDetail, nameIn, placeOfUse, saidOfUse, usedAmong } from './uses.ts';
 
 export const markNoSource = kind({
   code: 'mark/no-source',
   find: (subject) =>
-    usedMarks(subject)
-      .filter(({ values }) => !isHole(values.located) && !hasDetail(values.mark, 'source'))
-      .map((used) => ({ used, place: placeOfUse(used, subject, nameIn(used.values.mark)) })),
+    usedAmong(withoutSource(valuesOf(subject.derivation.marks)), subject).map((used) => ({
+      used,
+      place: placeOfUse(used, subject, nameIn(used.values.mark)),
+    })),
   tell: ({ used }) => ({
     severity: 'information',
     follows: [unreadDetail(used.values.mark.name, 'source')],
@@ -26,3 +29,7 @@ export const markNoSource = kind({
         ]
       : [],
 });
+
+const withoutSource = foundInEach((values: MarkValues) =>
+  isHole(values.located) || hasDetail(values.mark, 'source') ? [] : [values],
+);

@@ -1,16 +1,17 @@
 /** A mark without a stated uncertainty, where a check could be judged by one. */
+import type { MarkValues } from '../derive/mark.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { isHole } from '../quantities/value.ts';
 import { kind } from './finding.ts';
 import { addedDetail } from './edits.ts';
 import { unreadDetail } from './unread.ts';
-import { hasDetail, nameIn, placeOfUse, usedMarks } from './uses.ts';
+import { hasDetail, nameIn, placeOfUse, usedAmong } from './uses.ts';
 
 export const markNoUncertainty = kind({
   code: 'mark/no-uncertainty',
   find: (subject) =>
-    usedMarks(subject).flatMap((used) => {
+    usedAmong(withoutUncertainty(valuesOf(subject.derivation.marks)), subject).flatMap((used) => {
       const { mark, sigmaHorizontal, sigmaVertical } = used.values;
-      if (hasDetail(mark, 'uncertainty')) return [];
       const checks = subject.derivation.checks.filter(
         ({ mark: on, setup, occupation, expected }) =>
           occupation !== null &&
@@ -36,3 +37,7 @@ export const markNoUncertainty = kind({
         ]
       : [],
 });
+
+const withoutUncertainty = foundInEach((values: MarkValues) =>
+  hasDetail(values.mark, 'uncertainty') ? [] : [values],
+);

@@ -1,14 +1,15 @@
 /** A mark that was found damaged, disturbed or gone, and that the day rests on all the same. */
+import type { MarkValues } from '../derive/mark.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { kind } from './finding.ts';
-import { placeOfUse, saidOfUse, usedMarks } from './uses.ts';
+import { placeOfUse, saidOfUse, usedAmong } from './uses.ts';
 
 export const markNotIntact = kind({
   code: 'mark/not-intact',
   find: (subject) =>
-    usedMarks(subject).flatMap((used) => {
+    usedAmong(unsound(valuesOf(subject.derivation.marks)), subject).flatMap((used) => {
       const { found } = used.values.mark;
-      if (!found || !UNSOUND.some((word) => word === found.name)) return [];
-      return [{ used, found, place: placeOfUse(used, subject, found.place) }];
+      return found ? [{ used, found, place: placeOfUse(used, subject, found.place) }] : [];
     }),
   tell: ({ used, found }) => ({
     severity: 'warning',
@@ -18,5 +19,9 @@ export const markNotIntact = kind({
 
 /** Words for `found` that make a mark unfit. */
 const UNSOUND = ['damaged', 'disturbed', 'destroyed', 'not-found'] as const;
+
+const unsound = foundInEach((values: MarkValues) =>
+  UNSOUND.some((word) => word === values.mark.found?.name) ? [values] : [],
+);
 
 const said = (word: string) => word.replace('-', ' ');

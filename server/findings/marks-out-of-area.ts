@@ -1,4 +1,8 @@
 /** Grid coordinates that lie outside the area that their grid is for: of one mark, or of all. */
+import type { MarkValues } from '../derive/mark.ts';
+import type { SetupValues } from '../derive/setup.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
+import type { Session } from '../session/session.ts';
 import { distanceOutside } from '../geodesy/area.ts';
 import { inverse } from '../geodesy/projection.ts';
 import type { ProjectedSystem } from '../geodesy/system.ts';
@@ -32,13 +36,13 @@ export interface Outside {
 /** The boxes around areas of use are rounded to a hundredth of a degree, and work goes on a little beyond them; metres. */
 const BESIDE = 5_000;
 
-export function marksOutOfArea({ session, derivation }: Subject): Outside[] {
-  const frames = new Map([...session.jobs.keys()].map((path) => [path, frameIn(session, path)]));
-  return [...derivation.marks.values()].flatMap(({ mark }) => {
-    const frame = frames.get(mark.place.path);
-    return frame ? outside(mark, frame) : [];
-  });
+export function marksOutOfArea({ session, derivation }: Subject): readonly Outside[] {
+  return outsideOf(valuesOf(derivation.marks), session.jobs, session.grounds);
 }
+
+const outsideOf = foundInEach(({ mark }: MarkValues, jobs: Session['jobs'], grounds: Session['grounds']) =>
+  outside(mark, frameIn({ jobs, grounds }, mark.place.path)),
+);
 
 const outside = remembered((mark: Mark, frame: Frame): Outside[] => {
   const { position } = mark;
@@ -84,14 +88,14 @@ const WITH_THE_RECEIVER = 50;
 
 /** Marks under a base that lie far from where the receiver found itself, and there with east and north exchanged. */
 export function marksElsewhere({ derivation }: Subject): Outside[] {
-  const bases = new Map([...derivation.setups.values()].map((one) => [one.mark, one]));
+  const bases = new Map(alone(valuesOf(derivation.setups)).map((one) => [one.mark, one]));
   return [...bases.values()].flatMap(({ setup, mark }): Outside[] => {
     const position = mark?.mark.position;
     if (!setup.autonomous?.position || !mark || position?.form !== 'grid') return [];
     const system = position.system ? gridNamed(position.system) : derivation.frame.grid;
-    const alone = locate(setup.autonomous.position, derivation.frame, 'the autonomous position', null);
-    if (isHole(system) || isHole(alone) || isHole(position.east) || isHole(position.north)) return [];
-    const there = { latitude: alone.latitude.value, longitude: alone.longitude.value };
+    const itself = locate(setup.autonomous.position, derivation.frame, 'the autonomous position', null);
+    if (isHole(system) || isHole(itself) || isHole(position.east) || isHole(position.north)) return [];
+    const there = { latitude: itself.latitude.value, longitude: itself.longitude.value };
     const far = (east: number, north: number) => {
       const found = placeOf(system, east, north);
       return found ? metresBetween(found, there) : Infinity;
@@ -102,6 +106,8 @@ export function marksElsewhere({ derivation }: Subject): Outside[] {
     return [{ mark: mark.mark, position, system, distance: 0, swappedInside: true }];
   });
 }
+
+const alone = foundInEach((setup: SetupValues) => (setup.setup.autonomous?.position ? [setup] : []));
 
 function gridDistance(system: ProjectedSystem, east: number, north: number): number | null {
   const found = inverse(system, { east: gridEast(east), north: gridNorth(north) });

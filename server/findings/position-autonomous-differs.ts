@@ -1,4 +1,5 @@
 /** What was keyed against where the receiver finds itself alone: the first free check of the day. */
+import { foundInEach, valuesOf } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { locate } from '../derive/locate.ts';
@@ -29,7 +30,7 @@ interface Alone {
 
 export const positionAutonomousDiffers = kind({
   code: 'position/autonomous-differs',
-  find: (subject) => [...subject.derivation.setups.values()].flatMap((setup) => differing(setup, subject)),
+  find: (subject) => alone(valuesOf(subject.derivation.setups)).flatMap((setup) => differing(setup, subject)),
   tell: ({ setup, keyed, horizontal, up, explains, past }) => {
     const { name } = setup.setup;
     const where = [
@@ -54,17 +55,19 @@ export const positionAutonomousDiffers = kind({
   },
 });
 
+const alone = foundInEach((setup: SetupValues) => (setup.setup.autonomous?.position ? [setup] : []));
+
 function differing(setup: SetupValues, { derivation, session }: Subject): Alone[] {
   const { autonomous } = setup.setup;
   if (!autonomous?.position) return [];
   const at = locate(autonomous.position, derivation.frame, 'the autonomous position', null);
   if (isHole(at)) return [];
-  const alone = { latitude: at.latitude.value, longitude: at.longitude.value };
+  const itself = { latitude: at.latitude.value, longitude: at.longitude.value };
   const placed = autonomous.height
     ? placedHeight(autonomous.height, session.surfaces, 'the autonomous position')
     : null;
   const height = placed && !isHole(placed) && placed.surface === 'ellipsoidal' ? placed.value.value : null;
-  const told = setup.keyed.map((keyed) => ({ keyed, ...compared(keyed, alone, height) }));
+  const told = setup.keyed.map((keyed) => ({ keyed, ...compared(keyed, itself, height) }));
   const wrong = told.find(({ horizontal, up }) => horizontal !== null || up !== null);
   if (!wrong) return [];
   const put = told.find(
@@ -72,7 +75,7 @@ function differing(setup: SetupValues, { derivation, session }: Subject): Alone[
       keyed.state.number > wrong.keyed.state.number && horizontal === null && up === null,
   );
   const explains =
-    wrong.horizontal === null ? null : explained(setup, wrong.keyed, alone, { derivation, session });
+    wrong.horizontal === null ? null : explained(setup, wrong.keyed, itself, { derivation, session });
   const past = put ? { from: setup.from, until: put.keyed.state.from } : null;
   return [{ place: autonomous.position.place, setup, ...wrong, explains, past }];
 }

@@ -1,4 +1,8 @@
 /** In which datum the receiver is to be told coordinates is not known, or no transformation leads there, or from a mark to the job. */
+import type { MarkValues } from '../derive/mark.ts';
+import type { SetupValues } from '../derive/setup.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
+import { usedAmong } from './uses.ts';
 import { isHole } from '../quantities/value.ts';
 import { kind, type Subject } from './finding.ts';
 import type { Place } from '../../grammar/tree.ts';
@@ -47,8 +51,8 @@ function withoutWay({ derivation, session }: Subject): Unknown[] {
   const { job } = session;
   if (!job || isHole(frame.keyed)) return [];
   const unknown = new Map<string, Unknown>();
-  for (const { tell, mark } of derivation.setups.values()) {
-    if (!mark || mark.otherDatum || isHole(mark.located) || !isHole(tell.latitude)) continue;
+  for (const { tell, mark } of withoutLatitude(valuesOf(derivation.setups))) {
+    if (!mark || isHole(mark.located) || !isHole(tell.latitude)) continue;
     const because = tell.latitude.hole;
     const old = [mark.located.system.datum, frame.keyed.datum].some(
       ({ realisation }) => realisation !== 'gnss',
@@ -60,12 +64,17 @@ function withoutWay({ derivation, session }: Subject): Unknown[] {
   return [...unknown.values()];
 }
 
+const withoutLatitude = foundInEach((setup: SetupValues) =>
+  setup.mark && !setup.mark.otherDatum && !isHole(setup.mark.located) && isHole(setup.tell.latitude)
+    ? [setup]
+    : [],
+);
+
 /** A mark that is used stands in a datum from which no known way leads to that of the job. */
-function marksElsewhere({ derivation, session }: Subject): Unknown[] {
-  const used = new Set<string>();
-  for (const { on } of [...session.setups.values(), ...session.checks]) if (on) used.add(on.name);
-  return [...derivation.marks.values()].flatMap(({ mark, otherDatum, located }): Unknown[] => {
-    if (!otherDatum || !used.has(mark.name) || isHole(located)) return [];
+function marksElsewhere(subject: Subject): Unknown[] {
+  const marks = usedAmong(elsewhere(valuesOf(subject.derivation.marks)), subject);
+  return marks.flatMap(({ values: { mark, otherDatum, located } }): Unknown[] => {
+    if (!otherDatum || isHole(located)) return [];
     const { realisation } = located.system.datum;
     return [
       {
@@ -78,5 +87,7 @@ function marksElsewhere({ derivation, session }: Subject): Unknown[] {
     ];
   });
 }
+
+const elsewhere = foundInEach((values: MarkValues) => (values.otherDatum ? [values] : []));
 
 const capital = (sentence: string) => (sentence[0]?.toUpperCase() ?? '') + sentence.slice(1);

@@ -28,6 +28,7 @@ function unknownGrids({ session, derivation }: Subject): { place: Place; because
       place: place ?? session.job?.place ?? NOWHERE(session),
       because: hole,
     }));
+  if (!isHole(frame.grid)) return [];
   const first = [...session.marks.values()].find(
     (mark) =>
       mark.position &&
@@ -36,7 +37,7 @@ function unknownGrids({ session, derivation }: Subject): { place: Place; because
       isHole(derivation.marks.get(mark.name)?.located) &&
       ((mark.position.form === 'grid' && isHole(frame.grid)) || isHole(frame.geographic)),
   );
-  if (!first?.position || !isHole(frame.grid)) return [];
+  if (!first?.position) return [];
   return [{ place: first.position.place, because: frame.grid.hole }];
 }
 

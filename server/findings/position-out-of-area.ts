@@ -1,6 +1,6 @@
 /** A mark whose coordinates lie outside the area that the grid is for; where all do, the grid is the wrong one. */
 import { showLength } from '../quantities/show.ts';
-import { kind } from './finding.ts';
+import { kind, type Subject } from './finding.ts';
 import { marksOutOfArea, type Outside } from './marks-out-of-area.ts';
 import type { Place } from '../../grammar/tree.ts';
 
@@ -10,10 +10,9 @@ export const positionOutOfArea = kind<Evidence>({
   code: 'position/out-of-area',
   find: (subject) => {
     const outside = marksOutOfArea(subject).filter(({ swappedInside }) => !swappedInside);
-    const placed = [...subject.derivation.marks.values()].filter(({ mark }) => mark.position);
     const grid = subject.session.job?.grid;
     // One wrong grid is one cause, however many marks it puts elsewhere.
-    if (grid && outside.length > 1 && outside.length === placed.length)
+    if (grid && outside.length > 1 && outside.length === placedMarks(subject))
       return [{ place: grid.place, outside }];
     return outside.map((one) => ({ place: one.position.place, outside: [one] }));
   },
@@ -36,3 +35,6 @@ export const positionOutOfArea = kind<Evidence>({
 });
 
 const short = (area: string) => area.split(/\.\s/)[0]?.slice(0, 60) ?? '';
+
+const placedMarks = ({ session }: Subject) =>
+  [...session.marks.values()].filter(({ position }) => position).length;

@@ -1,4 +1,5 @@
 /** A raw observation file whose header says another antenna height, antenna type or place than the notes. */
+import { loggedSetups } from './recorded.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { antennaType } from '../evidence/antex.ts';
@@ -19,7 +20,7 @@ interface OtherHeader {
 
 export const rawLogDiffers = kind<OtherHeader>({
   code: 'raw-log/differs',
-  find: ({ derivation }) => [...derivation.setups.values()].flatMap(differences),
+  find: (subject) => loggedSetups(subject).flatMap(differences),
   tell: ({ severity, message }) => ({ severity, message }),
 });
 

@@ -1,4 +1,5 @@
 /** An antenna log that was not fixed throughout, hung on old corrections, or is damaged. */
+import { foundInEach } from '../session/each.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { CheckValues } from '../derive/check.ts';
 import { showNumber } from '../quantities/show.ts';
@@ -16,12 +17,14 @@ const OLD = 10;
 
 export const recordingDoubtful = kind<Doubtful>({
   code: 'recording/doubtful',
-  find: ({ derivation }) => derivation.checks.flatMap(doubts),
+  find: ({ derivation }) => doubtful(derivation.checks),
   tell: ({ check, severity, sentences }) => ({
     severity,
     message: `${check.recording?.recording.file.text ?? ''} for ${check.check.name}: ${sentences.join(' ')} What the check shows rests on it.`,
   }),
 });
+
+const doubtful = foundInEach((check: CheckValues) => doubts(check));
 
 function doubts(check: CheckValues): Doubtful[] {
   const { facts, mean, recording } = check.recording ?? {};

@@ -1,4 +1,5 @@
 /** An antenna log that gives no position for its check, or none that can be brought to the ground. */
+import { foundInEach } from '../session/each.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { CheckValues } from '../derive/check.ts';
 import { isHole } from '../quantities/value.ts';
@@ -14,12 +15,14 @@ interface Unusable {
 
 export const recordingUnusable = kind<Unusable>({
   code: 'recording/unusable',
-  find: ({ derivation }) => derivation.checks.flatMap(wrongWith),
+  find: ({ derivation }) => unusable(derivation.checks),
   tell: ({ name, because, severity }) => ({
     severity,
     message: `${sentence(because)}. ${name} proves nothing as long as it is so.`,
   }),
 });
+
+const unusable = foundInEach((check: CheckValues) => wrongWith(check));
 
 function wrongWith({ check, recording }: CheckValues): Unusable[] {
   if (!recording) return [];

@@ -1,40 +1,40 @@
-/** The checks of a setup that can prove something, in order of time, and whether the setup is over. */
-import { keptWith } from '../../grammar/kept-with.ts';
+/** The checks of each setup: all of them, and those that can prove something. */
 import { isHole } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { CheckValues } from '../derive/check.ts';
+import { interned, remembered } from '../derive/remembered.ts';
 import type { SetupValues } from '../derive/setup.ts';
-import type { Subject } from './finding.ts';
+import { valuesOf } from '../session/each.ts';
 
-/** On a known mark other than the base's own. */
-export const checksOnMarks = (setup: SetupValues, { derivation }: Subject): CheckValues[] =>
-  checksFrom(setup, derivation)
+/** A setup with all checks made from it, in the order of the text; the same object as long as it has the same ones. */
+export interface SetupDay {
+  readonly setup: SetupValues;
+  readonly checks: readonly CheckValues[];
+}
+
+export const setupDays = ({ setups, checks }: Derivation): readonly SetupDay[] =>
+  daysOf(valuesOf(setups), checks);
+
+const daysOf = remembered((setups: readonly SetupValues[], checks: readonly CheckValues[]) => {
+  const bySetup = new Map<SetupValues | null, CheckValues[]>();
+  for (const check of checks) {
+    const own = bySetup.get(check.setup);
+    if (own) own.push(check);
+    else bySetup.set(check.setup, [check]);
+  }
+  return setups.map((setup) => dayOf(setup, interned(bySetup.get(setup) ?? [])));
+});
+const dayOf = remembered((setup: SetupValues, checks: readonly CheckValues[]): SetupDay => ({
+  setup,
+  checks,
+}));
+
+/** On a known mark other than the base's own, in order of time. */
+export const checksOnMarks = ({ setup, checks }: SetupDay): CheckValues[] =>
+  checks
     .filter((check) => check.mark && check.mark !== setup.mark && !isHole(check.mark.located))
     .sort((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
 
-/** All checks made from a setup, in the order of the text. */
-export function checksFrom(setup: SetupValues, { checks }: Derivation): readonly CheckValues[] {
-  let bySetup = cache.get(checks);
-  if (!bySetup) {
-    bySetup = groupedBySetup(checks);
-    cache.set(checks, bySetup);
-  }
-  return bySetup.get(setup) ?? [];
-}
-
-function groupedBySetup(checks: readonly CheckValues[]): Map<SetupValues | null, CheckValues[]> {
-  const groups = new Map<SetupValues | null, CheckValues[]>();
-  for (const check of checks) {
-    const group = groups.get(check.setup);
-    if (group) group.push(check);
-    else groups.set(check.setup, [check]);
-  }
-  return groups;
-}
-const cache = keptWith<Derivation['checks'], ReadonlyMap<SetupValues | null, readonly CheckValues[]>>();
-
-/** Setups that are over, on marks that are known: before that nothing is missing yet, and without it nothing can be. */
-export const provableSetups = ({ derivation }: Subject): SetupValues[] =>
-  [...derivation.setups.values()].filter(
-    ({ setup, mark }) => setup.until !== null && mark !== null && !isHole(mark.located),
-  );
+/** The setup is over, on a mark that is known: before that nothing is missing yet, and without it nothing can be. */
+export const isProvable = ({ setup: { setup, mark } }: SetupDay): boolean =>
+  setup.until !== null && mark !== null && !isHole(mark.located);

@@ -1,9 +1,13 @@
 /** Times that run backwards: an end before its start, or a line that is earlier than the one above it. */
 import type { Place } from '../../grammar/tree.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
-import type { Check, Event } from '../session/entries.ts';
+import type { CheckValues } from '../derive/check.ts';
+import { NOTHING, remembered, type Nothing } from '../derive/remembered.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
+import type { Bound, Check, Event, Job, Setup } from '../session/entries.ts';
+import type { Session } from '../session/session.ts';
 import type { Moment } from '../session/moments.ts';
-import { kind, type Severity, type Subject } from './finding.ts';
+import { kind, type Severity } from './finding.ts';
 import { instantIn, typedOf } from './when.ts';
 
 interface Backwards {
@@ -15,12 +19,17 @@ interface Backwards {
 
 export const timeOrder = kind<Backwards>({
   code: 'time/order',
-  find: (subject) => [
-    ...endsBeforeStart(subject),
-    ...recordingsBackwards(subject),
-    ...reviewsBeforeTheDay(subject),
-    ...linesBackwards(subject),
-  ],
+  find: ({ session, derivation }) => {
+    const { job } = session;
+    const setups = valuesOf(session.setups);
+    return [
+      ...endsBeforeStart(setups, job),
+      ...recordingsBackwards(session.checks, job),
+      ...reviewsBeforeTheDay(session),
+      ...linesBackwards(setups, job),
+      ...occurrencesBackwards(happened(session.entries), derivation.checks, session.setups, job ?? NOTHING),
+    ];
+  },
   tell: ({ severity, message, earlier }) => ({
     severity,
     message,
@@ -28,33 +37,29 @@ export const timeOrder = kind<Backwards>({
   }),
 });
 
-function endsBeforeStart(subject: Subject): Backwards[] {
-  return [...subject.session.setups.values()].flatMap(({ name, at, until }) =>
-    backwards(
-      subject,
-      at,
-      until,
-      'error',
-      (from, to) =>
-        `${name} ends at ${to} and starts at ${from}, so no time falls into it. Past midnight, write the date before the time.`,
-    ),
-  );
-}
+const endsBeforeStart = foundInEach(({ name, at, until }: Setup, job: Job | null) =>
+  backwards(
+    job,
+    at,
+    until,
+    'error',
+    (from, to) =>
+      `${name} ends at ${to} and starts at ${from}, so no time falls into it. Past midnight, write the date before the time.`,
+  ),
+);
 
-function recordingsBackwards(subject: Subject): Backwards[] {
-  return subject.session.checks.flatMap(({ observed }) =>
-    backwards(
-      subject,
-      observed?.recording?.from ?? null,
-      observed?.recording?.to ?? null,
-      'error',
-      (from, to) =>
-        `The stretch of the recording ends at ${to} and starts at ${from}, so nothing is taken from it. Past midnight, write the date before the time.`,
-    ),
-  );
-}
+const recordingsBackwards = foundInEach(({ observed }: Check, job: Job | null) =>
+  backwards(
+    job,
+    observed?.recording?.from ?? null,
+    observed?.recording?.to ?? null,
+    'error',
+    (from, to) =>
+      `The stretch of the recording ends at ${to} and starts at ${from}, so nothing is taken from it. Past midnight, write the date before the time.`,
+  ),
+);
 
-function reviewsBeforeTheDay({ session: { job, reviews } }: Subject): Backwards[] {
+function reviewsBeforeTheDay({ job, reviews }: Session): Backwards[] {
   const day = job?.date;
   if (!day || isHole(day)) return [];
   return reviews.flatMap(({ by, date }) =>
@@ -72,62 +77,73 @@ function reviewsBeforeTheDay({ session: { job, reviews } }: Subject): Backwards[
 }
 
 /** A line earlier than its neighbour above is no error, but the way in which a wrong hour shows. */
-function linesBackwards(subject: Subject): Backwards[] {
-  const { session } = subject;
-  const groups: (readonly Timed[])[] = [...session.setups.values()].flatMap(({ measured, keyed }) => [
-    measured.map(({ at }) => ({ name: 'This reading', at })),
-    keyed.map(({ at }) => ({ name: 'This keyed value', at })),
-  ]);
-  groups.push(...occurrences(subject));
-  return groups.flatMap((group) => {
-    const timed = group.filter(({ at }) => at !== null && !isHole(at));
-    return timed.flatMap((line, index) =>
-      backwards(
-        subject,
-        timed[index - 1]?.at ?? null,
-        line.at,
-        'hint',
-        (above, here) =>
-          `${line.name} is noted at ${here}, below one at ${above}. If the order is meant, all is well; most often the hour is wrong.`,
-        'strictly',
-      ),
-    );
-  });
-}
+const linesBackwards = foundInEach(({ measured, keyed }: Setup, job: Job | null) => [
+  ...groupBackwards('This reading', measured, job),
+  ...groupBackwards('This keyed value', keyed, job),
+]);
 
 interface Timed {
-  readonly name: string;
   readonly at: Maybe<Moment> | null;
 }
 
-/** Checks and events of each base, in the order of the text. */
-function occurrences({ session, derivation }: Subject): Timed[][] {
-  const base = new Map(derivation.checks.map(({ check, setup }) => [check, setup?.setup.name ?? '']));
-  const only = session.setups.size <= 1;
-  const groups = new Map<string, Timed[]>();
-  const happened = session.entries.filter(
-    (entry): entry is Check | Event => entry.kind === 'check' || entry.kind === 'event',
-  );
-  for (const entry of happened) {
-    const key = only ? '' : entry.kind === 'check' ? base.get(entry) : entry.on?.name;
-    if (key === undefined) continue;
-    const name = entry.kind === 'check' ? `Check ${entry.name}` : 'This event';
-    groups.set(key, [...(groups.get(key) ?? []), { name, at: entry.at }]);
-  }
-  return [...groups.values()];
+function groupBackwards(name: string, lines: readonly Timed[], job: Job | null): Backwards[] {
+  const timed = lines.filter(isTimed);
+  return timed.flatMap((line, index) => lineBackwards(name, timed[index - 1] ?? null, line, job));
 }
+
+const isTimed = ({ at }: Timed) => at !== null && !isHole(at);
+
+function lineBackwards(name: string, above: Timed | null, line: Timed, job: Job | null): Backwards[] {
+  return backwards(
+    job,
+    above?.at ?? null,
+    line.at,
+    'hint',
+    (earlier, here) =>
+      `${name} is noted at ${here}, below one at ${earlier}. If the order is meant, all is well; most often the hour is wrong.`,
+    'strictly',
+  );
+}
+
+const happened = foundInEach((entry: Bound) =>
+  entry.kind === 'check' || entry.kind === 'event' ? [entry] : [],
+);
+
+/** Checks and events of each base, in the order of the text. */
+const occurrencesBackwards = remembered(
+  (
+    entries: readonly (Check | Event)[],
+    checks: readonly CheckValues[],
+    setups: Session['setups'],
+    job: Job | Nothing,
+  ): Backwards[] => {
+    const known = job === NOTHING ? null : (job as Job);
+    const only = setups.size <= 1;
+    const above = new Map<string, Timed>();
+    let count = 0;
+    return entries.flatMap((entry) => {
+      const base = entry.kind === 'check' ? (checks[count++]?.setup?.setup.name ?? '') : entry.on?.name;
+      const key = only ? '' : base;
+      if (key === undefined || !isTimed(entry)) return [];
+      const name = entry.kind === 'check' ? `Check ${entry.name}` : 'This event';
+      const found = lineBackwards(name, above.get(key) ?? null, entry, known);
+      above.set(key, entry);
+      return found;
+    });
+  },
+);
 
 /** @param strictly the same time twice is in order */
 function backwards(
-  subject: Subject,
+  job: Job | null,
   first: Maybe<Moment> | null,
   second: Maybe<Moment> | null,
   severity: Severity,
   message: (first: string, second: string) => string,
   strictly?: 'strictly',
 ): Backwards[] {
-  const from = instantIn(subject, first);
-  const to = instantIn(subject, second);
+  const from = instantIn(job, first);
+  const to = instantIn(job, second);
   if (from === null || to === null || !first || !second || isHole(first) || isHole(second)) return [];
   if (strictly ? to >= from : to > from) return [];
   return [

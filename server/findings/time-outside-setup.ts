@@ -3,8 +3,10 @@ import type { Place } from '../../grammar/tree.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
 import type { Named } from '../session/coordinates.ts';
 import type { Moment } from '../session/moments.ts';
-import { kind, type Subject } from './finding.ts';
-import { instantIn, standingOf, stoodAt, typedOf, type Standing } from './when.ts';
+import { answersToEach, foundInEach, valuesOf } from '../session/each.ts';
+import type { Check, Event, Job, Point } from '../session/entries.ts';
+import { kind } from './finding.ts';
+import { anyStood, instantIn, standingOf, typedOf, type Standing } from './when.ts';
 
 interface Outside {
   readonly place: Place;
@@ -16,11 +18,14 @@ interface Outside {
 
 export const timeOutsideSetup = kind<Outside>({
   code: 'time/outside-setup',
-  find: (subject) => {
-    const standings = [...subject.session.setups.values()].map((setup) => standingOf(subject, setup));
+  find: ({ session }) => {
+    const { job, checks, singlePoints, events } = session;
+    const standings = standingsOf(valuesOf(session.setups), job);
     return [
-      ...standings.flatMap((standing) => ownLines(subject, standing)),
-      ...occurrences(subject, standings),
+      ...ownLines(standings, job),
+      ...checksOutside(checks, standings, job),
+      ...pointsOutside(singlePoints, standings, job),
+      ...eventsOutside(events, standings, job),
     ];
   },
   tell: ({ what, follows, typed, standings }) => ({
@@ -30,12 +35,14 @@ export const timeOutsideSetup = kind<Outside>({
   }),
 });
 
-function ownLines(subject: Subject, standing: Standing): Outside[] {
+const standingsOf = answersToEach(standingOf);
+
+const ownLines = foundInEach((standing: Standing, job: Job | null): Outside[] => {
   const { measured, keyed } = standing.setup;
   return [
     ...measured.flatMap(({ at }) =>
       outside(
-        subject,
+        job,
         at,
         [standing],
         'The reading',
@@ -44,7 +51,7 @@ function ownLines(subject: Subject, standing: Standing): Outside[] {
     ),
     ...keyed.flatMap(({ at }) =>
       outside(
-        subject,
+        job,
         at,
         [standing],
         'The keyed value',
@@ -52,39 +59,40 @@ function ownLines(subject: Subject, standing: Standing): Outside[] {
       ),
     ),
   ];
-}
+});
 
-/** Checks, points and events: at the setup that they name, else at any. */
-function occurrences(subject: Subject, standings: readonly Standing[]): Outside[] {
-  const { checks, singlePoints, events } = subject.session;
-  const of = (named: Named | null) =>
-    named ? standings.filter(({ setup }) => setup.name === named.name) : standings;
-  return [
-    ...[...checks, ...singlePoints].flatMap(({ kind: sort, name, at, from }) =>
-      outside(
-        subject,
-        at,
-        of(from),
-        `${sort === 'check' ? 'Check' : 'Point'} ${name}`,
-        'No base stood then that it could prove or rest on.',
-      ),
-    ),
-    ...events.flatMap(({ at, on }) =>
-      outside(subject, at, of(on), 'The event', 'No base stood then that it could have moved.'),
-    ),
-  ];
-}
+/** A check or a point, at the setup that it names, else at any. */
+const occupationOutside = (
+  { kind: sort, name, at, from }: Check | Point,
+  standings: readonly Standing[],
+  job: Job | null,
+) =>
+  outside(
+    job,
+    at,
+    named(from, standings),
+    `${sort === 'check' ? 'Check' : 'Point'} ${name}`,
+    'No base stood then that it could prove or rest on.',
+  );
+const checksOutside = foundInEach(occupationOutside);
+const pointsOutside = foundInEach(occupationOutside);
+const eventsOutside = foundInEach(({ at, on }: Event, standings: readonly Standing[], job: Job | null) =>
+  outside(job, at, named(on, standings), 'The event', 'No base stood then that it could have moved.'),
+);
+
+const named = (name: Named | null, standings: readonly Standing[]) =>
+  name ? standings.filter(({ setup }) => setup.name === name.name) : standings;
 
 function outside(
-  subject: Subject,
+  job: Job | null,
   at: Maybe<Moment> | null,
   standings: readonly Standing[],
   what: string,
   follows: string,
 ): Outside[] {
-  const instant = instantIn(subject, at);
+  const instant = instantIn(job, at);
   if (!at || isHole(at) || instant === null || standings.length === 0) return [];
-  if (standings.some((standing) => stoodAt(standing, instant))) return [];
+  if (anyStood(standings, instant)) return [];
   return [{ place: at.place, what, follows, typed: at.typed, standings }];
 }
 

@@ -4,7 +4,7 @@ import { placeOfLength } from './height-readings-disagree.ts';
 import { tellDifference } from './keyed.ts';
 import { reunited, type Reunited } from './reading-units.ts';
 import { keyedDifferences, type KeyedDifference } from '../slips/keyed-differences.ts';
-import { remembered } from '../derive/remembered.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import type { Place } from '../../grammar/tree.ts';
 
@@ -30,15 +30,14 @@ export const unitFeet = kind<Evidence>({
 });
 
 /** Of two readings that disagree each could be the wrong one; the first that another unit puts right is told. */
-const readings = ({ derivation }: Subject): Evidence[] =>
-  [...derivation.setups.values()].flatMap((setup) => readingsAt(setup).found);
+const readings = ({ derivation }: Subject) => readingsAt(valuesOf(derivation.setups));
 
-const readingsAt = remembered((setup: SetupValues): { readonly found: readonly Evidence[] } => ({
-  found: setup.height.groups.flatMap(({ readings }) => {
-    const [read] = readings.flatMap((reading) => reunited(readings, reading) ?? []);
+const readingsAt = foundInEach((setup: SetupValues): Evidence[] =>
+  setup.height.groups.flatMap((group) => {
+    const [read] = group.readings.flatMap((reading) => reunited(group.readings, reading) ?? []);
     return read ? [{ read, setup, place: placeOfLength(read.reading) }] : [];
   }),
-}));
+);
 
 const keyed = ({ session, derivation }: Subject): Evidence[] =>
   keyedDifferences(session, derivation)

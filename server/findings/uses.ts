@@ -1,10 +1,10 @@
 /** Which marks the day rests on: those that a setup stands on or a check was made on. */
-import { keptWith } from '../../grammar/kept-with.ts';
 import type { Entry, Place } from '../../grammar/tree.ts';
 import { detailWord } from '../../grammar/vocabulary.ts';
-import type { Derivation } from '../derive/derivation.ts';
 import type { MarkValues } from '../derive/mark.ts';
+import { remembered } from '../derive/remembered.ts';
 import type { Check, Setup } from '../session/entries.ts';
+import type { Session } from '../session/session.ts';
 import type { Subject } from './finding.ts';
 
 export interface UsedMark {
@@ -13,24 +13,26 @@ export interface UsedMark {
   readonly users: readonly (Setup | Check)[];
 }
 
-export function usedMarks(subject: Subject): readonly UsedMark[] {
-  const known = cache.get(subject.derivation);
-  if (known) return known;
-  const used = marksInUse(subject);
-  cache.set(subject.derivation, used);
-  return used;
-}
-const cache = keptWith<Derivation, readonly UsedMark[]>();
-
-function marksInUse({ session, derivation }: Subject): UsedMark[] {
-  const users = new Map<string, (Setup | Check)[]>();
-  for (const user of [...session.setups.values(), ...session.checks])
-    if (user.on) users.set(user.on.name, [...(users.get(user.on.name) ?? []), user]);
-  return [...derivation.marks.values()].flatMap((values) => {
+/** Of these marks those that are in use. */
+export function usedAmong(marks: readonly MarkValues[], { session }: Subject): UsedMark[] {
+  if (marks.length === 0) return [];
+  const users = usersByMark(session.setups, session.checks);
+  return marks.flatMap((values) => {
     const own = users.get(values.mark.name);
     return own ? [{ values, users: own }] : [];
   });
 }
+
+const usersByMark = remembered((setups: Session['setups'], checks: Session['checks']) => {
+  const users = new Map<string, (Setup | Check)[]>();
+  for (const user of [...setups.values(), ...checks]) {
+    if (!user.on) continue;
+    const own = users.get(user.on.name);
+    if (own) own.push(user);
+    else users.set(user.on.name, [user]);
+  }
+  return users;
+});
 
 /** `BASE stands on it`, `OPEN and 2 other checks were made on it`. */
 export function saidOfUse({ users }: UsedMark): string {

@@ -1,11 +1,9 @@
 /** A session: the entries of one file and what it brings in from others, by name and in order of time. */
 import type { Document } from '../../grammar/document.ts';
 import type { Place } from '../../grammar/tree.ts';
-import { datumNamed } from '../geodesy/registry/registry.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
 import { bind } from './bind.ts';
-import type { Named } from './coordinates.ts';
 import type {
   Antenna,
   Bound,
@@ -28,8 +26,9 @@ import type {
 } from './entries.ts';
 import { resolvePath, type Files } from './files.ts';
 import type { Moment } from './moments.ts';
-import { nearest } from '../quantities/near.ts';
+import { listsOf, patched, remarksOf, sameList, sameTable, type Gathered } from './patched.ts';
 import type { NamedKind, Remark } from './remark.ts';
+import type { Names } from './unknown-names.ts';
 
 export interface Session {
   readonly document: Document;
@@ -59,27 +58,40 @@ export interface Session {
   readonly remarks: readonly Remark[];
 }
 
-/** Puts a session together; entries that have not changed are not read again. */
+/** Puts a session together; entries that have not changed are not read again, and lists of them stay the same lists. */
 export function sessionOf(document: Document, files: Files): Session {
+  const before = latest.get(files);
+  const known = before?.session.document.path === document.path ? before : null;
+  const gathered = (known && patched(known, document, files)) ?? gatheredFrom(document, files, known);
+  latest.set(files, gathered);
+  return gathered.session;
+}
+const latest = new WeakMap<Files, Gathered>();
+
+function gatheredFrom(document: Document, files: Files, before: Gathered | null): Gathered {
   const gathering = new Gathering(files);
   gathering.addFile(document, null);
-  return gathering.session(document);
+  return gathering.gathered(document, before);
 }
 
 type Shared = Mark | Antenna | Rover | LocalSurface | Ground;
 
 class Gathering {
-  private readonly marks = new Map<string, Mark>();
-  private readonly antennas = new Map<string, Antenna>();
-  private readonly rovers = new Map<string, Rover>();
-  private readonly surfaces = new Map<string, LocalSurface>();
-  private readonly grounds = new Map<string, Ground>();
-  private readonly setups = new Map<string, Setup>();
-  private readonly radios = new Map<string, Radio>();
+  private readonly tables = {
+    mark: new Map<string, Mark>(),
+    antenna: new Map<string, Antenna>(),
+    rover: new Map<string, Rover>(),
+    surface: new Map<string, LocalSurface>(),
+    ground: new Map<string, Ground>(),
+    setup: new Map<string, Setup>(),
+    radio: new Map<string, Radio>(),
+  };
   private readonly checkNames = new Map<string, Check>();
   private readonly pointNames = new Map<string, Point>();
   private readonly jobs = new Map<string, Job | null>();
   private readonly documents = new Map<string, Document>();
+  private readonly asked = new Map<string, Document | string>();
+  private readonly repeatedNames = new Set<string>();
   private readonly own: Bound[] = [];
   private readonly remarks: Remark[] = [];
 
@@ -98,7 +110,6 @@ class Gathering {
   }
 
   private add(bound: Bound, path: string, usedAt: Place | null): void {
-    if (!usedAt) for (const remark of bound.remarks) this.remarks.push(remark);
     switch (bound.kind) {
       case 'job':
         if (this.jobs.get(path) === null) this.jobs.set(path, bound);
@@ -107,15 +118,15 @@ class Gathering {
       case 'use':
         return this.follow(bound.path?.text, bound.path?.place, path, usedAt);
       case 'mark':
-        return this.named('mark', this.marks, bound, usedAt);
+        return this.named('mark', this.tables.mark, bound, usedAt);
       case 'antenna':
-        return this.named('antenna', this.antennas, bound, usedAt);
+        return this.named('antenna', this.tables.antenna, bound, usedAt);
       case 'rover':
-        return this.named('rover', this.rovers, bound, usedAt);
+        return this.named('rover', this.tables.rover, bound, usedAt);
       case 'surface':
-        return this.named('surface', this.surfaces, bound, usedAt);
+        return this.named('surface', this.tables.surface, bound, usedAt);
       case 'ground':
-        return this.named('ground', this.grounds, bound, usedAt);
+        return this.named('ground', this.tables.ground, bound, usedAt);
       default:
         if (!usedAt) this.addOwn(bound);
     }
@@ -123,8 +134,8 @@ class Gathering {
 
   /** Entries that no other file can bring in. */
   private addOwn(bound: Bound): void {
-    if (bound.kind === 'setup') this.named('setup', this.setups, bound, null);
-    else if (bound.kind === 'radio') this.named('radio', this.radios, bound, null);
+    if (bound.kind === 'setup') this.named('setup', this.tables.setup, bound, null);
+    else if (bound.kind === 'radio') this.named('radio', this.tables.radio, bound, null);
     else if (bound.kind === 'check') this.named('check', this.checkNames, bound, null);
     else if (bound.kind === 'point') this.named('point', this.pointNames, bound, null);
   }
@@ -141,6 +152,7 @@ class Gathering {
       names.set(thing.name, thing);
       return;
     }
+    this.repeatedNames.add(`${kind} ${thing.name}`);
     if (first.entry !== thing.entry && first.place.path !== thing.place.path && sameText(first, thing))
       return;
     const place = usedAt ?? thing.place;
@@ -157,6 +169,7 @@ class Gathering {
     const target = resolvePath(path, typed);
     if (this.documents.has(target)) return;
     const document = this.files.document(target);
+    this.asked.set(target, isRefusal(document) ? document.refused : document);
     if (isRefusal(document)) {
       this.remarks.push({ about: 'unreadable-file', place, path: typed, because: document.refused });
       return;
@@ -164,82 +177,47 @@ class Gathering {
     this.addFile(document, place);
   }
 
-  session(document: Document): Session {
-    const ofKind = <Kind extends Bound['kind']>(kind: Kind) =>
-      this.own.filter((bound): bound is Extract<Bound, { kind: Kind }> => bound.kind === kind);
+  gathered(document: Document, before: Gathered | null): Gathered {
+    const { mark, antenna, rover, surface, ground, setup, radio } = this.tables;
+    const known = before?.session;
+    const lists = listsOf(this.own);
+    const names: Names = { ...this.tables, check: this.checkNames, point: this.pointNames };
     const session = {
       document,
       entries: this.own,
       job: this.jobs.get(document.path) ?? null,
-      marks: this.marks,
-      antennas: this.antennas,
-      rovers: this.rovers,
-      surfaces: this.surfaces,
-      grounds: this.grounds,
-      setups: this.setups,
-      radios: this.radios,
-      streams: ofKind('stream'),
-      checks: ofKind('check'),
-      events: ofKind('event'),
-      points: ofKind('points'),
-      singlePoints: ofKind('point'),
-      hazards: ofKind('hazard'),
-      notes: ofKind('note'),
-      corrections: ofKind('correction'),
-      reviews: ofKind('review'),
-      jobs: this.jobs,
+      marks: sameTable(known?.marks, mark),
+      antennas: sameTable(known?.antennas, antenna),
+      rovers: sameTable(known?.rovers, rover),
+      surfaces: sameTable(known?.surfaces, surface),
+      grounds: sameTable(known?.grounds, ground),
+      setups: sameTable(known?.setups, setup),
+      radios: sameTable(known?.radios, radio),
+      streams: sameList(known?.streams, lists.stream),
+      checks: sameList(known?.checks, lists.check),
+      events: sameList(known?.events, lists.event),
+      points: sameList(known?.points, lists.points),
+      singlePoints: sameList(known?.singlePoints, lists.point),
+      hazards: sameList(known?.hazards, lists.hazard),
+      notes: sameList(known?.notes, lists.note),
+      corrections: sameList(known?.corrections, lists.correction),
+      reviews: sameList(known?.reviews, lists.review),
+      jobs: sameTable(known?.jobs, this.jobs),
       documents: this.documents,
     };
-    return { ...session, remarks: [...this.remarks, ...unknownNames(session)] };
+    const remarks = remarksOf(this.own, this.remarks, names);
+    return {
+      session: { ...session, remarks },
+      names,
+      asked: this.asked,
+      repeatedNames: this.repeatedNames,
+      amongEntries: this.remarks,
+    };
   }
 }
 
 const sameText = (one: { entry: { text: string } }, other: { entry: { text: string } }) =>
   one.entry.text.trim().replace(/\s+/g, ' ') === other.entry.text.trim().replace(/\s+/g, ' ');
-
-/** A code, a definition, or a datum of the register, where a ground grid's name may stand, too. */
-const isSystem = (name: string) =>
-  /^\s*(EPSG\b|\d+\s*$|\+)|[[(]/i.test(name) || datumNamed(name) !== undefined;
-
-/** Near names are looked for this often: each search looks at every name, and nobody reads more of them. */
-const SUGGESTED = 100;
-
-/** Names that nothing answers to, with what they may have meant. */
-function unknownNames(session: Omit<Session, 'remarks'>): Remark[] {
-  const remarks: Remark[] = [];
-  const look = (kind: NamedKind, names: ReadonlyMap<string, unknown>, named: Named | null) => {
-    if (!named || names.has(named.name)) return;
-    remarks.push({
-      about: 'unknown-name',
-      place: named.place,
-      kind,
-      name: named.name,
-      near: remarks.length < SUGGESTED ? nearest(named.name, names.keys()) : [],
-    });
-  };
-  const lookSystem = (named: Named | null | undefined) => {
-    if (named && session.grounds.size > 0 && !isSystem(named.name)) look('ground', session.grounds, named);
-  };
-  lookSystem(session.job?.grid);
-  for (const { position, place } of session.marks.values())
-    if (place.path === session.document.path) lookSystem(position?.system);
-  for (const setup of session.setups.values()) {
-    for (const { position } of setup.keyed) lookSystem(position?.system);
-    look('mark', session.marks, setup.on);
-    look('antenna', session.antennas, setup.with);
-    for (const keyed of setup.keyed) look('antenna', session.antennas, keyed.antennaType);
-  }
-  for (const check of [...session.checks, ...session.singlePoints, ...session.points]) {
-    if (check.kind !== 'points') lookSystem(check.observed?.position?.system);
-    if (check.kind === 'check') look('mark', session.marks, check.on);
-    look('rover', session.rovers, check.by);
-    look('setup', session.setups, check.from);
-  }
-  for (const stream of session.streams) look('setup', session.setups, stream.from);
-  for (const event of session.events) look('setup', session.setups, event.on);
-  for (const correction of session.corrections) look('setup', session.setups, correction.on);
-  return remarks;
-}
 
 /** Seconds since 1970-01-01 UTC (without leap seconds); the job's day and clock stand in where none was typed. */
 export function instantOf(moment: Maybe<Moment> | null, job: Job | null): number | null {

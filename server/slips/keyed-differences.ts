@@ -9,8 +9,8 @@ import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { Frame } from '../derive/frame.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
-import { remembered } from '../derive/remembered.ts';
 import type { SetupValues } from '../derive/setup.ts';
+import { foundInEach, valuesOf } from '../session/each.ts';
 import type { Session } from '../session/session.ts';
 import type { Place as TextPlace } from '../../grammar/tree.ts';
 import { lastDigit } from './digits.ts';
@@ -54,14 +54,14 @@ const COARSE = 3;
 export function keyedDifferences(session: Session, derivation: Derivation): readonly KeyedDifference[] {
   const known = cache.get(derivation);
   if (known) return known;
-  const found = [...derivation.setups.values()].flatMap((setup) => ofSetup(setup, session, derivation));
+  const wrong = wronglyKeyed(valuesOf(derivation.setups), derivation.frame);
+  const found = wrong.flatMap((setup) => ofSetup(setup, session, derivation));
   cache.set(derivation, found);
   return found;
 }
 const cache = keptWith<Derivation, readonly KeyedDifference[]>();
 
 function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): KeyedDifference[] {
-  if (keyedRightly(setup, derivation.frame)) return [];
   const seen = new Set<object>();
   return setup.keyed.flatMap((keyed) => {
     const situation = situationOf(setup, keyed, session, derivation);
@@ -91,13 +91,13 @@ function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): 
 }
 
 /** Whether another mark or another setup would explain anything is asked only where something is wrong. */
-const keyedRightly = (setup: SetupValues, frame: Frame) => rightly(setup, frame).is;
-const rightly = remembered((setup: SetupValues, frame: Frame) => ({
-  is: setup.keyed.every((keyed) => {
+const wronglyKeyed = foundInEach((setup: SetupValues, frame: Frame) => {
+  const rightly = setup.keyed.every((keyed) => {
     const numbers = { setup, right: rightNumbers(setup, keyed, frame) };
     return FIELDS.every((field) => difference(field, keyed, numbers).length === 0);
-  }),
-}));
+  });
+  return rightly ? [] : [setup];
+});
 
 const FIELDS: readonly Field[] = ['position', 'height', 'antennaHeight'];
 
