@@ -7,7 +7,10 @@ import { detailWord, entryWord } from './vocabulary.ts';
 
 export interface Document {
   readonly path: string;
+  /** The whole text, put together when somebody asks for it. */
   readonly text: string;
+  /** In UTF-16 units. */
+  readonly length: number;
   readonly entries: readonly Entry[];
   /** Where each entry starts in the text, in UTF-16 units. */
   readonly starts: readonly number[];
@@ -16,31 +19,39 @@ export interface Document {
 /** Reads a whole file. */
 export function openDocument(path: string, text: string): Document {
   const { entries, starts } = readRegion(text, 0, false, []);
-  return { path, text, entries, starts };
+  return { path, text, length: text.length, entries, starts };
 }
 
 /** The document with `inserted` in the place of the characters from `start` to `end`; untouched entries keep their identity. */
 export function editDocument(document: Document, start: number, end: number, inserted: string): Document {
   const { path, entries, starts } = document;
-  const text = document.text.slice(0, start) + inserted + document.text.slice(end);
   // The entry before may take over lines of the first one touched.
   const first = Math.max(0, entryAt(starts, start) - 1);
-  const last = entryAt(starts, end);
+  const touched = entries.slice(first, entryAt(starts, end) + 1);
   const from = starts[first] ?? 0;
+  const old = joined(touched);
+  const text = old.slice(0, start - from) + inserted + old.slice(end - from);
+  const region = readRegion(text, from, first > 0, touched);
+  const behind = first + touched.length;
   const shift = inserted.length - (end - start);
-  const to = (starts[last + 1] ?? document.text.length) + shift;
-  const region = readRegion(text.slice(from, to), from, first > 0, entries.slice(first, last + 1));
-  const after = starts.slice(last + 1);
+  const after = starts.slice(behind);
+  const edited = entries.slice(0, first).concat(region.entries, entries.slice(behind));
+  let whole: string | null = null;
   return {
     path,
-    text,
-    entries: [...entries.slice(0, first), ...region.entries, ...entries.slice(last + 1)],
-    starts: [
-      ...starts.slice(0, first),
-      ...region.starts,
-      ...(shift === 0 ? after : after.map((at) => at + shift)),
-    ],
+    get text() {
+      return (whole ??= joined(edited));
+    },
+    length: document.length + shift,
+    entries: edited,
+    starts: starts.slice(0, first).concat(region.starts, shift === 0 ? after : after.map((at) => at + shift)),
   };
+}
+
+function joined(entries: readonly Entry[]): string {
+  let text = '';
+  for (const entry of entries) text += entry.text;
+  return text;
 }
 
 /** The index of the entry that an offset of the text falls into. */
@@ -56,16 +67,21 @@ export function entryAt(starts: readonly number[], offset: number): number {
 }
 
 /** Where a place's entry starts in the document's text, or null where the entry is no longer part of it. */
-export function startOf(document: Document, place: Place): number | null {
-  let table = positions.get(document.entries);
-  if (!table) {
-    table = new Map(document.entries.map((entry, index) => [entry, index]));
-    positions.set(document.entries, table);
-  }
-  const index = table.get(place.entry);
-  return index === undefined ? null : (document.starts[index] ?? null);
+export function startOf({ entries, starts }: Document, { entry }: Place): number | null {
+  const index = indexOf(entries, entry);
+  return index < 0 ? null : (starts[index] ?? null);
 }
-const positions = keptWith<readonly Entry[], Map<Entry, number>>();
+
+/** A few entries are looked for in the list; a table is made when many are asked for. */
+function indexOf(entries: readonly Entry[], entry: Entry): number {
+  let known = searches.get(entries);
+  if (!known) searches.set(entries, (known = { count: 0, table: null }));
+  known.count += 1;
+  if (known.count > FEW) known.table ??= new Map(entries.map((one, index) => [one, index]));
+  return known.table ? (known.table.get(entry) ?? -1) : entries.indexOf(entry);
+}
+const FEW = 16;
+const searches = keptWith<readonly Entry[], { count: number; table: Map<Entry, number> | null }>();
 
 /** Where each line starts, to turn an offset into a line and a column. */
 export function lineStarts(text: string): number[] {

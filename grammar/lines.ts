@@ -10,7 +10,7 @@ export interface Position {
 
 /** An offset behind the text's end counts as its end. */
 export function positionOf(document: Document, offset: number): Position {
-  const within = Math.max(0, Math.min(offset, document.text.length));
+  const within = Math.max(0, Math.min(offset, document.length));
   const index = entryAt(document.starts, within);
   const starts = startsIn(document.entries[index]);
   const inner = within - (document.starts[index] ?? 0);
@@ -25,7 +25,7 @@ export function offsetOf(document: Document, { line, column }: Position): number
   const entry = document.entries[index];
   const starts = startsIn(entry);
   const inner = starts[line - (first[index] ?? 0)];
-  if (!entry || inner === undefined) return document.text.length;
+  if (!entry || inner === undefined) return document.length;
   const next = starts[line - (first[index] ?? 0) + 1] ?? entry.text.length;
   const end = withoutBreak(entry.text, inner, next);
   return (document.starts[index] ?? 0) + Math.min(inner + Math.max(0, column), end);
@@ -53,18 +53,33 @@ function startsIn(entry: Entry | undefined): readonly number[] {
 }
 const known = keptWith<Entry, readonly number[]>();
 
-/** The line that each entry starts in. */
-function firstLines(entries: readonly Entry[]): readonly number[] {
-  let lines = tables.get(entries);
-  if (!lines) {
-    let line = 0;
-    lines = entries.map((entry) => {
-      const first = line;
-      line += startsIn(entry).length - 1;
-      return first;
-    });
-    tables.set(entries, lines);
-  }
-  return lines;
+interface Lines {
+  readonly entries: readonly Entry[];
+  /** The line that each entry starts in. */
+  readonly firsts: readonly number[];
 }
-const tables = keptWith<readonly Entry[], readonly number[]>();
+const NO_LINES: Lines = { entries: [], firsts: [] };
+let latest = NO_LINES;
+
+/** The line that each entry starts in: where an edit has added no line, the same as before it. */
+function firstLines(entries: readonly Entry[]): readonly number[] {
+  if (latest.entries !== entries)
+    latest = { entries, firsts: sameLines(latest.entries, entries) ? latest.firsts : countedLines(entries) };
+  return latest.firsts;
+}
+
+function sameLines(before: readonly Entry[], now: readonly Entry[]): boolean {
+  if (before.length !== now.length || now.length === 0) return false;
+  return now.every(
+    (entry, index) => entry === before[index] || startsIn(entry).length === startsIn(before[index]).length,
+  );
+}
+
+function countedLines(entries: readonly Entry[]): readonly number[] {
+  let line = 0;
+  return entries.map((entry) => {
+    const first = line;
+    line += startsIn(entry).length - 1;
+    return first;
+  });
+}

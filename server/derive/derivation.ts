@@ -16,7 +16,7 @@ import type {
 import { resolvePath, type Files } from '../session/files.ts';
 import { instantOf, type Session } from '../session/session.ts';
 import { checkValues, type CheckValues } from './check.ts';
-import { answersFrom, foundInEach, valuesOf } from '../session/each.ts';
+import { answersFrom, foundInEach, tableBy, valuesOf, type Table } from '../session/each.ts';
 import { recordingValues, type RecordingValues } from './evidence-recording.ts';
 import { frameIn, type Frame } from './frame.ts';
 import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
@@ -66,20 +66,14 @@ export function deriveSession(session: Session, files: Files): Derivation {
   const noted = setupsOf(valuesOf(session.setups), marks, antennas, events, surroundings);
   const setups = setupTable(withRecords(noted, frame, files));
   const recordings = recordingsOf(session, frame, files);
-  const checks = checksOf(session.checks, marks, setups, rovers, job, frame, surfaces, recordings);
+  const times = timesOf(valuesOf(setups));
+  const checks = checksOf(session.checks, marks, setups, times, rovers, job, frame, surfaces, recordings);
   const points = pointSets(session, frame, surfaces, files);
   const link = linkValues(session, checks, points, setups);
   const reviews = reviewValues(session, files);
   return { frame, geoid, marks, setups, antennas, checks, points, link, reviews };
 }
 
-type Table<Thing> = ReadonlyMap<string, Thing>;
-
-/** Things by name; the same table for the same list. */
-const tableBy = <Thing>(nameOf: (thing: Thing) => string) =>
-  remembered(
-    (things: readonly Thing[]): Table<Thing> => new Map(things.map((thing) => [nameOf(thing), thing])),
-  );
 const markTable = tableBy<MarkValues>(({ mark }) => mark.name);
 const setupTable = tableBy<SetupValues>(({ setup }) => setup.name);
 const antennaTable = tableBy<CalibratedAntennaOf>(({ antenna }) => antenna.name);
@@ -110,18 +104,24 @@ const setupsOf = answersFrom(
     surroundings: SetupSurroundings,
   ) => {
     const mark = setup.on ? marks.get(setup.on.name) : undefined;
-    const antenna = setup.with ? antennas.get(setup.with.name)?.antenna : undefined;
+    const antenna = setup.with ? antennas.get(setup.with.name) : undefined;
     return [mark ?? NOTHING, antenna ?? NOTHING, eventsOn(setup), surroundings];
   },
   remembered(
     (
       setup: Setup,
       mark: MarkValues | Nothing,
-      antenna: Antenna | Nothing,
+      antenna: CalibratedAntennaOf | Nothing,
       events: EventInstants,
       surroundings: SetupSurroundings,
     ) =>
-      setupValues(setup, orNull<MarkValues>(mark), orNull<Antenna>(antenna), events.instants, surroundings),
+      setupValues(
+        setup,
+        orNull<MarkValues>(mark),
+        orNull<CalibratedAntennaOf>(antenna)?.antenna ?? null,
+        events.instants,
+        surroundings,
+      ),
   ),
 );
 
@@ -167,6 +167,7 @@ const checksOf = answersFrom(
     check: Check,
     marks: Table<MarkValues>,
     setups: Table<SetupValues>,
+    times: readonly SetupTime[],
     rovers: Session['rovers'],
     job: Job | null,
     frame: Frame,
@@ -175,7 +176,7 @@ const checksOf = answersFrom(
   ) => {
     const mark = check.on ? marks.get(check.on.name) : undefined;
     const rover = check.by ? rovers.get(check.by.name) : undefined;
-    const setup = setupFor(check, setups, job);
+    const setup = setupFor(check, setups, times, job);
     const recording = recordings.get(check);
     return [mark ?? NOTHING, setup ?? NOTHING, rover ?? NOTHING, frame, surfaces, recording ?? NOTHING];
   },
@@ -295,37 +296,53 @@ const eventsBySetup = remembered((events: Session['events'], job: Job | Nothing)
 /** The base of a check: the one it names, else the one that stood at its time, else the only one. */
 function setupFor(
   check: Pick<Check, 'from' | 'at'>,
-  setups: ReadonlyMap<string, SetupValues>,
+  setups: Table<SetupValues>,
+  begun: readonly SetupTime[],
   job: Job | null,
 ): SetupValues | null {
   if (check.from) return setups.get(check.from.name) ?? null;
   if (setups.size === 1) return valuesOf(setups)[0] ?? null;
   const instant = instantOf(check.at, job);
   if (instant === null) return null;
-  const begun = byBeginning(setups);
   // Of those that stood at that time the one that was begun last.
   for (let index = countBegun(begun, instant) - 1; index >= 0; index -= 1) {
-    const setup = begun[index];
-    if (setup && (setup.until === null || setup.until >= instant)) return setup;
+    const time = begun[index];
+    if (time && time.until >= instant) return setups.get(time.name) ?? null;
   }
   return null;
 }
 
-const beginning = ({ from }: SetupValues) => from ?? -Infinity;
+/** From when to when a setup stood, in seconds since 1970-01-01 UTC; without end where none is known. */
+interface SetupTime {
+  readonly name: string;
+  readonly from: number;
+  readonly until: number;
+}
 
-const byBeginning = remembered((setups: Table<SetupValues>): readonly SetupValues[] =>
-  [...setups.values()].sort((one, other) =>
-    beginning(one) === beginning(other) ? 0 : beginning(one) - beginning(other),
-  ),
-);
+/** By their beginning; the same list as long as no time is another one. */
+function timesOf(setups: readonly SetupValues[]): readonly SetupTime[] {
+  const times = setups.map(({ setup, from, until }) => ({
+    name: setup.name,
+    from: from ?? -Infinity,
+    until: until ?? Infinity,
+  }));
+  const same = (time: SetupTime, index: number) => {
+    const before = latestTimes.asNoted[index];
+    return before?.name === time.name && before.from === time.from && before.until === time.until;
+  };
+  if (times.length === latestTimes.asNoted.length && times.every(same)) return latestTimes.byBeginning;
+  const byBeginning = times.toSorted((one, other) => (one.from === other.from ? 0 : one.from - other.from));
+  latestTimes = { asNoted: times, byBeginning };
+  return byBeginning;
+}
+let latestTimes: Record<'asNoted' | 'byBeginning', readonly SetupTime[]> = { asNoted: [], byBeginning: [] };
 
 /** How many setups had begun at an instant, by halving. */
-function countBegun(begun: readonly SetupValues[], instant: number): number {
+function countBegun(begun: readonly SetupTime[], instant: number): number {
   let [low, high] = [0, begun.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    const setup = begun[middle];
-    if (setup && beginning(setup) <= instant) low = middle + 1;
+    if ((begun[middle]?.from ?? Infinity) <= instant) low = middle + 1;
     else high = middle;
   }
   return low;

@@ -2,6 +2,6 @@
 import type { Document } from '../../grammar/document.ts';
 import { formatEdits, type TextEdit } from '../../grammar/printer.ts';
 
-export function formattingOf(document: Document, start = 0, end = document.text.length): TextEdit[] {
+export function formattingOf(document: Document, start = 0, end = document.length): TextEdit[] {
   return formatEdits(document).filter((edit) => start <= edit.end && edit.start <= end);
 }

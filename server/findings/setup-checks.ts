@@ -2,9 +2,9 @@
 import { isHole } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { CheckValues } from '../derive/check.ts';
-import { interned, remembered } from '../derive/remembered.ts';
+import { remembered } from '../derive/remembered.ts';
 import type { SetupValues } from '../derive/setup.ts';
-import { valuesOf } from '../session/each.ts';
+import { changedPlaces, valuesOf } from '../session/each.ts';
 
 /** A setup with all checks made from it, in the order of the text; the same object as long as it has the same ones. */
 export interface SetupDay {
@@ -16,18 +16,51 @@ export const setupDays = ({ setups, checks }: Derivation): readonly SetupDay[] =
   daysOf(valuesOf(setups), checks);
 
 const daysOf = remembered((setups: readonly SetupValues[], checks: readonly CheckValues[]) => {
+  const days = (latest && patchedDays(latest, setups, checks)) ?? groupedDays(setups, checks);
+  latest = { setups, checks, days };
+  return days;
+});
+
+interface Days {
+  readonly setups: readonly SetupValues[];
+  readonly checks: readonly CheckValues[];
+  readonly days: readonly SetupDay[];
+}
+let latest: Days | null = null;
+
+/** After an edit most days are the ones before; null where setups or checks have come or gone. */
+function patchedDays(
+  before: Days,
+  setups: readonly SetupValues[],
+  checks: readonly CheckValues[],
+): readonly SetupDay[] | null {
+  const places = changedPlaces(before.setups, setups);
+  const checked = changedPlaces(before.checks, checks);
+  if (!places || !checked) return null;
+  const touched = new Set(places);
+  for (const place of checked)
+    for (const [list, check] of [
+      [before.setups, before.checks[place]],
+      [setups, checks[place]],
+    ] as const)
+      if (check?.setup) touched.add(list.indexOf(check.setup));
+  const days = [...before.days];
+  for (const place of touched) {
+    const setup = setups[place];
+    if (setup) days[place] = { setup, checks: checks.filter((check) => check.setup === setup) };
+  }
+  return days;
+}
+
+function groupedDays(setups: readonly SetupValues[], checks: readonly CheckValues[]): readonly SetupDay[] {
   const bySetup = new Map<SetupValues | null, CheckValues[]>();
   for (const check of checks) {
     const own = bySetup.get(check.setup);
     if (own) own.push(check);
     else bySetup.set(check.setup, [check]);
   }
-  return setups.map((setup) => dayOf(setup, interned(bySetup.get(setup) ?? [])));
-});
-const dayOf = remembered((setup: SetupValues, checks: readonly CheckValues[]): SetupDay => ({
-  setup,
-  checks,
-}));
+  return setups.map((setup) => ({ setup, checks: bySetup.get(setup) ?? [] }));
+}
 
 /** On a known mark other than the base's own, in order of time. */
 export const checksOnMarks = ({ setup, checks }: SetupDay): CheckValues[] =>

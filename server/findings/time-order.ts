@@ -2,12 +2,13 @@
 import type { Place } from '../../grammar/tree.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
 import type { CheckValues } from '../derive/check.ts';
-import { NOTHING, remembered, type Nothing } from '../derive/remembered.ts';
+import type { Derivation } from '../derive/derivation.ts';
 import { foundInEach, valuesOf } from '../session/each.ts';
 import type { Bound, Check, Event, Job, Setup } from '../session/entries.ts';
 import type { Session } from '../session/session.ts';
 import type { Moment } from '../session/moments.ts';
 import { kind, type Severity } from './finding.ts';
+import { setupDays, type SetupDay } from './setup-checks.ts';
 import { instantIn, typedOf } from './when.ts';
 
 interface Backwards {
@@ -27,7 +28,7 @@ export const timeOrder = kind<Backwards>({
       ...recordingsBackwards(session.checks, job),
       ...reviewsBeforeTheDay(session),
       ...linesBackwards(setups, job),
-      ...occurrencesBackwards(happened(session.entries), derivation.checks, session.setups, job ?? NOTHING),
+      ...occurrencesBackwards(session, derivation),
     ];
   },
   tell: ({ severity, message, earlier }) => ({
@@ -105,33 +106,63 @@ function lineBackwards(name: string, above: Timed | null, line: Timed, job: Job 
   );
 }
 
+/** Checks and events of each base, in the order of the text; with one base all are its. */
+function occurrencesBackwards(session: Session, derivation: Derivation): readonly Backwards[] {
+  const { job, setups } = session;
+  const named = new Set(eventsOnSetups(session.events).flatMap(({ on }) => (on ? [on.name] : [])));
+  const together = setups.size <= 1;
+  const quiet = together
+    ? []
+    : checksBackwards(setupDays(derivation), job).filter(({ setup }) => !named.has(setup));
+  if (!together && named.size === 0 && withoutSetup(derivation.checks).length === 0) return quiet;
+  const key = (entry: Check | Event, check: CheckValues | undefined) => {
+    if (together) return '';
+    if (entry.kind === 'event') return entry.on?.name;
+    const base = check?.setup?.setup.name ?? '';
+    return base === '' || named.has(base) ? base : undefined;
+  };
+  const above = new Map<string, Check | Event>();
+  const found: Backwards[] = [...quiet];
+  let count = 0;
+  for (const entry of happened(session.entries)) {
+    const group = key(entry, entry.kind === 'check' ? derivation.checks[count++] : undefined);
+    if (group === undefined || !isTimed(entry)) continue;
+    found.push(...occurrenceBackwards(above.get(group) ?? null, entry, job));
+    above.set(group, entry);
+  }
+  return found;
+}
+
 const happened = foundInEach((entry: Bound) =>
   entry.kind === 'check' || entry.kind === 'event' ? [entry] : [],
 );
+const eventsOnSetups = foundInEach((event: Event) => (event.on ? [event] : []));
+const withoutSetup = foundInEach((check: CheckValues) => (check.setup ? [] : [check]));
 
-/** Checks and events of each base, in the order of the text. */
-const occurrencesBackwards = remembered(
-  (
-    entries: readonly (Check | Event)[],
-    checks: readonly CheckValues[],
-    setups: Session['setups'],
-    job: Job | Nothing,
-  ): Backwards[] => {
-    const known = job === NOTHING ? null : (job as Job);
-    const only = setups.size <= 1;
-    const above = new Map<string, Timed>();
-    let count = 0;
-    return entries.flatMap((entry) => {
-      const base = entry.kind === 'check' ? (checks[count++]?.setup?.setup.name ?? '') : entry.on?.name;
-      const key = only ? '' : base;
-      if (key === undefined || !isTimed(entry)) return [];
-      const name = entry.kind === 'check' ? `Check ${entry.name}` : 'This event';
-      const found = lineBackwards(name, above.get(key) ?? null, entry, known);
-      above.set(key, entry);
-      return found;
-    });
-  },
-);
+/** Of a base without events of its own: its checks follow one another. */
+const checksBackwards = foundInEach(({ setup, checks }: SetupDay, job: Job | null) => {
+  const timed = checks.map(({ check }) => check).filter(isTimed);
+  return timed.flatMap((check, index) =>
+    occurrenceBackwards(timed[index - 1] ?? null, check, job).map((found) => ({
+      ...found,
+      setup: setup.setup.name,
+    })),
+  );
+});
+
+function occurrenceBackwards(
+  before: Check | Event | null,
+  entry: Check | Event,
+  job: Job | null,
+): Backwards[] {
+  if (!before || !isEarlier(entry, before, job)) return [];
+  return lineBackwards(entry.kind === 'check' ? `Check ${entry.name}` : 'This event', before, entry, job);
+}
+
+function isEarlier(one: Timed, other: Timed, job: Job | null): boolean {
+  const [first, second] = [instantIn(job, one.at), instantIn(job, other.at)];
+  return first !== null && second !== null && first < second;
+}
 
 /** @param strictly the same time twice is in order */
 function backwards(

@@ -11,7 +11,7 @@ export function answerFormatting(connection: Connection, sessions: OpenSessions)
   function edits(address: string, range?: Range): TextEdit[] {
     const document = sessions.at(address)?.document;
     if (!document) return [];
-    const stretch = range ? toOffsets(document, range) : { start: 0, end: document.text.length };
+    const stretch = range ? toOffsets(document, range) : { start: 0, end: document.length };
     return formattingOf(document, stretch.start, stretch.end).map((edit) => ({
       range: toRange(document, edit),
       newText: edit.text,

@@ -27,7 +27,7 @@ export const LEGEND: SemanticTokensLegend = {
 export function answerSemanticTokens(connection: Connection, sessions: OpenSessions): void {
   connection.languages.semanticTokens.on(({ textDocument }) => {
     const session = sessions.at(textDocument.uri);
-    return session ? tokens(session, 0, session.document.text.length) : { data: [] };
+    return session ? tokens(session, 0, session.document.length) : { data: [] };
   });
   connection.languages.semanticTokens.onRange(({ textDocument, range }) => {
     const session = sessions.at(textDocument.uri);
