@@ -2,6 +2,7 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { isArchiveThread, serveArchive } from './archive.ts';
+import { isTableThread, serveTables } from './table-thread.ts';
 import { runCommand } from './program.ts';
 import type { ExitStatus, Io } from './io.ts';
 import { LARGEST_SESSION } from './read-file.ts';
@@ -40,4 +41,5 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 if (isArchiveThread()) serveArchive();
+else if (isTableThread()) serveTables();
 else void runCommand(process.argv.slice(2), io);

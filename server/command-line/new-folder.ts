@@ -26,6 +26,8 @@ export interface NewFile {
   readonly text: FileText;
   /** Said now and then: what has been gathered goes to the disk as soon as that is worth its while. */
   readonly spill: () => void;
+  /** What has been gathered goes to the disk, and whoever gets the descriptor writes on from there. */
+  readonly handOver: () => number;
 }
 export interface NewFolder {
   /** Begins a file; refuses one that is there already unless that was allowed, and always one that was read. */
@@ -68,6 +70,10 @@ export function newFolder(path: string, inputs: readonly string[], force: boolea
         text: file.text,
         spill() {
           if (file.text.length > WORTH_WRITING) guarded(path, () => flush(file));
+        },
+        handOver() {
+          guarded(path, () => flush(file));
+          return file.descriptor;
         },
       };
     },

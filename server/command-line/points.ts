@@ -15,19 +15,21 @@ import { landxmlWriter } from '../record/points-landxml.ts';
 import { sessionRepair } from '../record/points-repair.ts';
 import {
   isTableColumn,
+  pointsTable,
   TABLE_COLUMNS,
-  tableWriter,
   usualColumns,
-  type PointsWriter,
+  type PointsTable,
   type TableColumn,
 } from '../record/points-table.ts';
 import { tallied, type Tally } from '../record/points-tally.ts';
+import type { PointsWriter } from '../record/points-writer.ts';
 import { diskChunks, diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
 import { newFolder, type NewFile, type NewFolder } from './new-folder.ts';
 import { progressOf } from './progress.ts';
 import { STANDARD_INPUT } from './session-paths.ts';
 import { readTexts, requireFolder } from './sessions.ts';
+import { tableWriter, type TableWriter } from './table-thread.ts';
 
 interface Options {
   readonly out?: string;
@@ -76,14 +78,16 @@ async function run(path: string, options: Options, io: Io): Promise<void> {
   if (points.length === 0) throw new CannotRun([`${path} names no points`]);
   const inputs = [read.path, ...points.flatMap((set) => (set.path === null ? [] : [set.path]))];
   const folder = options.out === undefined ? null : newFolder(options.out, inputs, options.force ?? false);
+  const tables = tableWriter(io.program);
   try {
-    const written = writeAll(inspection, folder, formats, columns, reading, io);
+    const written = await writeAll(inspection, folder, { formats, columns, tables }, reading, io);
     const account = accountOf(inspection, written, reading.digests);
     if (!folder) return io.print(account);
     folder.file('account.md').text.text(account);
     folder.keep();
     io.print(closing(written, options.out ?? ''));
   } finally {
+    await tables.stop();
     folder?.discard();
   }
 }
@@ -113,73 +117,104 @@ interface Written {
   readonly refusals: readonly string[];
 }
 
+interface Wanted {
+  readonly formats: readonly Format[];
+  readonly columns: readonly TableColumn[] | null;
+  readonly tables: TableWriter;
+}
+
 /** One pass over the points of each set, however many formats are asked for. */
-function writeAll(
+async function writeAll(
   inspection: Inspection,
   folder: NewFolder | null,
-  formats: readonly Format[],
-  columns: readonly TableColumn[] | null,
+  wanted: Wanted,
   reading: Reading,
   io: Io,
-): Written {
+): Promise<Written> {
   const repair = sessionRepair(inspection.session, inspection.derivation);
   const files: { name: string; from: string }[] = [];
   const refusals: string[] = [];
   const names = new Map<string, number>();
-  const tallies = groupsOf(inspection.derivation.points).flatMap((group) => {
+  const tallies: Tally[] = [];
+  for (const group of groupsOf(inspection.derivation.points)) {
     const [first] = group;
-    if (!first) return [];
+    if (!first) continue;
     const stem = unusedName(stemOf(first), names);
-    const outputs = folder
-      ? formats.flatMap((format) => {
-          const writer = first.form ? writerFor(format, first, inspection, columns) : noPosition(first);
-          if (isRefusal(writer)) refusals.push(`${format} of ${first.name}: ${writer.refused}`);
-          if (isRefusal(writer)) return [];
-          const file = folder.file(`${stem}.${ENDINGS[format]}`);
-          files.push({ name: file.name, from: group.map(titleOf).join(', ') });
-          return [{ writer, file }];
-        })
-      : [];
-    outputs.forEach(({ writer, file }) => file.text.text(writer.head));
-    const done = group.map((set) => {
+    const outputs: Output[] = [];
+    for (const format of folder ? wanted.formats : []) {
+      const output = first.form ? outputFor(format, first, inspection, wanted) : noPosition(first);
+      if (isRefusal(output)) refusals.push(`${format} of ${first.name}: ${output.refused}`);
+      else if (folder) {
+        const file = folder.file(`${stem}.${ENDINGS[format]}`);
+        files.push({ name: file.name, from: group.map(titleOf).join(', ') });
+        outputs.push(output(file));
+      }
+    }
+    for (const set of group) {
       const progress = progressOf(set.name, shareRead(set, reading), io);
-      const tally = tallied(set, repair.repairer(set), (point) => {
-        writePoint(point, outputs);
+      const work = tallied(set, repair.repairer(set), (point) => {
+        for (const output of outputs) output.take(point);
         progress.step();
       });
+      let step = work.next();
+      for (; !step.done; step = work.next()) await wanted.tables.room();
+      tallies.push(step.value);
       progress.finish();
-      return tally;
-    });
-    outputs.forEach(({ writer, file }) => file.text.text(writer.tail));
-    return done;
-  });
+    }
+    for (const output of outputs) output.end();
+    await wanted.tables.finish();
+  }
   return { repair, tallies, files, refusals };
 }
 
-function writePoint(
-  point: RepairedPoint,
-  outputs: readonly { readonly writer: PointsWriter; readonly file: NewFile }[],
-): void {
-  for (const { writer, file } of outputs) {
-    writer.row(point, file.text);
-    file.spill();
-  }
+/** A file while points are written into it. */
+interface Output {
+  readonly take: (point: RepairedPoint) => void;
+  readonly end: () => void;
 }
 
-const noPosition = (set: PointSet): Refusal => ({ refused: `the columns of ${set.name} make no position` });
-
-function writerFor(
+function outputFor(
   format: Format,
   set: PointSet,
   { derivation }: Inspection,
-  columns: readonly TableColumn[] | null,
-): PointsWriter | Refusal {
+  { columns, tables }: Wanted,
+): ((file: NewFile) => Output) | Refusal {
   const { frame, geoid } = derivation;
   const confidence = frame.confidence.value;
-  if (format === 'csv') return tableWriter(set, columns ?? usualColumns(set), confidence);
-  if (format === 'geojson') return geojsonWriter(set, isHole(geoid) ? null : geoid, confidence);
-  return landxmlWriter(set, frame, new Date().toISOString());
+  if (format === 'csv') {
+    const table = pointsTable(set, columns ?? usualColumns(set), confidence);
+    return isRefusal(table) ? table : (file) => tableOutput(table, file, tables);
+  }
+  const writer =
+    format === 'geojson'
+      ? geojsonWriter(set, isHole(geoid) ? null : geoid, confidence)
+      : landxmlWriter(set, frame, new Date().toISOString());
+  return isRefusal(writer) ? writer : (file) => plainOutput(writer, file);
 }
+
+function tableOutput({ head, form, add, rest }: PointsTable, file: NewFile, tables: TableWriter): Output {
+  file.text.text(head);
+  return {
+    take(point) {
+      const block = add(point);
+      if (block) tables.write(block, form, file);
+    },
+    end: () => tables.write(rest(), form, file),
+  };
+}
+
+function plainOutput({ head, row, tail }: PointsWriter, file: NewFile): Output {
+  file.text.text(head);
+  return {
+    take(point) {
+      row(point, file.text);
+      file.spill();
+    },
+    end: () => file.text.text(tail),
+  };
+}
+
+const noPosition = (set: PointSet): Refusal => ({ refused: `the columns of ${set.name} make no position` });
 
 /** Points that stand one by one in the notes go to one file for each form and surface. */
 function groupsOf(sets: readonly PointSet[]): PointSet[][] {

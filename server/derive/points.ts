@@ -37,11 +37,16 @@ export interface PointSet {
   readonly assumptions: readonly Assumed[];
   /** Hands over every row and keeps none. */
   readonly read: (take: (row: PointRow) => void) => PointsFacts | Refusal;
+  /** The same for a long file, piece by piece, so that whoever takes the rows can have a rest in between. */
+  readonly steps?: (take: (row: PointRow) => void) => Steps<PointsFacts | Refusal>;
   /** What is the same however often it is asked: how many rows, when, and what is wrong with them. */
   readonly scan: () => PointsScan;
   /** The place of a row that stands in the notes themselves. */
   readonly placeOf: (line: number) => Place;
 }
+
+/** Work that rests after each piece, and has an answer at its end. */
+export type Steps<Answer> = Generator<undefined, Answer>;
 
 /** What the heights of a set stand on, once local surfaces are taken off. */
 export interface HeightSurface {
@@ -173,12 +178,22 @@ function setFromFile(
   chunks: () => Iterable<Uint8Array> | Refusal,
 ): PointSet {
   const planned = pointsPlan(entry, frame.job, firstLine(chunks()));
-  const read: PointSet['read'] = (take) => {
+  const steps = function* (take: (row: PointRow) => void): Steps<PointsFacts | Refusal> {
     const pieces = chunks();
     if (isRefusal(pieces)) return pieces;
     const reader = pointsReader(planned.plan, take);
-    for (const piece of pieces) reader.push(piece);
+    for (const piece of pieces) {
+      reader.push(piece);
+      yield;
+    }
     return reader.finish();
+  };
+  const read: PointSet['read'] = (take) => {
+    const work = steps(take);
+    for (;;) {
+      const { done, value } = work.next();
+      if (done) return value;
+    }
   };
   return {
     kind: 'file',
@@ -187,6 +202,7 @@ function setFromFile(
     path,
     ...shared(entry, planned, frame, surfaces),
     read,
+    steps,
     scan: once(() => scanned(read)),
     placeOf: () => entry.file?.place ?? entry.place,
   };

@@ -23,13 +23,13 @@ export class FileText {
       this.filled += encoder.encodeInto(text, this.bytes.subarray(this.filled)).written;
   }
 
-  /** A text that has been turned to bytes before. */
-  encoded(encoded: Uint8Array): void {
-    const { length } = encoded;
+  /** A piece of a text that has been turned to bytes before. */
+  encoded(encoded: Uint8Array, from: number, to: number): void {
+    const length = to - from;
     this.makeRoom(length);
     const { bytes, filled } = this;
-    if (length > SHORT) bytes.set(encoded, filled);
-    else for (let at = 0; at < length; at++) bytes[filled + at] = encoded[at] ?? 0;
+    if (length > SHORT) bytes.set(encoded.subarray(from, to), filled);
+    else for (let at = 0; at < length; at++) bytes[filled + at] = encoded[from + at] ?? 0;
     this.filled = filled + length;
   }
 

@@ -10,7 +10,7 @@ import { gridEast, gridNorth, metres } from '../quantities/brands.ts';
 import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
 import { isHole } from '../quantities/value.ts';
 import { utcTime } from './points-numbers.ts';
-import type { PointsWriter } from './points-table.ts';
+import type { PointsWriter } from './points-writer.ts';
 
 /** @param geoid turns orthometric heights into the ellipsoidal ones that the format asks for */
 export function geojsonWriter(

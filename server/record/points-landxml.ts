@@ -10,7 +10,7 @@ import type { ProjectedSystem } from '../geodesy/system.ts';
 import { latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { sameDatum, type Frame } from '../derive/frame.ts';
 import { fixed, LENGTH_DECIMALS, utcTime } from './points-numbers.ts';
-import type { PointsWriter } from './points-table.ts';
+import type { PointsWriter } from './points-writer.ts';
 
 /** @param at the moment of writing, `2026-05-19T07:25:30Z` */
 export function landxmlWriter(set: PointSet, frame: Frame, at: string): PointsWriter | Refusal {

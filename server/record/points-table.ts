@@ -4,15 +4,8 @@ import type { PointSet } from '../derive/points.ts';
 import { coordinates, type RepairedPoint } from '../derive/repair-row.ts';
 import { classInWords } from '../derive/trust-words.ts';
 import { refuse, type Refusal } from '../quantities/refusal.ts';
-import type { FileText } from './file-text.ts';
-import { ANGLE_DECIMALS, LENGTH_DECIMALS, writeUtcTime } from './points-numbers.ts';
-
-/** Text of a file, piece by piece. */
-export interface PointsWriter {
-  readonly head: string;
-  readonly row: (point: RepairedPoint, into: FileText) => void;
-  readonly tail: string;
-}
+import { ANGLE_DECIMALS, LENGTH_DECIMALS } from './points-numbers.ts';
+import { TableBlocks, type ColumnForm, type TableBlock, type TableForm } from './table-block.ts';
 
 /** Every column that can be asked for. */
 export const TABLE_COLUMNS = [
@@ -70,39 +63,44 @@ export function usualColumns(set: PointSet): TableColumn[] {
   ];
 }
 
+/** A table while it is written: rows are gathered in blocks, and whoever has one writes it out. */
+export interface PointsTable {
+  readonly head: string;
+  readonly form: TableForm;
+  /** Gives back a block that is full with this point. */
+  readonly add: (point: RepairedPoint) => TableBlock | null;
+  /** What has been gathered since. */
+  readonly rest: () => TableBlock;
+}
+
 /**
  * The set's own separator and decimal sign, so that who wrote the file can read the result.
  * The state is always among the columns: what has been repaired must not be repaired again.
  */
-export function tableWriter(
+export function pointsTable(
   set: PointSet,
   asked: readonly TableColumn[],
   confidence: number,
-): PointsWriter | Refusal {
+): PointsTable | Refusal {
   const columns: readonly TableColumn[] = asked.includes('state') ? asked : [...asked, 'state'];
   const missing = columns.find((column) => !has(set, column));
   if (missing) return refuse(`${set.name} has no ${missing.replace('measured-', '')} to write`);
   const { separator, decimal } = set.plan;
-  const cells = columns.map((column) => cellOf(column, set, separator, decimal));
-  const parting = separator.charCodeAt(0);
+  const cells = columns.map((column) => cellOf(column, set));
   const level = `${Math.round(confidence * 1000) / 10} %`;
   const head = columns.map((column) => textCell(heading(column, set, level), separator)).join(separator);
+  const texts = cells.filter(({ form }) => form.kind === 'text').length;
+  const blocks = new TableBlocks(cells.length - texts, texts, (text) => textCell(text, separator));
   return {
     head: `${head}\r\n`,
-    row: (point, into) => {
-      for (let index = 0; index < cells.length; index++) {
-        if (index > 0) into.sign(parting);
-        cells[index]?.(point, into);
-      }
-      into.sign(RETURN);
-      into.sign(LINE_FEED);
+    form: { columns: cells.map(({ form }) => form), separator, decimal },
+    add(point) {
+      for (const cell of cells) cell.put(point, blocks);
+      return blocks.endRow();
     },
-    tail: '',
+    rest: () => blocks.taken(),
   };
 }
-
-const RETURN = 13;
-const LINE_FEED = 10;
 
 const FORM_OF: Partial<Record<string, PointSet['form']>> = {
   east: 'grid',
@@ -146,63 +144,68 @@ const METRES: Partial<Record<ColumnUnit, number>> = {
   usft: 1200 / 3937,
 };
 
-type Cell = (point: RepairedPoint, into: FileText) => void;
+interface Cell {
+  readonly form: ColumnForm;
+  readonly put: (point: RepairedPoint, into: TableBlocks) => void;
+}
+const numberCell = (value: (point: RepairedPoint) => number, factor: number, decimals: number): Cell => ({
+  form: { kind: 'number', factor, decimals },
+  put: (point, into) => into.addNumber(value(point)),
+});
+const lengthCell = (value: (point: RepairedPoint) => number | null): Cell =>
+  numberCell((point) => value(point) ?? NaN, 1, LENGTH_DECIMALS);
+const textual = (text: (point: RepairedPoint) => string): Cell => ({
+  form: { kind: 'text' },
+  put: (point, into) => into.addText(text(point)),
+});
 
-function cellOf(column: TableColumn, set: PointSet, separator: string, decimal: '.' | ','): Cell {
-  const length = (value: number | null, into: FileText) => into.fixed(value ?? NaN, LENGTH_DECIMALS, decimal);
-  const encoded = cached((value) => new TextEncoder().encode(textCell(value, separator)));
-  const repeated = (value: string, into: FileText) => into.encoded(encoded(value));
-  const measured = column.startsWith('measured-');
+function cellOf(column: TableColumn, set: PointSet): Cell {
+  switch (column) {
+    case 'name':
+      return textual(({ row }) => row.name ?? '');
+    case 'code':
+      return textual(({ row }) => row.code ?? '');
+    case 'time':
+      return { form: { kind: 'time' }, put: ({ row }, into) => into.addNumber(row.time ?? NaN) };
+    case 'class':
+      return textual(({ label }) => label);
+    case 'class-as-repaired':
+      return textual(({ fate }) => classInWords(fate.asRepaired));
+    case 'shift-east':
+      return lengthCell(({ shift }) => shift?.east ?? 0);
+    case 'shift-north':
+      return lengthCell(({ shift }) => shift?.north ?? 0);
+    case 'shift-up':
+      return lengthCell(({ shift }) => shift?.up ?? 0);
+    case 'uncertainty-horizontal':
+      return lengthCell(({ horizontal }) => horizontal);
+    case 'uncertainty-up':
+      return lengthCell(({ up }) => up);
+    case 'reason':
+      return textual(({ reason }) => reason);
+    case 'state':
+      return textual(({ shift, row }) => (shift ? 'corrected' : stateOf(row.state, set)));
+    default:
+      return coordinateCell(column, set);
+  }
+}
+
+const DECIMALS: Partial<Record<ColumnUnit, number>> = { '°': ANGLE_DECIMALS, mm: 1, cm: 2, km: 7 };
+
+function coordinateCell(column: TableColumn, set: PointSet): Cell {
   const what = column.replace('measured-', '');
   const index = ['north', 'longitude', 'y'].includes(what) ? 1 : what === 'height' || what === 'z' ? 2 : 0;
-  if (what in FORM_OF || what === 'height') {
-    const unit = unitOf(set, what);
-    const factor = METRES[unit] ?? 1;
-    const decimals =
-      unit === '°'
-        ? ANGLE_DECIMALS
-        : unit === 'mm'
-          ? 1
-          : unit === 'cm'
-            ? 2
-            : unit === 'km'
-              ? 7
-              : LENGTH_DECIMALS;
-    const valueOf = measured
-      ? (point: RepairedPoint) => coordinates(point.row, set)[index] ?? NaN
-      : repairedCoordinate(index);
-    return (point, into) => into.fixed(valueOf(point) / factor, decimals, decimal);
-  }
-  const cells: Partial<Record<TableColumn, Cell>> = {
-    name: ({ row }, into) => into.text(textCell(row.name ?? '', separator)),
-    code: ({ row }, into) => repeated(row.code ?? '', into),
-    time: ({ row }, into) => writeUtcTime(row.time, into),
-    class: ({ label }, into) => repeated(label, into),
-    'class-as-repaired': ({ fate }, into) => repeated(classInWords(fate.asRepaired), into),
-    'shift-east': ({ shift }, into) => length(shift?.east ?? 0, into),
-    'shift-north': ({ shift }, into) => length(shift?.north ?? 0, into),
-    'shift-up': ({ shift }, into) => length(shift?.up ?? 0, into),
-    'uncertainty-horizontal': ({ horizontal }, into) => length(horizontal, into),
-    'uncertainty-up': ({ up }, into) => length(up, into),
-    reason: ({ reason }, into) => repeated(reason, into),
-    state: ({ shift, row }, into) => repeated(shift ? 'corrected' : stateOf(row.state, set), into),
-  };
-  return cells[column] ?? (() => undefined);
+  const unit = unitOf(set, what);
+  const value = column.startsWith('measured-')
+    ? ({ row }: RepairedPoint) => coordinates(row, set)[index]
+    : repairedCoordinate(index);
+  return numberCell(value, METRES[unit] ?? 1, DECIMALS[unit] ?? LENGTH_DECIMALS);
 }
 
 const repairedCoordinate = (index: 0 | 1 | 2): ((point: RepairedPoint) => number) =>
   index === 0 ? ({ first }) => first : index === 1 ? ({ second }) => second : ({ third }) => third;
 
 const stateOf = (own: string | undefined, { entry }: PointSet) => own ?? entry.state?.name ?? '';
-
-function cached<Made>(make: (value: string) => Made): (value: string) => Made {
-  let last = '';
-  let made = make('');
-  return (value) => {
-    if (value !== last) [last, made] = [value, make(value)];
-    return made;
-  };
-}
 
 /**
  * A text as a cell: quoted where it must be (RFC 4180), and with an apostrophe before what a spreadsheet would run as a

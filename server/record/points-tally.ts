@@ -1,5 +1,5 @@
 /** What an account of a set tells, gathered while its points pass by; nothing of the points is kept. */
-import { repeatedFinder, type PointSet, type PointsScan } from '../derive/points.ts';
+import { repeatedFinder, type PointSet, type PointsScan, type Steps } from '../derive/points.ts';
 import { BEND_WORTH_PROCESSING } from '../derive/repair-bend.ts';
 import type { RepairedPoint } from '../derive/repair-row.ts';
 import type { PointsFacts } from '../evidence/points/points-file.ts';
@@ -20,12 +20,12 @@ export interface Tally extends Pick<PointsScan, 'repeated' | 'manyNames'> {
   readonly facts: PointsFacts | Refusal;
 }
 
-/** Reads a whole set, hands each point on, and tells what there was. */
-export function tallied(
+/** Reads a whole set piece by piece, hands each point on, and tells what there was. */
+export function* tallied(
   set: PointSet,
   repair: (row: RepairedPoint['row']) => RepairedPoint,
   take: (point: RepairedPoint) => void,
-): Tally {
+): Steps<Tally> {
   const labels = counter();
   const reasons = counter();
   const finder = repeatedFinder();
@@ -34,7 +34,7 @@ export function tallied(
   let withoutTime = 0;
   let bent = 0;
   let largestBend = 0;
-  const facts = set.read((row) => {
+  const takeRow = (row: RepairedPoint['row']) => {
     const point = repair(row);
     total += 1;
     if (point.shift) repaired += 1;
@@ -45,7 +45,8 @@ export function tallied(
     reasons.count(point.reason);
     finder.take(row);
     take(point);
-  });
+  };
+  const facts = set.steps ? yield* set.steps(takeRow) : set.read(takeRow);
   const counts = { total, repaired, withoutTime, bent, largestBend };
   return { set, ...counts, labels: labels.counts(), reasons: reasons.counts(), facts, ...finder.found() };
 }
