@@ -12,7 +12,7 @@ import {
   type PublishDiagnosticsParams,
 } from 'vscode-languageserver/node';
 
-const PROGRAM = '.cache/protocol/tribrach.cjs';
+export const PROGRAM = '.cache/protocol/tribrach.cjs';
 
 /** The program as it is packaged, from the sources as they are now; put in place whole, for tests run beside one another. */
 export async function buildProgram(): Promise<void> {

@@ -123,6 +123,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ELOOP: 'its links lead in a circle',
   ENAMETOOLONG: 'its name is too long',
   ENXIO: 'it is no ordinary file',
+  EFBIG: 'it grows larger than a file may be here',
   ENOSPC: 'there is no room left on the disk',
   EROFS: 'the disk can only be read',
 };

@@ -25,9 +25,10 @@ const MOST_WAITING = 8;
 interface Task {
   readonly block: TableBlock;
   readonly form: TableForm;
+  readonly name: string;
   readonly descriptor: number;
 }
-/** Null for what is done, else the reason why it could not be. */
+/** Null for what is done, else a sentence that says why it could not be. */
 type Answer = string | null;
 
 /** @param program to start a thread of; null where there is none */
@@ -45,7 +46,7 @@ export function tableWriter(program: string | null): TableWriter {
     const started = new Worker(path, { workerData: THREAD });
     started.on('message', (answer: Answer) => {
       waiting -= 1;
-      if (answer !== null) fail(new CannotRun([`cannot write the table: ${answer}`]));
+      if (answer !== null) fail(new CannotRun([answer]));
       wake();
     });
     started.on('error', fail);
@@ -64,7 +65,7 @@ export function tableWriter(program: string | null): TableWriter {
       }
       thread ??= start(program);
       waiting += 1;
-      const task: Task = { block, form, descriptor: file.handOver() };
+      const task: Task = { block, form, name: file.name, descriptor: file.handOver() };
       thread.postMessage(task, [
         block.numbers.buffer,
         block.texts.buffer,
@@ -87,22 +88,15 @@ export const isTableThread = () => !isMainThread && workerData === THREAD;
 export function serveTables(): void {
   const port = parentPort;
   const text = new FileText();
-  port?.on('message', ({ block, form, descriptor }: Task) => {
-    port.postMessage(
-      answered(() => {
-        writeBlock(block, form, text);
-        const bytes = text.taken();
-        for (let done = 0; done < bytes.length;) done += writeSync(descriptor, bytes, done);
-      }),
-    );
+  port?.on('message', ({ block, form, name, descriptor }: Task) => {
+    let answer: Answer = null;
+    try {
+      writeBlock(block, form, text);
+      const bytes = text.taken();
+      for (let done = 0; done < bytes.length;) done += writeSync(descriptor, bytes, done);
+    } catch (error) {
+      answer = `cannot write ${name}: ${reasonOf(error)}`;
+    }
+    port.postMessage(answer);
   });
-}
-
-function answered(act: () => void): Answer {
-  try {
-    act();
-    return null;
-  } catch (error) {
-    return reasonOf(error);
-  }
 }

@@ -411,11 +411,7 @@ function scanned(read: PointSet['read']): PointsScan {
   const outermost = outermostFinder();
   const facts = read((row) => {
     outermost.take(row);
-    if (rowCount === times.length) {
-      const larger = new Float64Array(times.length * 2);
-      larger.set(times);
-      times = larger;
-    }
+    if (rowCount === times.length) times = enlarged(times);
     times[rowCount] = row.time ?? NaN;
     rowCount += 1;
     if (row.state !== undefined && states.size < MOST_REPEATED)
@@ -438,33 +434,52 @@ export function repeatedFinder(): {
   readonly take: (row: PointRow) => void;
   readonly found: () => Pick<PointsScan, 'repeated' | 'manyNames'>;
 } {
-  const seen = new Map<string, Occurrence>();
+  const seen = new Map<string, number>();
+  // Plain numbers, five for each name, since very many small objects cost more than what is in them.
+  let firsts = new Float64Array(5 * 1024);
   const repeated: Repeated[] = [];
   let manyNames = false;
   return {
     take(row) {
       const { name, time } = row;
       if (manyNames || name === undefined || time === undefined) return;
-      const first = seen.get(name);
-      if (!first) {
-        seen.set(name, occurrenceOf(row, time));
+      const known = seen.get(name);
+      if (known === undefined) {
+        const at = 5 * seen.size;
+        if (at === firsts.length) firsts = enlarged(firsts);
+        firsts[at] = row.line;
+        firsts[at + 1] = time;
+        firsts[at + 2] = firstOf(row);
+        firsts[at + 3] = secondOf(row);
+        firsts[at + 4] = thirdOf(row);
+        seen.set(name, at);
         manyNames = seen.size >= MOST_NAMES;
         return;
       }
-      if (Math.abs(time - first.time) < ANOTHER_INITIALISATION || repeated.length >= MOST_REPEATED) return;
-      repeated.push({ name, first, second: occurrenceOf(row, time) });
+      const [line = NaN, before = NaN, first = NaN, second = NaN, third = NaN] = firsts.subarray(
+        known,
+        known + 5,
+      );
+      if (Math.abs(time - before) < ANOTHER_INITIALISATION || repeated.length >= MOST_REPEATED) return;
+      repeated.push({
+        name,
+        first: { line, time: before, first, second, third },
+        second: { line: row.line, time, first: firstOf(row), second: secondOf(row), third: thirdOf(row) },
+      });
     },
     found: () => ({ repeated, manyNames }),
   };
 }
 
-const occurrenceOf = (row: PointRow, time: number): Occurrence => ({
-  line: row.line,
-  time,
-  first: row.east ?? row.latitude ?? row.x ?? NaN,
-  second: row.north ?? row.longitude ?? row.y ?? NaN,
-  third: row.height ?? row.z ?? NaN,
-});
+const firstOf = (row: PointRow) => row.east ?? row.latitude ?? row.x ?? NaN;
+const secondOf = (row: PointRow) => row.north ?? row.longitude ?? row.y ?? NaN;
+const thirdOf = (row: PointRow) => row.height ?? row.z ?? NaN;
+
+function enlarged(numbers: Float64Array<ArrayBuffer>): Float64Array<ArrayBuffer> {
+  const larger = new Float64Array(numbers.length * 2);
+  larger.set(numbers);
+  return larger;
+}
 
 /** What the notes say of a set as a whole. */
 export const saidOf = ({
