@@ -58,10 +58,12 @@ export async function startClient(
     new StreamMessageWriter(child.stdin),
   );
   const published = new Map<string, PublishDiagnosticsParams>();
+  const publications: PublishDiagnosticsParams[] = [];
   const waiting = new Set<() => void>();
   const asked: string[] = [];
   connection.onNotification('textDocument/publishDiagnostics', (news: PublishDiagnosticsParams) => {
     published.set(news.uri, news);
+    publications.push(news);
     for (const look of [...waiting]) look();
   });
   const told: { method: string; parameters: unknown }[] = [];
@@ -122,6 +124,8 @@ export async function startClient(
     told,
     /** What was last published of each file. */
     published,
+    /** All of it, in order. */
+    publications,
     /** What was said of how far something is. */
     progress,
     /** Shuts the server down as a client must, and gives back its exit status. */
@@ -133,5 +137,10 @@ export async function startClient(
       return { status, complained };
     },
     kill: () => child.kill('SIGKILL'),
+    signal: (name: NodeJS.Signals) => child.kill(name),
+    /** Bytes as they are, whatever they say. */
+    write: (text: string) => void child.stdin.write(text),
+    ended,
+    complaints: () => complained,
   };
 }
