@@ -8,7 +8,7 @@ import { isHole } from '../quantities/value.ts';
 import { interned, NOTHING } from '../derive/remembered.ts';
 import type { Session } from '../session/session.ts';
 import { keyedDifferences, type KeyedDifference } from './keyed-differences.ts';
-import { fitOf, lengthIn } from './likelihood.ts';
+import { fitOf, lengthIn, logSum } from './likelihood.ts';
 import { evidenceOf, type Evidence } from './observed-checks.ts';
 import { bendingOf, predictionOf } from './prediction.ts';
 import { situationOf, type Situation } from './situation.ts';
@@ -192,7 +192,7 @@ const LARGE_ENOUGH = 2;
 
 /** Two slips at once only where one changes heights alone and the other positions alone. */
 function withPairs(singles: readonly Candidate[], evidence: Evidence, none: number): Scored[] {
-  const alone = singles.map((one) => scored(one, none));
+  const alone = bySlip(singles.map((one) => scored(one, none)));
   const kind = (wanted: 'up' | 'horizontal') =>
     singles.filter((one) => one.size < TOO_LARGE && changesOnly(one, evidence) === wanted);
   const bySide = (wanted: 'up' | 'horizontal') =>
@@ -202,7 +202,7 @@ function withPairs(singles: readonly Candidate[], evidence: Evidence, none: numb
       .slice(0, PAIRED)
       .map(({ one }) => one);
   const best = Math.max(...alone.map(({ odds }) => odds), 1);
-  const pairs = bySide('up').flatMap((up) =>
+  const pairs = bySide('up').flatMap((up): Scored[] =>
     bySide('horizontal').flatMap((horizontal) => {
       if (up.slips[0] === horizontal.slips[0]) return [];
       const both = judged(
@@ -217,12 +217,11 @@ function withPairs(singles: readonly Candidate[], evidence: Evidence, none: numb
         },
         evidence,
       );
-      const two = scored(both, none);
-      // Two must be that much better than one, as one must be than none.
-      return two.odds > OFFERED * best ? [two] : [];
+      return [scored(both, none)];
     }),
   );
-  return [...alone, ...pairs];
+  // Two must be that much better than one, as one must be than none.
+  return [...alone, ...bySlip(pairs).filter(({ odds }) => odds > OFFERED * best)];
 }
 /** Of a base that is wrong by more, vectors are bent so much that a second slip cannot be seen beside it, metres. */
 const TOO_LARGE = 10_000;
@@ -235,6 +234,31 @@ function scored(one: Candidate, none: number): Scored {
 }
 /** Beyond this a number says nothing more. */
 const MOST = 600;
+
+/** A slip was made in one of its ways, so that they add up; the likeliest of them speaks for it. */
+function bySlip(ways: readonly Scored[]): Scored[] {
+  const slips = new Map<string, Scored[]>();
+  for (const way of ways) {
+    const name = way.slips.map((slip) => slip.name).join('+');
+    const known = slips.get(name);
+    if (known) known.push(way);
+    else slips.set(name, [way]);
+  }
+  return [...slips.values()].flatMap((own) => {
+    const [first, ...others] = own;
+    if (!first) return [];
+    const likeliest = others.reduce((best, one) => (one.log > best.log ? one : best), first);
+    const sum = (of: (way: Scored) => number) => own.reduce((total, way) => total + of(way), 0);
+    return [
+      {
+        ...likeliest,
+        log: logSum(own.map(({ log }) => log)),
+        odds: sum(({ odds }) => odds),
+        times: sum(({ times }) => times),
+      },
+    ];
+  });
+}
 
 /** Which components a candidate touches at all; null where both. */
 function changesOnly({ predicted, directions }: Candidate, { rows }: Evidence): 'up' | 'horizontal' | null {
@@ -263,13 +287,7 @@ function sideLog(one: Candidate, evidence: Evidence, side: 'up' | 'horizontal'):
 
 /** Offered slips, the likeliest first, each with what lies too close to be told apart from it. */
 function grouped(candidates: readonly Scored[], evidence: Evidence): Group[] {
-  const bySlip = new Map<string, Scored>();
-  for (const one of candidates) {
-    const name = one.slips.map((slip) => slip.name).join('+');
-    const known = bySlip.get(name);
-    if (!known || one.log > known.log) bySlip.set(name, one);
-  }
-  const seen = [...bySlip.values()]
+  const seen = candidates
     .filter(({ fitted }) => lengthIn(fitted, evidence.noise) > SEEN)
     .sort((one, other) => other.log - one.log);
   const groups: Scored[][] = [];
