@@ -9,8 +9,9 @@ import { interned, NOTHING } from '../derive/remembered.ts';
 import type { Session } from '../session/session.ts';
 import { keyedDifferences, type KeyedDifference } from './keyed-differences.ts';
 import { fitOf, lengthIn, logSum } from './likelihood.ts';
+import { leftOfBending } from './bending.ts';
 import { evidenceOf, type Evidence } from './observed-checks.ts';
-import { bendingOf, predictionOf } from './prediction.ts';
+import { predictionOf } from './prediction.ts';
 import { situationOf, type Situation } from './situation.ts';
 import type { Slip, SlipName, Way } from './slip.ts';
 import { SLIPS } from './slips.ts';
@@ -183,7 +184,7 @@ function candidate(
 }
 
 function judged(of: Omit<Candidate, 'fitted' | 'log'>, { residuals, noise, noiseWith }: Evidence): Candidate {
-  const here = of.size > LARGE_ENOUGH ? noiseWith(bendingOf(of.size)) : noise;
+  const here = of.size > LARGE_ENOUGH ? noiseWith(leftOfBending(of.size)) : noise;
   const { log, fitted } = fitOf(residuals, of.predicted, of.directions, here);
   return { ...of, fitted, log: log + Math.log(of.prior) };
 }
@@ -278,7 +279,7 @@ function changesOnly({ predicted, directions }: Candidate, { rows }: Evidence): 
 function sideLog(one: Candidate, evidence: Evidence, side: 'up' | 'horizontal'): number {
   const own = evidence.rows.map(({ axis }) => (axis === 'up') === (side === 'up'));
   const only = (values: readonly number[]) => values.map((value, index) => (own[index] ? value : 0));
-  const noise = one.size > LARGE_ENOUGH ? evidence.noiseWith(bendingOf(one.size)) : evidence.noise;
+  const noise = one.size > LARGE_ENOUGH ? evidence.noiseWith(leftOfBending(one.size)) : evidence.noise;
   return (
     fitOf(only(evidence.residuals), only(one.predicted), one.directions.map(only), noise).log +
     Math.log(one.prior)

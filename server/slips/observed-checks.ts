@@ -1,6 +1,7 @@
 /** The checks that a diagnosis rests on: what is left of their residuals, and the noise that they share and that they do not. */
 import { isHole } from '../quantities/value.ts';
 import type { CheckValues } from '../derive/check.ts';
+import { unknownBending, type Bent } from './bending.ts';
 import { noiseOf, type Noise } from './likelihood.ts';
 import { numberOf } from './situation.ts';
 import type { Shift } from './slip.ts';
@@ -13,7 +14,7 @@ export interface Evidence {
   readonly residuals: readonly number[];
   readonly noise: Noise;
   /** The same with something more in each check: what large errors of the base do to its vectors. */
-  readonly noiseWith: (extra: (check: CheckValues) => number) => Noise;
+  readonly noiseWith: (extra: (check: CheckValues) => Bent) => Noise;
 }
 export interface Row {
   readonly check: CheckValues;
@@ -33,12 +34,14 @@ export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
       rows.push({ check, axis });
       residuals.push(residual - (numberOf(check.explained[axis]) ?? 0));
     }
-  const noiseWith = (extra: (check: CheckValues) => number): Noise => {
-    const noise = noiseOf(covariance(rows, (check) => Math.hypot(extra(check), explainedLoss(check))));
+  const noiseWith = (extra: ((check: CheckValues) => Bent) | null): Noise => {
+    const noise = noiseOf(
+      covariance(rows, (check) => [explainedLoss(check), ...(extra ? [extra(check)] : [])]),
+    );
     if (!noise) throw new Error('every check has noise of its own');
     return noise;
   };
-  return rows.length === 0 ? null : { rows, residuals, noise: noiseWith(() => 0), noiseWith };
+  return rows.length === 0 ? null : { rows, residuals, noise: noiseWith(null), noiseWith };
 }
 
 /** A vector at each check, in the order of the rows. */
@@ -50,18 +53,9 @@ export const inRows = (rows: readonly Row[], shift: (check: CheckValues) => Shif
   });
 };
 
-/**
- * A wrong base bends its vectors by about this share of their length for each metre (small-angle estimate: a point of the
- * base's zenith moves by an arc of shift over the distance of the satellites).
- */
-const BENT_PER_METRE = 0.04e-6;
-
-export const bentBy = (size: number, check: CheckValues): number =>
-  size * BENT_PER_METRE * (numberOf(check.distance.ellipsoid) ?? 0);
-
-function explainedLoss(check: CheckValues): number {
+function explainedLoss(check: CheckValues): Bent {
   const parts = AXES.map((axis) => numberOf(check.explained[axis]) ?? 0);
-  return bentBy(Math.hypot(...parts), check);
+  return unknownBending(Math.hypot(...parts))(check);
 }
 
 /** Marks without a stated uncertainty are taken to be good to this (common practice), metres. */
@@ -74,7 +68,7 @@ const UNFIXED: Readonly<Record<string, { horizontal: number; up: number }>> = {
 };
 
 /** The base's mark is in all checks alike, a check mark in its own, the rest in each check anew. */
-function covariance(rows: readonly Row[], extra: (check: CheckValues) => number): number[][] {
+function covariance(rows: readonly Row[], extra: (check: CheckValues) => readonly Bent[]): number[][] {
   return rows.map((row, index) =>
     rows.map((column, other) => {
       if (row.axis !== column.axis) return 0;
@@ -82,7 +76,9 @@ function covariance(rows: readonly Row[], extra: (check: CheckValues) => number)
       const { base, mark } = marksOf(row.check, direction);
       let shared = row.check.setup === column.check.setup ? base ** 2 : 0;
       if (row.check.mark === column.check.mark) shared += mark ** 2;
-      if (index === other) shared += own(row.check, direction) ** 2 + extra(row.check) ** 2;
+      if (index === other)
+        shared +=
+          Math.hypot(own(row.check, direction), ...extra(row.check).map((bent) => bent[direction])) ** 2;
       return shared;
     }),
   );

@@ -1,6 +1,6 @@
 /** What a way to make a slip predicts for every check, and which amounts it leaves open. */
 
-import { geocentricVectorOf } from '../geodesy/topocentric.ts';
+import { geocentricVectorOf, topocentricOf } from '../geodesy/topocentric.ts';
 import {
   latitude as asLatitude,
   longitude as asLongitude,
@@ -9,10 +9,11 @@ import {
 } from '../quantities/brands.ts';
 import { isHole } from '../quantities/value.ts';
 import type { CheckValues } from '../derive/check.ts';
-import { bentBy, inRows, type Evidence } from './observed-checks.ts';
+import { bending, vectorTo } from './bending.ts';
+import { inRows, type Evidence } from './observed-checks.ts';
 import { shownShifted } from './shown.ts';
 import type { Situation } from './situation.ts';
-import type { Effect, Freedom, Shift } from './slip.ts';
+import type { Effect, Freedom, Place, Shift } from './slip.ts';
 import { broadcastShift } from './told.ts';
 
 export interface Prediction {
@@ -56,33 +57,46 @@ export function predictionOf(effect: Effect, situation: Situation, evidence: Evi
 function ofBase(
   shift: Geocentric | null,
   directions: readonly (readonly number[])[],
-  { derivation }: Situation,
+  { derivation, right, setup }: Situation,
   { rows }: Evidence,
 ): Prediction | null {
-  if (!shift) return null;
+  if (!shift || !right.place) return null;
   const geoid = isHole(derivation.geoid) ? null : derivation.geoid;
   const size = Math.hypot(shift.x, shift.y, shift.z);
   if (!Number.isFinite(size)) return null;
+  const origin = placeOf(right.place);
+  const error = topocentricOf(origin, shift);
+  const shownAt = (check: CheckValues) => {
+    const bent = geocentricVectorOf(origin, inMetres(bending(error, vectorTo(check, setup))));
+    const whole = { x: metres(shift.x + bent.x), y: metres(shift.y + bent.y), z: metres(shift.z + bent.z) };
+    return shownShifted(check, whole, geoid);
+  };
+  const shown = new Map([...new Set(rows.map(({ check }) => check))].map((check) => [check, shownAt(check)]));
+  // Nobody knows what a controller takes off where its geoid does not reach.
+  const beyond = inRows(rows, (check) => shown.get(check)?.beyondGeoid ?? null).map((part) => part * GEOID);
   return {
-    predicted: inRows(rows, (check) => shownShifted(check, shift, geoid)),
-    directions: directions.filter((direction) => direction.some((part) => part !== 0)),
+    predicted: inRows(rows, (check) => shown.get(check) ?? null),
+    directions: [...directions, beyond].filter((direction) => direction.some((part) => part !== 0)),
     size,
   };
 }
 
-/** What a large error of the base adds to the noise of a check; its direction is not followed up. */
-export const bendingOf =
-  (size: number) =>
-  (check: CheckValues): number =>
-    bentBy(size, check);
+/** Heights of the geoid above the ellipsoid over the whole earth, root mean square (from memory: EGM96, some 30 m), metres. */
+const GEOID = 30;
 
 const upwards = (up: number, situation: Situation) => inHorizon({ east: 0, north: 0, up }, situation);
 
 function inHorizon({ east, north, up }: Shift, { right }: Situation): Geocentric | null {
   if (!right.place) return null;
-  const origin = {
-    latitude: asLatitude(right.place.latitude),
-    longitude: asLongitude(right.place.longitude),
-  };
-  return geocentricVectorOf(origin, { east: metres(east), north: metres(north), up: metres(up) });
+  return geocentricVectorOf(placeOf(right.place), inMetres({ east, north, up }));
 }
+
+const placeOf = ({ latitude, longitude }: Place) => ({
+  latitude: asLatitude(latitude),
+  longitude: asLongitude(longitude),
+});
+const inMetres = ({ east, north, up }: Shift) => ({
+  east: metres(east),
+  north: metres(north),
+  up: metres(up),
+});

@@ -16,8 +16,13 @@ import type { Located } from '../derive/locate.ts';
 import { numberOf } from './situation.ts';
 import type { Place, Shift } from './slip.ts';
 
+/** Where the grid of the geoid does not reach the shown place: what each metre of geoid there would take off, in the mark's horizon. */
+interface Shown extends Shift {
+  readonly beyondGeoid: Shift | null;
+}
+
 /** The residual when the whole of what the rover shows is moved by a geocentric vector; null without a known mark. */
-export function shownShifted(check: CheckValues, by: Geocentric, geoid: GeoidModel | null): Shift | null {
+export function shownShifted(check: CheckValues, by: Geocentric, geoid: GeoidModel | null): Shown | null {
   const known = knownPlace(check);
   if (!known) return null;
   const { located, level } = known;
@@ -28,8 +33,15 @@ export function shownShifted(check: CheckValues, by: Geocentric, geoid: GeoidMod
     y: metres(here.y + by.y),
     z: metres(here.z + by.z),
   });
-  const up = there.height - level - geoidRise(check, placeIn(located), there, geoid);
-  return { ...horizontal(located, there, level, up), up };
+  const rise = geoidRise(check, placeIn(located), there, geoid);
+  const up = there.height - level - (rise ?? 0);
+  const shown = { ...horizontal(located, there, level, up), up };
+  if (rise !== null) return { ...shown, beyondGeoid: null };
+  const lower = horizontal(located, there, level, up - 1);
+  return {
+    ...shown,
+    beyondGeoid: { east: lower.east - shown.east, north: lower.north - shown.north, up: -1 },
+  };
 }
 
 /** The residual when the controller shows another place and the right height. */
@@ -38,15 +50,19 @@ export function shownAside(check: CheckValues, place: Place): Shift | null {
   return known && { ...horizontal(known.located, place, known.level, 0), up: 0 };
 }
 
-/** A controller takes the geoid off where it believes to be, which is not where the mark is. */
-function geoidRise({ observed }: CheckValues, here: Place, there: Place, geoid: GeoidModel | null): number {
+/** A controller takes the geoid off where it believes to be, which is not where the mark is; null where it reaches only one of them. */
+function geoidRise(
+  { observed }: CheckValues,
+  here: Place,
+  there: Place,
+  geoid: GeoidModel | null,
+): number | null {
   if (!geoid || isHole(observed.height) || observed.height.surface !== 'orthometric') return 0;
   const [known, shown] = [here, there].map(({ latitude, longitude }) =>
     geoid.undulation(latitude, longitude),
   );
-  return known === undefined || shown === undefined || isRefusal(known) || isRefusal(shown)
-    ? 0
-    : shown - known;
+  if (known === undefined || isRefusal(known)) return 0;
+  return shown === undefined || isRefusal(shown) ? null : shown - known;
 }
 
 /** As residuals of checks are formed: in the horizon of the mark, both points at the height of mark and observation. */

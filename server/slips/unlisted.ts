@@ -1,10 +1,11 @@
 /** What else may have happened: nothing at all, an error of the base that no habit explains, a mark that moved, one bad check. */
-import { bentBy, inRows, type Evidence } from './observed-checks.ts';
+import { unknownBending } from './bending.ts';
+import { inRows, type Evidence } from './observed-checks.ts';
 import { fitOf, logSum } from './likelihood.ts';
 import type { Shift } from './slip.ts';
 
-/** Shares of what is none of the known slips, before the checks are seen (judgement, not measured). */
-const SHARE = { nothing: 0.1, base: 0.5, mark: 0.2, check: 0.2 };
+/** Which of the four it is nobody can say before the checks are seen: each is taken to be as likely as the others. */
+const SHARE = 0.25;
 /** Standard deviations of each component that an unlisted error may have, metres; all equally likely. */
 const SIZES = [0.02, 0.06, 0.2, 0.6, 2];
 const LARGE = [10, 50, 300, 2e3, 2e4, 2e5, 2e6, 1e7];
@@ -20,25 +21,25 @@ export function logOfNone({ rows, residuals, noise, noiseWith }: Evidence): numb
     (['east', 'north', 'up'] as const).map((axis) =>
       inRows(rows, (check) => (applies(check) ? { ...NOTHING, [axis]: size } : null)),
     );
-  const logs = [Math.log(SHARE.nothing) + fitOf(residuals, zero, [], noise).log];
+  const logs = [Math.log(SHARE) + fitOf(residuals, zero, [], noise).log];
   const add = (
     share: number,
     size: number,
     applies: (check: (typeof checks)[number]) => boolean,
     bends: boolean,
   ) => {
-    const here = bends && size >= 5 ? noiseWith((check) => bentBy(size, check)) : noise;
+    const here = bends && size >= 5 ? noiseWith(unknownBending(size)) : noise;
     logs.push(Math.log(share) + fitOf(residuals, zero, vector(size, applies), here).log);
   };
-  for (const size of sizes) add(SHARE.base / sizes.length, size, () => true, true);
+  for (const size of sizes) add(SHARE / sizes.length, size, () => true, true);
   if (marks.length > 1)
     for (const size of SIZES)
       for (const mark of marks)
-        add(SHARE.mark / marks.length / SIZES.length, size, (check) => check.mark === mark, false);
+        add(SHARE / marks.length / SIZES.length, size, (check) => check.mark === mark, false);
   if (checks.length > 1)
     for (const size of SIZES)
       for (const one of checks)
-        add(SHARE.check / checks.length / SIZES.length, size, (check) => check === one, false);
+        add(SHARE / checks.length / SIZES.length, size, (check) => check === one, false);
   return logSum(logs);
 }
 

@@ -17,15 +17,20 @@ export interface BilinearGeoid {
   readonly twist: number;
 }
 
+/** A controller that is led beyond its grid takes nothing off: the surface is one of a region, not of the earth. */
 export function geoidModel(surface: BilinearGeoid): GeoidModel {
   return ({ latitude, longitude }) => {
     const north = latitude - surface.origin.latitude;
     const east = longitude - surface.origin.longitude;
+    if (Math.abs(north) > REACH || Math.abs(east) > REACH) return 0;
     return (
       surface.separation + surface.northward * north + surface.eastward * east + surface.twist * north * east
     );
   };
 }
+
+/** Degrees around the origin that the grid covers; nobody works farther than half of one and 20 km away. */
+const REACH = 1.5;
 
 /** Between −60 and 80 m, sloping by up to some 20 mm a kilometre. */
 export function drawGeoid(random: Random, near: Graticule): BilinearGeoid {
@@ -38,12 +43,12 @@ export function drawGeoid(random: Random, near: Graticule): BilinearGeoid {
   };
 }
 
-/** The degree around the origin as a GTX grid: 40-byte big-endian header (south, west, steps as float64, rows, columns as int32), float32 rows from the south. */
+/** The region as a GTX grid: 40-byte big-endian header (south, west, steps as float64, rows, columns as int32), float32 rows from the south. */
 export function geoidAsGtx(surface: BilinearGeoid): Uint8Array {
-  const count = 9;
   const step = 0.25;
-  const south = surface.origin.latitude - 1;
-  const west = surface.origin.longitude - 1;
+  const count = 1 + (2 * REACH) / step;
+  const south = surface.origin.latitude - REACH;
+  const west = surface.origin.longitude - REACH;
   const view = new DataView(new ArrayBuffer(40 + 4 * count * count));
   [south, west, step, step].forEach((value, index) => {
     view.setFloat64(8 * index, value);
