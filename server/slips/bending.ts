@@ -5,8 +5,8 @@
  * Of a satellite in direction u at distance ρ, from a place that is wrong by b, a vector d shows up as u·d less
  * (b·d − (u·b)(u·d)) / ρ. Least squares turn that into a vector and a clock. Over a sky that is evenly full above 12° of
  * satellites 26 560 km from the centre of the earth, weighted with the squared sine of their elevation, all that is left
- * by symmetry is one rise for each metre of b along d and one stretch for each metre of b upwards; bending.test.ts solves
- * such a sky. Real skies are not even, which stays as noise.
+ * by symmetry is one rise for each metre of b along d and one stretch for each metre of b upwards. The tests solve such a
+ * sky. Real skies are not even, which stays as noise.
  */
 import { geocentricOf } from '../geodesy/geocentric.ts';
 import { topocentricBetween } from '../geodesy/topocentric.ts';
@@ -22,11 +22,12 @@ import type { Shift } from './slip.ts';
 /** Per metre of error and metre of vector. */
 const RISE = 0.039e-6;
 const STRETCH = 0.028e-6;
-/** What is left of it under skies that are not even, standard deviations per metre of error and metre of vector (a third of the bending, common practice). */
+/** What is left of it under skies that are not even, standard deviations per metre of error and metre of vector (over simulated skies). */
 const LEFT = { horizontal: 0.007e-6, up: 0.013e-6 };
 /** The whole of it, where the direction of the error is not known. */
 const WHOLE = { horizontal: 0.02e-6, up: 0.04e-6 };
 
+/** Standard deviations that bending adds to a check, of each horizontal axis and upwards; metres. */
 export interface Bent {
   readonly horizontal: number;
   readonly up: number;

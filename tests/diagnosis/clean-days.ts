@@ -5,6 +5,7 @@ import type { Files } from '../../server/session/files.ts';
 import { drawScene, liveDay } from '../simulation/day.ts';
 import { geoidAsGtx } from '../simulation/geoid.ts';
 import { sessionText } from '../simulation/session-text.ts';
+import { seedOf, type Series } from './series.ts';
 
 export interface CleanDays {
   /** Components of checks that could have surprised: horizontally and in height. */
@@ -15,13 +16,13 @@ export interface CleanDays {
 }
 
 /** One check a day, so that no two share a mark, a tape or a sky. */
-export function cleanDays(days: number): CleanDays {
+export function cleanDays(days: number, series: Series): CleanDays {
   let judged = 0;
   let surprising = 0;
   const errors: string[] = [];
   for (let number = 0; number < days; number++) {
     const scene = drawScene({
-      seed: `clean ${String(number)}`,
+      seed: seedOf(series, 'clean', number),
       points: 0,
       checkMarks: 1,
       rounds: ['OPEN'],
@@ -36,11 +37,4 @@ export function cleanDays(days: number): CleanDays {
       if (severity === 'error') errors.push(`${String(number)} ${code}: ${message}`);
   }
   return { judged, surprising, errors };
-}
-
-/** The interval that a binomial count stays within in 99 of 100 cases, by the normal approximation. */
-export function binomialInterval(trials: number, probability: number): { least: number; most: number } {
-  const middle = trials * probability;
-  const half = 2.575829 * Math.sqrt(middle * (1 - probability));
-  return { least: middle - half, most: middle + half };
 }

@@ -12,6 +12,7 @@ import { deriveSession } from '../../server/derive/derivation.ts';
 import type { Files } from '../../server/session/files.ts';
 import { sessionOf } from '../../server/session/session.ts';
 import { diagnosesOf, type Diagnosis } from '../../server/slips/diagnosis.ts';
+import { seedOf, type Series } from './series.ts';
 
 export interface PlantedDay {
   readonly scene: Scene;
@@ -19,8 +20,8 @@ export interface PlantedDay {
 }
 
 /** The day of this number for a slip, in one of its ways; null where this draw has no room for it. */
-export function plantedDay(slip: SlipName, number: number): PlantedDay | null {
-  const scene = sceneFor(slip, number);
+export function plantedDay(slip: SlipName, number: number, series: Series): PlantedDay | null {
+  const scene = sceneFor(slip, number, series);
   const ways = waysOf(slip, scene.situation);
   const planted = ways[number % Math.max(1, ways.length)];
   return planted ? { scene, planted } : null;
@@ -40,8 +41,9 @@ export function diagnosisOf(
 }
 
 /** Options have streams of their own, so that places without a wish of theirs stay as drawn. */
-function sceneFor(slip: SlipName, number: number): Scene {
-  const scene = drawScene({ seed: `${slip} ${String(number)}`, points: 0, ...optionsFor(slip, number) });
+function sceneFor(slip: SlipName, number: number, series: Series): Scene {
+  const seed = seedOf(series, slip, number);
+  const scene = drawScene({ seed, points: 0, ...optionsFor(slip, number) });
   if (slip !== 'epoch') return scene;
   const { velocity } = plateAt(number);
   const { plate } = scene.situation;

@@ -1,35 +1,81 @@
-/** Prints the rates of every slip over as many draws as are asked for, and of days with no listed slip at all. */
+/** The rates of every slip over many days of the counted series, of days with no listed slip and of clean ones, as a table. */
 import { SLIP_NAMES } from '../simulation/planted.ts';
-import { cleanDays } from './clean-days.ts';
-import { falselyNamed, ratesOf } from './rates.ts';
+import { binomialInterval, ratesBehind } from './binomial.ts';
+import { cleanDays, type CleanDays } from './clean-days.ts';
+import { falselyNamed, ratesOf, type Rates } from './rates.ts';
 
-/** @param only names of slips; all where there is none */
-export function printRates(draws: number, only: readonly string[], print: (line: string) => void): void {
-  const wanted = SLIP_NAMES.filter(
-    (name) => name !== 'unlisted' && (only.length === 0 || only.includes(name)),
-  );
-  let [distinguishable, first, alike, held] = [0, 0, 0, 0];
-  for (const slip of wanted) {
-    const rates = ratesOf(slip, draws);
-    print(
-      `${slip.padEnd(30)} ${String(rates.draws)} draws; distinguishable ${share(rates.first, rates.distinguishable)} first; alike ${share(rates.held, rates.alike)} held`,
-    );
-    for (const line of rates.missed.slice(0, 3)) print(`    ${line}`);
-    distinguishable += rates.distinguishable;
-    first += rates.first;
-    alike += rates.alike;
-    held += rates.held;
-  }
-  print(`all: distinguishable ${share(first, distinguishable)} first; alike ${share(held, alike)} held`);
-  if (only.length > 0) return;
-  const named = falselyNamed(draws);
-  print(`no listed slip: ${share(draws - named, draws)} answered "none" or "nothing"`);
-  const { judged, surprising, errors } = cleanDays(draws);
-  print(
-    `clean days: ${share(surprising, judged)} of components surprise; called wrong: ${String(errors.length)}`,
-  );
-  for (const line of errors.slice(0, 5)) print(`    ${line}`);
+/** What is counted in one go: a slip by its name, or days without one. */
+export type Part = (typeof PARTS)[number];
+const SLIPS = SLIP_NAMES.filter((name) => name !== 'unlisted');
+export const PARTS = [...SLIPS, 'no listed slip', 'clean days'] as const;
+
+type Counted = Rates | { readonly named: number } | CleanDays;
+
+export function counted(part: Part, draws: number): Counted {
+  if (part === 'no listed slip') return { named: falselyNamed(draws, 'counted') };
+  if (part === 'clean days') return cleanDays(draws, 'counted');
+  return ratesOf(part, draws, 'counted');
 }
 
-const share = (part: number, whole: number) =>
-  whole === 0 ? '0' : `${String(part)} of ${String(whole)} (${((100 * part) / whole).toFixed(1)} %)`;
+const HEAD = [
+  '| slip | days | told apart by more than 4 σ | first | not told apart | held | of these beyond 5.1 σ | held |',
+  '|---|--:|--:|--:|--:|--:|--:|--:|',
+];
+
+/** Of the parts that are there; missing ones are left out. */
+export function tableOf(parts: Readonly<Partial<Record<Part, Counted>>>, draws: number): string {
+  const rates = SLIPS.flatMap((slip) => {
+    const found = parts[slip];
+    return found && 'distinguishable' in found ? [{ slip: slip as string, ...found }] : [];
+  });
+  const total = (of: (rate: Rates) => number) => rates.reduce((sum, rate) => sum + of(rate), 0);
+  const all = {
+    slip: '**all**',
+    draws: total((rate) => rate.draws),
+    distinguishable: total((rate) => rate.distinguishable),
+    first: total((rate) => rate.first),
+    alike: total((rate) => rate.alike),
+    held: total((rate) => rate.held),
+    plain: total((rate) => rate.plain),
+    plainHeld: total((rate) => rate.plainHeld),
+  };
+  const rows = [...rates, all].map(
+    ({ slip, draws: days, distinguishable, first, alike, held, plain, plainHeld }) =>
+      `| ${[
+        slip,
+        days,
+        distinguishable,
+        share(first, distinguishable),
+        alike,
+        share(held, alike),
+        plain,
+        share(plainHeld, plain),
+      ].join(' | ')} |`,
+  );
+  return [...HEAD, ...rows, '', ...others(parts, draws)].join('\n');
+}
+
+function others(parts: Readonly<Partial<Record<Part, Counted>>>, draws: number): string[] {
+  const unlisted = parts['no listed slip'];
+  const clean = parts['clean days'];
+  const lines: string[] = [];
+  if (unlisted && 'named' in unlisted)
+    lines.push(
+      `- Days with an error of the base that is no listed slip: ${String(draws - unlisted.named)} of ${String(draws)} are told no slip, ${share(draws - unlisted.named, draws)}.`,
+    );
+  if (clean && 'judged' in clean) {
+    const { least, most } = binomialInterval(clean.judged, 0.05);
+    lines.push(
+      `- Clean days: ${String(clean.surprising)} of ${String(clean.judged)} components surprise, where 95 % confidence lets ${least.toFixed(0)} to ${most.toFixed(0)} do so in 99 of 100 runs; ${String(clean.errors.length)} are called wrong.`,
+    );
+  }
+  return lines;
+}
+
+/** `97.4 % (96.1–98.3)`: the share, and the rates that it is compatible with at 95 %. */
+function share(part: number, whole: number): string {
+  if (whole === 0) return '–';
+  const percent = (rate: number) => (100 * rate).toFixed(1);
+  const { least, most } = ratesBehind(part, whole);
+  return `${percent(part / whole)} % (${percent(least)}–${percent(most)})`;
+}

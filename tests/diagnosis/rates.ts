@@ -14,6 +14,7 @@ import { drawScene } from '../simulation/day.ts';
 import { seededRandom } from '../simulation/random.ts';
 import { distance } from '../simulation/world.ts';
 import { diagnosisOf, plantedDay } from './days.ts';
+import { seedOf, type Series } from './series.ts';
 
 export interface Rates {
   readonly draws: number;
@@ -25,22 +26,33 @@ export interface Rates {
   readonly alike: number;
   /** Of those: it is among what is named. */
   readonly held: number;
+  /** Of the days alike, those that differ from a day without a slip by so much that a slip is offered in 95 % of them. */
+  readonly plain: number;
+  /** Of those: it is among what is named. */
+  readonly plainHeld: number;
   /** What was named instead, as sentences for whoever looks into it. */
   readonly missed: readonly string[];
 }
 
 /** Slips that lie closer than this by the truth cannot be asked to be told apart, standard deviations. */
 const DISTINGUISHABLE = 4;
+/**
+ * A slip d standard deviations away from a day without one makes it d²/2 ± d likelier, as a logarithm. To be offered it
+ * must be a hundredfold likelier, which 95 % of days reach from here on at best: d²/2 − 1.645 d = ln 100.
+ */
+const PLAIN = 1.645 + Math.sqrt(1.645 ** 2 + 2 * Math.log(100));
 
-export function ratesOf(slip: SlipName, wanted: number, from = 0): Rates {
+export function ratesOf(slip: SlipName, wanted: number, series: Series): Rates {
   let draws = 0;
   let distinguishable = 0;
   let first = 0;
   let alike = 0;
   let held = 0;
+  let plain = 0;
+  let plainHeld = 0;
   const missed: string[] = [];
-  for (let number = from; draws < wanted && number < from + 8 * wanted; number++) {
-    const day = plantedDay(slip, number);
+  for (let number = 0; draws < wanted && number < 8 * wanted; number++) {
+    const day = plantedDay(slip, number, series);
     if (!day) continue;
     const { scene, planted } = day;
     const own = predictedVectors(scene, planted);
@@ -57,24 +69,27 @@ export function ratesOf(slip: SlipName, wanted: number, from = 0): Rates {
       else missed.push(`${slip} ${String(number)}, ${planted.detail}: ${JSON.stringify(groups)}`);
     } else {
       alike++;
+      if (fromNothing > PLAIN) plain++;
       // What cannot be told from a vector that no slip explains is answered "none", as such vectors are.
       const asNone = slip === 'rover-site-calibration' && groups.length === 0;
-      if (asNone || groups.some((group) => group.includes(name))) held++;
-      else missed.push(`${slip} ${String(number)}, ${planted.detail}, alike: ${JSON.stringify(groups)}`);
+      if (asNone || groups.some((group) => group.includes(name))) {
+        held++;
+        if (fromNothing > PLAIN) plainHeld++;
+      } else missed.push(`${slip} ${String(number)}, ${planted.detail}, alike: ${JSON.stringify(groups)}`);
     }
   }
-  return { draws, distinguishable, first, alike, held, missed };
+  return { draws, distinguishable, first, alike, held, plain, plainHeld, missed };
 }
 
 /** Of so many days with an error of the base that is no slip: how many are told one all the same. */
-export function falselyNamed(days: number, from = 0): number {
+export function falselyNamed(days: number, series: Series): number {
   let named = 0;
-  for (let number = from; number < from + days; number++) {
-    const scene = drawScene({ seed: `unlisted ${String(number)}`, points: 0 });
+  for (let number = 0; number < days; number++) {
+    const scene = drawScene({ seed: seedOf(series, 'unlisted', number), points: 0 });
     const [planted] =
       number % 2 === 0
         ? waysOf('unlisted', scene.situation)
-        : [uniformVector(scene, `vector ${String(number)}`)];
+        : [uniformVector(scene, seedOf(series, 'vector', number))];
     if (diagnosisOf(scene, planted)?.answer === 'slips') named++;
   }
   return named;
