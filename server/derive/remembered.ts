@@ -12,6 +12,9 @@ interface Branch {
 export const NOTHING: { readonly nothing: true } = { nothing: true };
 export type Nothing = typeof NOTHING;
 
+export const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>
+  thing === NOTHING ? null : (thing as Thing);
+
 /** The function with a memory keyed by the identity of its arguments; it is kept with the first, and entries vanish with the objects. */
 export function remembered<First extends object, Rest extends readonly object[], Answer>(
   answer: (first: First, ...rest: Rest) => Answer,
