@@ -6,7 +6,7 @@ import type { Session } from '../session/session.ts';
 import type { CheckValues } from './check.ts';
 import type { Derivation } from './derivation.ts';
 import type { Frame } from './frame.ts';
-import { interned, NOTHING, remembered, type Nothing } from './remembered.ts';
+import { interned, NOTHING, orNull, remembered, type Nothing } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
 import { movementBetween, type Movement } from './trust-movement.ts';
 import { provesNothing, shortfallsOf } from './trust-quality.ts';
@@ -104,7 +104,7 @@ const factsOf = remembered(
     events,
     inTextOrder,
     rovers: roverNames(checks, points),
-    job: job === NOTHING ? null : (job as Job),
+    job: orNull<Job>(job),
     frame,
   }),
 );
@@ -123,13 +123,61 @@ export interface DayFacts {
 
 const trustFrom = remembered((facts: DayFacts): Trust => {
   const { setups, events, job } = facts;
-  const rovers = setups.flatMap((setup) =>
-    facts.rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge)),
-  );
+  const rovers = setups.flatMap(dayAt(facts));
   const day = worst(rovers.map((one) => one.day)) ?? 'unchecked';
   const doubts = rovers.flatMap((one) => eventDoubts(one, eventsOf(one.setup, events)));
   return { rovers, events: doubts, day, verdict: verdictSentence(rovers, job) };
 });
+
+/** The trust of each base, judged anew only where something that concerns it has changed. */
+function dayAt({ checks, events, inTextOrder, rovers, job, frame }: DayFacts) {
+  const bySetup = new Map<SetupValues | null, CheckValues[]>();
+  for (const check of checks) {
+    const own = bySetup.get(check.setup);
+    if (own) own.push(check);
+    else bySetup.set(check.setup, [check]);
+  }
+  const places = new Map<Bound, number>(inTextOrder.map((entry, place) => [entry, place]));
+  const inOrder = (entries: readonly Bound[]) =>
+    entries.toSorted((one, other) => (places.get(one) ?? 0) - (places.get(other) ?? 0));
+  const names = interned(rovers.map(roverToken));
+  return (setup: SetupValues): readonly RoverTrust[] => {
+    // A check of which nobody knows the base may be of this one.
+    const own = bySetup.has(null)
+      ? checks.filter((check) => check.setup === null || check.setup === setup)
+      : (bySetup.get(setup) ?? []);
+    const happened = eventsOf(setup, events);
+    const order = inOrder([...own.map(({ check }) => check), ...happened]);
+    const concerns = [interned(own), interned(happened), interned(order), names] as const;
+    return trustAt(setup, ...concerns, job ?? NOTHING, frame);
+  };
+}
+
+const trustAt = remembered(
+  (
+    setup: SetupValues,
+    checks: readonly CheckValues[],
+    events: readonly Event[],
+    inTextOrder: readonly Bound[],
+    names: readonly RoverName[],
+    job: Job | Nothing,
+    frame: Frame,
+  ): readonly RoverTrust[] => {
+    const rovers = names.map(({ name }) => name);
+    const facts = { setups: [setup], checks, events, inTextOrder, rovers, job: orNull<Job>(job), frame };
+    return rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge));
+  },
+);
+
+interface RoverName {
+  readonly name: string | null;
+}
+const roverNamed = new Map<string | null, RoverName>();
+function roverToken(name: string | null): RoverName {
+  const token = roverNamed.get(name) ?? { name };
+  roverNamed.set(name, token);
+  return token;
+}
 
 /** Rovers that checks or points name; where there is but one, what names none is its, too. */
 export function roverNames(
