@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import type {
   ClientCapabilities,
   CodeAction,
+  CompletionItem,
   CompletionList,
   Diagnostic,
   DocumentDiagnosticReport,
@@ -165,6 +166,20 @@ describe('a conversation with the built server', () => {
         range: { start: hand.place('PM-14 with'), end: hand.place('PM-14 with', 2) },
         newText: 'PM-14',
       },
+    });
+  });
+
+  it('shows the entry of a mark that is looked at', async () => {
+    const offers = await client.request<CompletionList>('textDocument/completion', {
+      textDocument: { uri: hand.uri },
+      position: hand.place('PM-14 with', 2),
+    });
+    const mark = offers.items.find(({ label }) => label === 'PM-14');
+    const looked = await client.request<CompletionItem>('completionItem/resolve', mark);
+    expect(looked).toEqual({ ...mark, documentation: marks.slice(marks.indexOf('mark PM-14')).trimEnd() });
+    expect(await client.request('completionItem/resolve', { label: 'BASE', data: { uri: 'x' } })).toEqual({
+      label: 'BASE',
+      data: { uri: 'x' },
     });
   });
 

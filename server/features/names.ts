@@ -153,6 +153,18 @@ export function declarationOf(session: Session, { kind, name, of }: NameUse): Na
   return namesIn(entry).find((use) => use.declares && use.kind === kind && use.name === name) ?? null;
 }
 
+/** The entry that writes a name down, or the line of a tape point, as it stands; null where nothing does. */
+export function writtenDown(session: Session, use: Pick<NameUse, 'kind' | 'name' | 'of'>): string | null {
+  const bound = declaringEntry(session, use.kind, use.of ?? use.name);
+  if (!bound) return null;
+  const { text, header, details } = bound.entry;
+  const point = use.kind === 'tape-point' && bound.kind === 'antenna' ? bound.tapePoints : [];
+  const place = point.find(({ name }) => name === use.name)?.place;
+  return place
+    ? text.slice(place.start, place.end)
+    : text.slice(header.start, (details.at(-1) ?? header).end);
+}
+
 function declaringEntry(session: Session, kind: NameKind, name: string): Bound | null {
   switch (kind) {
     case 'mark':

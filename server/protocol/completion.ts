@@ -1,33 +1,68 @@
-/** Offers as completion items, each with the stretch that it replaces. */
+/** Offers as completion items, each with the stretch that it replaces; of a name, its entry is shown when one looks at it. */
 import {
   CompletionItemKind,
+  MarkupKind,
+  type ClientCapabilities,
   type CompletionItem,
   type CompletionList,
   type Connection,
+  type MarkupContent,
 } from 'vscode-languageserver';
 import { completionAt, type Offer } from '../features/completion/completion.ts';
+import { writtenDown } from '../features/names.ts';
 import type { Document } from '../../grammar/document.ts';
 import type { OpenSessions } from './open-sessions.ts';
+import { fenced } from './markdown.ts';
 import { toOffset, toRange } from './to-protocol.ts';
 
-export function answerCompletion(connection: Connection, sessions: OpenSessions): void {
+/** What a name's item carries, to be found again. */
+interface Meaning {
+  readonly uri: string;
+  readonly means: NonNullable<Offer['means']>;
+}
+
+export function answerCompletion(
+  connection: Connection,
+  sessions: OpenSessions,
+  { textDocument: client }: ClientCapabilities,
+): void {
+  const formats = client?.completion?.completionItem?.documentationFormat ?? [];
+  const markdown = formats.includes(MarkupKind.Markdown);
+  const shown = (text: string): MarkupContent | string =>
+    markdown ? { kind: MarkupKind.Markdown, value: fenced(text.split('\n'), 'tribrach') } : text;
+
   connection.onCompletion(({ textDocument, position }): CompletionList | null => {
     const session = sessions.at(textDocument.uri);
     if (!session) return null;
     const offset = toOffset(session.document, position);
-    const offers = completionAt(sessions.inspectionOf(session), offset);
-    const items = offers.map((offer, index) => toItem(offer, index, session.document, offset));
+    const offers = completionAt(sessions.inspectionOf(session), offset, session.files);
+    const items = offers.map((offer, index) =>
+      toItem(offer, index, session.document, offset, textDocument.uri),
+    );
     return { isIncomplete: offers.some(({ kind }) => kind === 'system'), items };
+  });
+  connection.onCompletionResolve((item): CompletionItem => {
+    const { uri, means } = (item.data ?? {}) as Partial<Meaning>;
+    const session = uri === undefined ? null : sessions.inspectionAt(uri)?.session;
+    const text = session && means ? writtenDown(session, means) : null;
+    return text === null ? item : { ...item, documentation: shown(text) };
   });
 }
 
-function toItem(offer: Offer, index: number, document: Document, offset: number): CompletionItem {
-  const { kind, label, beside, says, text, start, matches } = offer;
+function toItem(
+  offer: Offer,
+  index: number,
+  document: Document,
+  offset: number,
+  uri: string,
+): CompletionItem {
+  const { kind, label, beside, says, text, start, matches, means } = offer;
   return {
     label,
     kind: KINDS[kind],
     detail: beside,
     ...(says === undefined ? {} : { documentation: says }),
+    ...(means ? { data: { uri, means } satisfies Meaning } : {}),
     sortText: String(index).padStart(4, '0'),
     filterText: matches ?? label,
     textEdit: { range: toRange(document, { start, end: offset }), newText: text },

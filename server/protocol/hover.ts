@@ -7,6 +7,7 @@ import {
 } from 'vscode-languageserver';
 import { hoverAt, type HoverBlock } from '../features/hover.ts';
 import type { OpenSessions } from './open-sessions.ts';
+import { fenced } from './markdown.ts';
 import { toOffset, toRange } from './to-protocol.ts';
 
 export function answerHover(
@@ -37,16 +38,6 @@ function inMarkdown(block: HoverBlock): string {
   if (block.kind === 'story') return `**${escaped(block.title)}**\n\n${fenced(block.lines, 'text')}`;
   const example = block.example === undefined ? '' : `\n\n${fenced([block.example], 'tribrach')}`;
   return escaped(block.text) + example;
-}
-
-/** More backquotes than any line has, so that no text can end the fence. */
-function fenced(lines: readonly string[], language: string): string {
-  const longest = Math.max(
-    2,
-    ...lines.flatMap((line) => line.match(/`+/g) ?? []).map(({ length }) => length),
-  );
-  const fence = '`'.repeat(longest + 1);
-  return [fence + language, ...lines, fence].join('\n');
 }
 
 const escaped = (text: string) => text.replace(/[\\`*_{}[\]<>()#+\-.!|~&]/g, '\\$&');

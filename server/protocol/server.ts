@@ -58,12 +58,12 @@ function start(connection: Connection, platform: Platform, parameters: Initializ
   });
   answerInlayHints(connection, sessions, wanted);
   answerHover(connection, sessions, client);
+  answerCompletion(connection, sessions, client);
   answerAll(connection, sessions);
 }
 
 function answerAll(connection: Connection, sessions: OpenSessions): void {
   answerCodeActions(connection, sessions);
-  answerCompletion(connection, sessions);
   answerNames(connection, sessions);
   answerStructure(connection, sessions);
   answerFormatting(connection, sessions);
@@ -97,7 +97,7 @@ const capabilities = (parameters: InitializeParams): ServerCapabilities => ({
   hoverProvider: true,
   inlayHintProvider: true,
   codeActionProvider: { codeActionKinds: CODE_ACTION_KINDS },
-  completionProvider: { triggerCharacters: [' ', ':'] },
+  completionProvider: { triggerCharacters: [' ', ':', '"'], resolveProvider: true },
   definitionProvider: true,
   referencesProvider: true,
   documentHighlightProvider: true,

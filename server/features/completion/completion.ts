@@ -6,10 +6,15 @@ import { UNITS } from '../../../grammar/units.ts';
 import { DETAILS, detailWord, ENTRIES, entryWord } from '../../../grammar/vocabulary.ts';
 import type { Inspection } from '../../inspect.ts';
 import { cursorAt, linesOf, type Cursor } from '../cursor.ts';
-import { expectedBehind, valuesBehind, type Told } from './expected.ts';
+import { NO_FILES, type Files } from '../../session/files.ts';
+import type { NameUse } from '../names.ts';
+import { expectedBehind, valuesBehind } from './expected.ts';
+import { offeredColumns } from './offered-columns.ts';
 import { offeredNames } from './offered-names.ts';
 import { offeredSystems, systemStart } from './offered-systems.ts';
 import { offeredTimes } from './offered-times.ts';
+import { offeredTransformations } from './offered-transformations.ts';
+import { spotAfter, type Spot } from './spot.ts';
 
 export interface Offer {
   readonly kind: 'entry' | 'detail' | 'word' | 'value' | 'unit' | 'name' | 'system' | 'time';
@@ -22,6 +27,8 @@ export interface Offer {
   readonly start: number;
   /** What the client is to compare with what was typed, where it is not the label. */
   readonly matches?: string;
+  /** The thing that a name stands for, so that more can be said of it when somebody looks at the offer. */
+  readonly means?: Pick<NameUse, 'kind' | 'name' | 'of'>;
 }
 
 /** What stands before the cursor in its line. */
@@ -31,6 +38,7 @@ export interface Before {
   readonly word: string;
   /** Whole items before the one being typed, the nearest last. */
   readonly items: readonly Item[];
+  readonly spot: Spot;
   /** The word that a name, a time or a value follows: the nearest one before the cursor. */
   readonly leading: string;
   readonly typed: string;
@@ -39,13 +47,15 @@ export interface Before {
   readonly offset: number;
 }
 
-export function completionAt(inspection: Inspection, offset: number): Offer[] {
+export function completionAt(inspection: Inspection, offset: number, files: Files = NO_FILES): Offer[] {
   const { document } = inspection.session;
   const lineStart = startOfLine(document.text, offset);
   const head = document.text.slice(lineStart, offset);
-  if (isInsideText(head) && !/^\s*(grid|datum)\s/.test(head)) return [];
+  const inside = isInsideText(head);
+  if (inside && !/^\s*(grid|datum|columns)\s/.test(head)) return [];
   if (/^\s*[^\s"#]*$/.test(head)) return firstWords(inspection, head, offset);
   const before = whatIsBefore(inspection, head, lineStart, offset);
+  if (before?.word === 'columns') return offeredColumns(before, inspection, files);
   return before ? behindFirstWord(before, inspection) : [];
 }
 
@@ -62,10 +72,18 @@ function firstWords(inspection: Inspection, head: string, offset: number): Offer
     ({ word, repeatable }) => spec?.details.includes(word) && (repeatable || !present.has(word)),
   ).map((detail): Offer => {
     const text = (indented ? '' : '  ') + padded(detail.word);
-    return { kind: 'detail', label: detail.word, beside: detail.says, says: detail.example, text, start };
+    const { says, example } = detail;
+    return { kind: 'detail', label: detail.word, beside: says, says: `${says}\n\n${example}`, text, start };
   });
   const opening = ENTRIES.map(({ word, says, example }): Offer => {
-    return { kind: 'entry', label: word, beside: says, says: example, text: `${word} `, start };
+    return {
+      kind: 'entry',
+      label: word,
+      beside: says,
+      says: `${says}\n\n${example}`,
+      text: `${word} `,
+      start,
+    };
   });
   return indented ? details : [...opening, ...details];
 }
@@ -91,47 +109,51 @@ function whatIsBefore(
   const last = items.filter((item) => item.kind === 'word').at(-1);
   const after = last ? items.slice(items.indexOf(last) + 1) : items;
   const waiting = after.length === 0;
-  return { cursor, word, items, leading: waiting ? (last?.word ?? word) : '', typed, start, offset };
+  const spot = spotAfter(items);
+  return { cursor, word, items, spot, leading: waiting ? (last?.word ?? word) : '', typed, start, offset };
 }
 
 const lineWith = (cursor: Cursor, lineStart: number): Line | undefined =>
   linesOf(cursor.entry).findLast(({ start }) => cursor.start + start >= lineStart);
 
 function behindFirstWord(before: Before, inspection: Inspection): Offer[] {
-  const { word, leading } = before;
+  const { word, leading, spot } = before;
   const names = offeredNames(before, inspection);
   if (names) return names;
+  if (leading === 'by') return offeredTransformations(before, inspection);
   const system = systemStart(before);
   if (system !== null) return offeredSystems(before, system, inspection);
   if (['at', 'until', 'between', 'and'].includes(leading)) return offeredTimes(before, inspection);
   const units = offeredUnits(before);
   if (units.length > 0) return units;
-  const values = leading === word ? valuesBehind(word).map(offer('value', before)) : [];
-  return [...values, ...goingOn(before)];
+  const values = spot.atStart ? valuesBehind(word) : [];
+  return [...values.map(offer('value', before)), ...goingOn(before)];
 }
 
-/** Words of the phrase that have not been said yet; those that may come again are coordinates and directions. */
-function goingOn(before: Before): Offer[] {
-  const { word, items } = before;
-  const said = new Set(items.map((item) => (item.kind === 'word' ? item.word : '')));
-  return expectedBehind(word)
-    .words.filter((told) => !said.has(told.word.split(' ')[0] ?? ''))
+/** Words that may stand just here. */
+const goingOn = (before: Before): Offer[] =>
+  expectedBehind(before.word)
+    .words.filter(({ stands }) => stands(before.spot))
     .map(offer('word', before));
-}
 
 const offer =
   (kind: Offer['kind'], { start }: Before) =>
-  ({ word, says }: Told): Offer => ({ kind, label: word, beside: says, text: word, start });
+  ({ word, says }: { readonly word: string; readonly says: string }): Offer => ({
+    kind,
+    label: word,
+    beside: says,
+    text: word,
+    start,
+  });
 
 /** Directly behind a number, or behind the blank that follows it: the units that fit what is measured. */
-function offeredUnits({ word, typed, start, offset, items, cursor }: Before): Offer[] {
-  const { measures } = expectedBehind(word);
+function offeredUnits({ word, typed, start, offset, spot, cursor }: Before): Offer[] {
+  const { last, behindNumber } = spot;
+  const measures = expectedBehind(word).measures(spot);
   const fitting = UNITS.filter((unit) => measures.includes(unit.measures));
-  const attached = /^[+\-\u2212]?\d+(?:\.\d+)?/.exec(typed)?.[0];
+  const attached = /^(?:\+-|\+\/-|[+\-\u2212±])?\d+(?:\.\d+)?/.exec(typed)?.[0];
   if (attached !== undefined) return unitOffers(fitting, start + attached.length, offset, true);
-  const last = items.at(-1);
-  const bare = last?.kind === 'sum' && last.terms.at(-1)?.measure?.parts.at(-1)?.unit === null;
-  if (!bare || !isWordLike(typed)) return [];
+  if (!last || !behindNumber || !isWordLike(typed)) return [];
   const gap = start - (cursor.start + last.end);
   return gap <= 1 ? unitOffers(fitting, start, offset, false) : [];
 }

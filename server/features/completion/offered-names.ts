@@ -10,22 +10,52 @@ export function offeredNames(before: Before, inspection: Inspection): Offer[] | 
   const kind = kindWanted(before);
   if (!kind) return null;
   if (kind === 'reached') return [...usual(before), ...tapePoints(before, inspection)];
-  if (kind === 'against') return [...sides(before), ...named('surface', before, inspection)];
+  if (kind === 'arp') return usual(before).filter(({ label }) => label === 'arp');
+  if (kind === 'against') return [...sides(before), ...others(named('surface', before, inspection), before)];
+  if (kind === 'person') return persons(before, inspection);
   return named(kind, before, inspection);
 }
 
-type Wanted = NameKind | 'reached' | 'against';
+type Wanted = NameKind | 'reached' | 'arp' | 'against' | 'person';
 
-function kindWanted({ word, leading }: Before): Wanted | null {
+/** Lines that say where something is, whose `by` names a transformation. */
+const PLACING = ['position', 'keyed', 'observed', 'autonomous', 'datum'];
+
+function kindWanted({ word, leading, cursor }: Before): Wanted | null {
   if (leading === 'on') return word === 'setup' || word === 'check' ? 'mark' : 'setup';
   if (leading === 'with' || leading === 'antenna-type') return 'antenna';
-  if (leading === 'by')
-    return word === 'measured' ? null : word === 'by' || word !== 'correction' ? 'rover' : null;
+  if (leading === 'by') {
+    if (PLACING.includes(word)) return null;
+    return word === 'measured' || cursor.bound.kind === 'correction' ? 'person' : 'rover';
+  }
+  if (leading === 'observer' || leading === 'review') return 'person';
   if (leading === 'from') return word === 'observed' ? null : 'setup';
   if (leading === 'to') return 'reached';
-  if (leading === 'above' || leading === 'below') return 'against';
-  return null;
+  if (leading !== 'above' && leading !== 'below') return null;
+  if (word === 'phase-centre' || word === 'tape-point') return 'arp';
+  return word === 'offset' ? 'against' : 'surface';
 }
+
+/** Who is named in these notes already. */
+function persons({ start }: Before, { session }: Inspection): Offer[] {
+  const observer = session.job?.observer?.text;
+  const reading = [...session.setups.values()].flatMap(({ measured }) =>
+    measured.flatMap(({ by }) => (by ? [by.name] : [])),
+  );
+  const signing = session.corrections.flatMap(({ by }) => (by ? [by.name] : []));
+  const reviewing = session.reviews.map(({ by }) => by);
+  const names = new Set([...(observer ? [observer] : []), ...reading, ...signing, ...reviewing]);
+  return [...names]
+    .filter((name) => name !== '')
+    .map((name) => {
+      const text = `"${name.replaceAll('"', '""')}"`;
+      return { kind: 'name', label: text, beside: 'named in these notes', text, start };
+    });
+}
+
+/** A surface does not stand on itself. */
+const others = (offers: Offer[], { cursor: { bound } }: Before) =>
+  offers.filter(({ label }) => bound.kind !== 'surface' || label !== bound.name);
 
 function named(kind: NameKind, { start }: Before, inspection: Inspection): Offer[] {
   return namesOf(kind, inspection.session).map((name) => ({
@@ -34,6 +64,7 @@ function named(kind: NameKind, { start }: Before, inspection: Inspection): Offer
     beside: summaryOf(kind, name, inspection).join(' · '),
     text: written(name),
     start,
+    means: { kind, name, of: null },
   }));
 }
 
@@ -78,17 +109,12 @@ function tapePoints({ cursor, start }: Before, inspection: Inspection): Offer[] 
     beside: summaryOf('tape-point', name, inspection, antenna?.name ?? null).join(' · '),
     text: written(name),
     start,
+    means: { kind: 'tape-point', name, of: antenna?.name ?? null },
   }));
 }
 
-/** An antenna's points lie above its ARP; heights stand on surfaces. */
-const sides = ({ word, start }: Before): Offer[] =>
-  (word === 'phase-centre' || word === 'tape-point' ? ['arp'] : ['orthometric', 'ellipsoidal']).map(
-    (name) => ({
-      kind: 'value',
-      label: name,
-      beside: POINTS[name] ?? (name === 'orthometric' ? 'the geoid or levelling datum' : 'the ellipsoid'),
-      text: name,
-      start,
-    }),
-  );
+const sides = ({ start }: Before): Offer[] =>
+  [
+    ['orthometric', 'the geoid or levelling datum'],
+    ['ellipsoidal', 'the ellipsoid'],
+  ].map(([name = '', beside = '']) => ({ kind: 'value', label: name, beside, text: name, start }));
