@@ -8,7 +8,7 @@
  */
 import type { IToken } from 'chevrotain';
 import { hasUnseen, isBlank, isUnseen } from './characters.ts';
-import { openDocument, opensEntry, type Document } from './document.ts';
+import { entryAt, openDocument, opensEntry, type Document } from './document.ts';
 import { endOf } from './numerals.ts';
 import { Comment, LineEnd, tokenize, Word } from './tokens.ts';
 import type { Entry, Span } from './tree.ts';
@@ -30,10 +30,12 @@ export function format(text: string): string {
   return pieces.join('') + text.slice(kept);
 }
 
-/** What formatting would change, in the order of the text; nothing where it is formatted already. */
-export function formatEdits(document: Document): TextEdit[] {
-  return document.entries.flatMap((entry, index) => {
-    const offset = document.starts[index] ?? 0;
+/** What formatting would change, in the order of the text; nothing where it is formatted already. Of a stretch: its entries. */
+export function formatEdits(document: Document, start = 0, end = document.length): TextEdit[] {
+  const first = entryAt(document.starts, start);
+  const last = entryAt(document.starts, end);
+  return document.entries.slice(first, last + 1).flatMap((entry, index) => {
+    const offset = document.starts[first + index] ?? 0;
     return entryEdits(entry).map(({ start, end, text }) => ({
       start: start + offset,
       end: end + offset,

@@ -1,7 +1,7 @@
-/** Pages and broken samples with the markers of what is found in them now; those of unknown codes are left alone, and so is everything else. */
-import { writeFileSync } from 'node:fs';
+/** Pages and broken samples with the markers of what is found in them now, and what the pages say where the program has it; those of unknown codes are left alone, and so is everything else. */
+import { readFileSync, writeFileSync } from 'node:fs';
 import { CATALOGUE } from '../server/findings/catalogue.ts';
-import { allPages, markedSnippet, type Page } from './pages.ts';
+import { allPages, EXPLANATIONS, explanationsFrom, markedSnippet, type Page } from './pages.ts';
 import { brokenSamples, markedSample, promisedBy } from './samples.ts';
 
 /**
@@ -12,15 +12,24 @@ export function bless(only: readonly string[]): string[] {
   const wanted = ({ file }: { readonly file: string }) =>
     only.length === 0 || only.some((part) => file.includes(part));
   const pages = allPages()
-    .filter((page) => wanted(page) && CATALOGUE.some(({ code }) => code === page.code))
+    .filter((page) => wanted(page) && isKnown(page))
     .map((page) => ({ ...page, marked: markedPage(page) }));
   const samples = brokenSamples()
     .filter((sample) => wanted(sample) && promisedBy(sample) !== null)
     .map((sample) => ({ ...sample, marked: markedSample(sample) }));
-  const changed = [...pages, ...samples].filter(({ text, marked }) => text !== marked);
+  const explanations = [
+    {
+      file: EXPLANATIONS,
+      text: readFileSync(EXPLANATIONS, 'utf8'),
+      marked: explanationsFrom(allPages().filter(isKnown)),
+    },
+  ].filter(wanted);
+  const changed = [...pages, ...samples, ...explanations].filter(({ text, marked }) => text !== marked);
   for (const { file, marked } of changed) writeFileSync(file, marked);
   return changed.map(({ file }) => file);
 }
+
+const isKnown = (page: Page) => CATALOGUE.some(({ code }) => code === page.code);
 
 function markedPage({ text, code, snippets }: Page): string {
   let kept = 0;

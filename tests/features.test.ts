@@ -5,13 +5,13 @@ import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
 import { changesFor } from '../server/features/changes.ts';
 import { completionAt } from '../server/features/completion/completion.ts';
-import { formattingOf } from '../server/features/formatting.ts';
+import { formattingAbove, formattingOf } from '../server/features/formatting.ts';
 import { hoverAt } from '../server/features/hover.ts';
 import { inlaysIn } from '../server/features/inlays.ts';
 import { lensesOf } from '../server/features/lenses.ts';
 import { linksIn } from '../server/features/links.ts';
 import { cursorAt } from '../server/features/cursor.ts';
-import { declarationOf, nameAt, rename, usesOf, written } from '../server/features/names.ts';
+import { declarationOf, editedTogether, nameAt, rename, usesOf, written } from '../server/features/names.ts';
 import { noticesOf } from '../server/features/notices.ts';
 import { foldsIn, outlineOf, selectionsAt, thingsIn } from '../server/features/outline.ts';
 import { semanticTokensIn } from '../server/features/semantic-tokens.ts';
@@ -110,6 +110,13 @@ describe('hovers', () => {
     expect(told('mark A\n  height |6.284 m orthometric\n')).toContain('no separation');
   });
 
+  it('say what a code means, where a comment has one', () => {
+    expect(told('mark A\n#      ^^ error syntax/ind|ent\n')).toContain('Mail and messages strip');
+    expect(told('mark A # see check/fails| there\n')).toContain('Find the cause before measuring on');
+    expect(told('mark A # see check/failing| there\n')).toBe('null');
+    expect(told('mark syntax/ind|ent\n')).not.toContain('Mail');
+  });
+
   it('say nothing between the lines', () => expect(told('mark A\n|\nmark B\n')).toBe('null'));
 });
 
@@ -172,6 +179,43 @@ describe('names', () => {
     const cursor = cursorAt(both, mark?.at.start ?? 0);
     const use = cursor && nameAt(both, cursor.bound, mark?.at.start ?? 0);
     expect(use && usesOf(both, use).map(({ place }) => place.start)).toEqual([5, 11]);
+  });
+});
+
+describe('a name edited where it stands', () => {
+  const together = (text: string, at: string) => {
+    const { session } = inspected(text);
+    const offset = text.indexOf(at) + 1;
+    const cursor = cursorAt(session, offset);
+    const use = cursor && nameAt(session, cursor.bound, offset);
+    const declaration = use && declarationOf(session, use);
+    const found = use && declaration && editedTogether(session, use, declaration);
+    return found?.map(({ start, end }) => text.slice(start, end)) ?? null;
+  };
+
+  it('changes at every place, where all of them are in this file and without quotes', () => {
+    expect(together(day, 'PM-14 with')).toEqual(['PM-14', 'PM-14']);
+    expect(together(day.replace('mark PM-14', 'mark "PM-14"'), 'PM-14 with')).toBeNull();
+    expect(together('mark A\n', 'A')).toBeNull();
+  });
+});
+
+describe('formatting while one types', () => {
+  const left = (text: string) => {
+    const offset = text.indexOf('|');
+    const document = openDocument('day.trib', text.replace('|', ''));
+    return formattingAbove(document, offset).reduceRight(
+      (sofar, edit) => sofar.slice(0, edit.start) + edit.text + sofar.slice(edit.end),
+      document.text,
+    );
+  };
+
+  it('lays out the line that was left, and nothing else', () => {
+    expect(left('mark   A\n height 1   m\n  |\n   found x\n')).toBe(
+      'mark   A\n  height      1 m\n  \n   found x\n',
+    );
+    expect(left('mark   A\r\n|')).toBe('mark A\r\n');
+    expect(left('|mark  A\n')).toBe('mark  A\n');
   });
 });
 
@@ -262,6 +306,26 @@ describe('structure', () => {
       expect.stringContaining('key 61.201 m ellipsoidal, antenna 1.53') as string,
       expect.stringMatching(/^passes against BASE/) as string,
     ]);
+  });
+
+  it('counts points above their rows, by what they are worth', () => {
+    const points = `${day}points
+  from        BASE
+  state       as-broadcast
+  columns     name, east m, north m, height m orthometric, time local
+  row         101, -40990.120, 165002.331, 5.870, 08:30
+  row         102, -40991.004, 165003.118, 5.874, 07:55
+`;
+    // No check closes the day, so that points behind the first one are not closed; those before it have nothing at all.
+    const lens = lensesOf(inspected(points)).at(-1);
+    expect(lens?.says).toMatch(/^1 [a-z ]+, 1 [a-z ]+$/);
+    expect(points.slice(lens?.at.start, lens?.at.end)).toBe('points');
+  });
+
+  it('shows residuals beside checks in the outline', () => {
+    const check = outlineOf(inspected(day)).find(({ name }) => name === 'check OPEN');
+    // √(6² + 6²) mm and 5.203 − 5.196 m, by hand.
+    expect(check?.detail).toBe('passes against BASE: 8 mm horizontal, up +7 mm');
   });
 
   it('links to the files that are named', () => {

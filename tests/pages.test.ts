@@ -1,9 +1,13 @@
 /** Every page's sessions: wrong ones give exactly the marked findings, right ones are right, mended ones are what the fix makes. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE } from '../server/findings/catalogue.ts';
 import { withoutMarkers } from './markers.ts';
 import {
   allPages,
+  explainedOn,
+  EXPLANATIONS,
+  explanationsFrom,
   inspectSnippet,
   linesIn,
   markedSnippet,
@@ -20,6 +24,12 @@ const pages = allPages();
 describe('the catalogue and the pages', () => {
   it('speak of the same codes', () => {
     expect(pages.map(({ code }) => code).sort()).toEqual(CATALOGUE.map(({ code }) => code).sort());
+  });
+  it('say the same in the program', () => {
+    expect(readFileSync(EXPLANATIONS, 'utf8')).toBe(explanationsFrom(pages));
+    for (const { code, ...page } of pages.map((one) => ({ code: one.code, ...explainedOn(one) })))
+      for (const [part, said] of Object.entries(page))
+        expect(said, `${code}, ${part}`).toMatch(/^[^*].*[.)]$/);
   });
   it('list each code once', () => {
     expect(new Set(CATALOGUE.map(({ code }) => code)).size).toBe(CATALOGUE.length);

@@ -94,3 +94,54 @@ export function textAfter({ session }: Inspection, fix: Fix): string | null {
 }
 
 export const linesIn = (text: string) => text.split('\n').length - 1;
+
+/** The file that carries what the pages say into the program, as it should be written. */
+export const EXPLANATIONS = 'server/findings/explanations.ts';
+
+export function explanationsFrom(pages: readonly Page[]): string {
+  const rows = pages.map((page) => {
+    const { means, hurts, remedy } = explainedOn(page);
+    const lines = Object.entries({ means, hurts, remedy }).map(([key, said]) => {
+      const line = `    ${key}: ${quoted(said)},`;
+      return `${line.length > LINE_WIDTH ? `    ${key}:\n      ${quoted(said)},` : line}\n`;
+    });
+    return `  '${page.code}': {\n${lines.join('')}  },\n`;
+  });
+  return `${EXPLANATIONS_HEAD}${rows.join('')}};\n`;
+}
+
+/** Of the formatter. */
+const LINE_WIDTH = 110;
+
+const EXPLANATIONS_HEAD = `/** What each code means, why it hurts and what to do: the first paragraphs of its page; written by \`npm run bless\`. */
+
+export interface Explanation {
+  readonly means: string;
+  readonly hurts: string;
+  readonly remedy: string;
+}
+
+export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
+`;
+
+/** As the formatter wants it: in double quotes where it holds single ones and no double ones. */
+function quoted(text: string): string {
+  const marks = (sign: string) => text.split(sign).length - 1;
+  return marks("'") > marks('"')
+    ? `"${text.replaceAll('\\', '\\\\').replaceAll('"', '\\"')}"`
+    : `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;
+}
+
+export function explainedOn({ text }: Page): { means: string; hurts: string; remedy: string } {
+  const paragraphs = text.split('\n\n').map((paragraph) => paragraph.trim().replace(/\s*\n\s*/g, ' '));
+  const behind = (label: string) =>
+    paragraphs
+      .find((paragraph) => paragraph.startsWith(label))
+      ?.slice(label.length)
+      .trim() ?? '';
+  return {
+    means: paragraphs[1] ?? '',
+    hurts: behind('**Why it hurts.**'),
+    remedy: behind('**What to do.**'),
+  };
+}

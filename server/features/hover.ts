@@ -1,8 +1,10 @@
 /** What is known about the place under the pointer: the word, the unit, the name, and the derivation of each value of the line. */
+import type { Document } from '../../grammar/document.ts';
 import { detailWord, entryWord, type DetailWord, type WordEntry } from '../../grammar/vocabulary.ts';
 import { unitNamed } from '../../grammar/units.ts';
 import type { Item, Line, Span } from '../../grammar/tree.ts';
 import { listCheck, listMark, listReach, listSetup, listStream, type Listed } from '../derive/listing.ts';
+import { EXPLANATIONS } from '../findings/explanations.ts';
 import { systemOf } from '../geodesy/registry/registry.ts';
 import type { Inspection } from '../inspect.ts';
 import { isRefusal } from '../quantities/refusal.ts';
@@ -26,6 +28,8 @@ export type HoverBlock =
 
 export function hoverAt(inspection: Inspection, offset: number): Hover | null {
   const { session } = inspection;
+  const code = codeAt(session.document, offset);
+  if (code) return code;
   const cursor = cursorAt(session, offset);
   if (!cursor?.line) return null;
   const { line, at } = cursor;
@@ -52,6 +56,23 @@ export function hoverAt(inspection: Inspection, offset: number): Hover | null {
   const blocks = [...aboutItem(cursor.item, at), ...storiesOn(cursor, inspection)];
   return blocks.length > 0 ? { at: stretch(cursor.item), blocks } : null;
 }
+
+/** The code of a finding, wherever in a comment it stands: what its page says. */
+function codeAt({ path, text }: Document, offset: number): Hover | null {
+  const before = /[a-z/-]*$/.exec(text.slice(Math.max(0, offset - LONGEST_CODE), offset))?.[0] ?? '';
+  const after = /^[a-z/-]*/.exec(text.slice(offset, offset + LONGEST_CODE))?.[0] ?? '';
+  const explained = EXPLANATIONS[before + after];
+  const start = offset - before.length;
+  if (!explained || !/(^|\s)#[^\n\r]*$/.test(text.slice(lineStart(text, start), start))) return null;
+  const { means, hurts, remedy } = explained;
+  const at = { path, start, end: offset + after.length };
+  return { at, blocks: [means, hurts, remedy].map((said) => ({ kind: 'says', text: said })) };
+}
+
+const LONGEST_CODE = 60;
+
+const lineStart = (text: string, offset: number) =>
+  Math.max(text.lastIndexOf('\n', offset - 1), text.lastIndexOf('\r', offset - 1)) + 1;
 
 /** At the head of a base's radio, once. */
 function reminderOn({ bound, line }: Cursor, { derivation }: Inspection): HoverBlock[] {

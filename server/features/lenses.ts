@@ -1,6 +1,8 @@
-/** What stands above setups and checks: what to key in a line, and the verdict. */
+/** What stands above setups, checks and points: what to key in a line, the verdict, and how many points are worth what. */
 import type { CheckValues } from '../derive/check.ts';
+import { countsInWords, pointCounts } from '../derive/points-counts.ts';
 import type { SetupValues } from '../derive/setup.ts';
+import { trustOf } from '../derive/trust.ts';
 import type { Inspection } from '../inspect.ts';
 import { isHole } from '../quantities/value.ts';
 import { offsetsOf } from '../session/where.ts';
@@ -14,7 +16,7 @@ export interface Lens {
   readonly opensCard: boolean;
 }
 
-export function lensesOf({ session, derivation }: Inspection): Lens[] {
+export function lensesOf({ session, derivation }: Pick<Inspection, 'session' | 'derivation'>): Lens[] {
   const setups = [...derivation.setups.values()].map((values) => ({
     place: values.setup.place,
     says: setupSays(values),
@@ -25,9 +27,26 @@ export function lensesOf({ session, derivation }: Inspection): Lens[] {
     says: checkSays(values),
     opensCard: false,
   }));
-  return [...setups, ...checks].flatMap(({ place, says, opensCard }) => {
-    const at = offsetsOf(session, place);
-    return at && says !== '' ? [{ at, says, opensCard }] : [];
+  return [...setups, ...checks, ...pointLenses({ session, derivation })].flatMap(
+    ({ place, says, opensCard }) => {
+      const at = offsetsOf(session, place);
+      return at && says !== '' ? [{ at, says, opensCard }] : [];
+    },
+  );
+}
+
+/** Sets of points; single ones have their place in the report. */
+function pointLenses({ session, derivation }: Pick<Inspection, 'session' | 'derivation'>) {
+  const sets = derivation.points.filter(({ kind }) => kind !== 'point');
+  if (sets.length === 0) return [];
+  const trust = trustOf(session, derivation);
+  return sets.map((set) => {
+    const counts = pointCounts(set, session, derivation, trust);
+    return {
+      place: set.entry.place,
+      says: counts.refused === null ? countsInWords(counts) : '',
+      opensCard: false,
+    };
   });
 }
 
@@ -41,7 +60,7 @@ function setupSays({ tell, keyed }: SetupValues): string {
   return off < 0.001 ? `${card} · keyed so` : `${card} · keyed ${signed(off).replace('+', '')} beside it`;
 }
 
-function checkSays({ verdict, residual, setup }: CheckValues): string {
+export function checkSays({ verdict, residual, setup }: CheckValues): string {
   if (verdict === 'undecided') return '';
   const { horizontal, up } = residual;
   const size =

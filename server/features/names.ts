@@ -214,6 +214,18 @@ export function everywhere(
   );
 }
 
+/**
+ * Where a name changes at every place while it is typed at one: all its places lie in the session's own file, more than
+ * one, and none is in quotes, so that each stays what it is. Null otherwise; then one renames it.
+ */
+export function editedTogether(session: Session, use: NameUse, declaration: NameUse): Stretch[] | null {
+  const { path, text } = session.document;
+  if (declaration.place.path !== path) return null;
+  const stretches = usesOf(session, declaration).flatMap(({ place }) => offsetsOf(session, place) ?? []);
+  const plain = stretches.every(({ start, end }) => text.slice(start, end) === use.name);
+  return plain && stretches.length > 1 ? stretches : null;
+}
+
 export interface Renaming {
   readonly edits: readonly { readonly at: Stretch; readonly text: string }[];
 }

@@ -6,6 +6,7 @@ import type { Bound } from '../session/entries.ts';
 import type { Session } from '../session/session.ts';
 import { summaryOf } from './about-name.ts';
 import { linesOf, type Stretch } from './cursor.ts';
+import { checkSays } from './lenses.ts';
 import { namesIn, type NameKind } from './names.ts';
 
 export interface OutlineNode {
@@ -69,8 +70,11 @@ function detailOf(bound: Bound, inspection: Inspection): string {
     case 'surface':
     case 'ground':
     case 'setup':
-    case 'check':
       return summaryOf(bound.kind, bound.name, inspection)[0] ?? '';
+    case 'check': {
+      const values = inspection.derivation.checks.find(({ check }) => check === bound);
+      return values ? checkSays(values) : '';
+    }
     case 'event':
       return bound.text ?? '';
     default:

@@ -7,7 +7,15 @@ import {
   type Position,
 } from 'vscode-languageserver';
 import { cursorAt } from '../features/cursor.ts';
-import { declarationOf, everywhere, nameAt, rename, usesOf, type NameUse } from '../features/names.ts';
+import {
+  declarationOf,
+  editedTogether,
+  everywhere,
+  nameAt,
+  rename,
+  usesOf,
+  type NameUse,
+} from '../features/names.ts';
 import type { Session } from '../session/session.ts';
 import { offsetsOf } from '../session/where.ts';
 import type { OpenSessions } from './open-sessions.ts';
@@ -24,11 +32,13 @@ interface Found {
 }
 
 export function answerNames(connection: Connection, sessions: OpenSessions): void {
-  connection.onDefinition((asked): Location | null => {
+  const writtenDownAt = (asked: Asked): Location | null => {
     const found = nameUnder(asked, sessions);
     const at = found && offsetsOf(found.session, found.declaration.place);
     return at ? toLocation(sessions, at) : null;
-  });
+  };
+  connection.onDefinition(writtenDownAt);
+  connection.onDeclaration(writtenDownAt);
   connection.onReferences((asked): Location[] => {
     const found = nameUnder(asked, sessions);
     if (!found) return [];
@@ -45,8 +55,21 @@ export function answerNames(connection: Connection, sessions: OpenSessions): voi
       return at ? [{ range: toRange(session.document, at) }] : [];
     });
   });
+  connection.languages.onLinkedEditingRange((asked) => {
+    const found = nameUnder(asked, sessions);
+    const stretches = found && editedTogether(found.session, found.use, found.declaration);
+    return (
+      stretches && {
+        ranges: stretches.map((at) => toRange(found.session.document, at)),
+        wordPattern: NAME_PATTERN,
+      }
+    );
+  });
   answerRename(connection, sessions);
 }
+
+/** What may be typed into a name without quotes. */
+const NAME_PATTERN = '[^\\s,"]+';
 
 function answerRename(connection: Connection, sessions: OpenSessions): void {
   connection.onPrepareRename((asked) => {

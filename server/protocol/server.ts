@@ -99,6 +99,8 @@ const capabilities = (parameters: InitializeParams): ServerCapabilities => ({
   codeActionProvider: { codeActionKinds: CODE_ACTION_KINDS },
   completionProvider: { triggerCharacters: [' ', ':', '"'], resolveProvider: true },
   definitionProvider: true,
+  declarationProvider: true,
+  linkedEditingRangeProvider: true,
   referencesProvider: true,
   documentHighlightProvider: true,
   renameProvider: { prepareProvider: true },
@@ -109,7 +111,8 @@ const capabilities = (parameters: InitializeParams): ServerCapabilities => ({
   documentLinkProvider: {},
   codeLensProvider: {},
   documentFormattingProvider: true,
-  documentRangeFormattingProvider: true,
+  documentRangeFormattingProvider: { rangesSupport: true },
+  documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
   semanticTokensProvider: { legend: LEGEND, full: true, range: true },
   executeCommandProvider: { commands: [CHECK_WORKSPACE], workDoneProgress: true },
   workspace: {

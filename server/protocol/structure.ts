@@ -52,9 +52,13 @@ export function answerStructure(connection: Connection, sessions: OpenSessions):
       .everySession()
       .flatMap(thingsIn)
       .filter(({ name }) => name.toLowerCase().includes(query.toLowerCase()))
+      .slice(0, MOST_SYMBOLS)
       .flatMap((thing) => toWorkspaceSymbol(thing, sessions) ?? []),
   );
 }
+
+/** More of a workspace's names nobody looks through; a longer word finds fewer. */
+const MOST_SYMBOLS = 1_000;
 
 const toFold = (fold: Fold, document: Document): FoldingRange => ({
   startLine: toPosition(document, fold.start).line,
