@@ -70,8 +70,11 @@ export async function startClient(
   connection.onNotification((method, parameters) => void told.push({ method, parameters }));
   const progress: unknown[] = [];
   connection.onUnhandledProgress(({ value }) => void progress.push(value));
-  connection.onRequest((method) => {
+  const tokens: unknown[] = [];
+  connection.onRequest((method, parameters) => {
     asked.push(method);
+    if (method === 'window/workDoneProgress/create')
+      tokens.push((parameters as unknown as { token: unknown }).token);
     return null;
   });
   connection.listen();
@@ -128,6 +131,8 @@ export async function startClient(
     publications,
     /** What was said of how far something is. */
     progress,
+    /** By which the server says how far something is that it was not asked to say. */
+    tokens,
     /** Shuts the server down as a client must, and gives back its exit status. */
     stop: async () => {
       await connection.sendRequest('shutdown');

@@ -96,6 +96,15 @@ describe('the whole workspace', () => {
     expect(told.sessions).toBeLessThan(403);
   });
 
+  it('stops when somebody cancels it in the window', async () => {
+    await start({ window: { workDoneProgress: true } });
+    for (let count = 0; count < 400; count += 1) writeFileSync(folder.path(`d${count}.trib`), day);
+    const asked = check();
+    await expect.poll(() => client.progress.length, { timeout: 10_000 }).toBeGreaterThan(3);
+    await client.notify('window/workDoneProgress/cancel', { token: client.tokens[0] });
+    expect(await asked).toMatchObject({ cancelled: true });
+  });
+
   it('is looked for in folders that are added later', async () => {
     await start({});
     mkdirSync(folder.path('in'));

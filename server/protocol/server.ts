@@ -14,6 +14,7 @@ import { answerDrawings } from './drawings.ts';
 import { answerFormatting } from './formatting.ts';
 import { answerHover } from './hover.ts';
 import { answerInlayHints } from './inlay-hints.ts';
+import { answerMoves, MOVES } from './moved-files.ts';
 import { answerNames } from './names.ts';
 import { answerNewSession } from './new-session.ts';
 import { openSessions, type OpenSession, type OpenSessions, type Platform } from './open-sessions.ts';
@@ -65,6 +66,7 @@ function start(connection: Connection, platform: Platform, parameters: Initializ
 function answerAll(connection: Connection, sessions: OpenSessions): void {
   answerCodeActions(connection, sessions);
   answerNames(connection, sessions);
+  answerMoves(connection, sessions);
   answerStructure(connection, sessions);
   answerFormatting(connection, sessions);
   answerSemanticTokens(connection, sessions);
@@ -117,6 +119,7 @@ const capabilities = (parameters: InitializeParams): ServerCapabilities => ({
   executeCommandProvider: { commands: [CHECK_WORKSPACE], workDoneProgress: true },
   workspace: {
     workspaceFolders: { supported: true, changeNotifications: true },
+    fileOperations: { willRename: MOVES },
     textDocumentContent: { schemes: [PAGE_SCHEME] },
   },
 });
