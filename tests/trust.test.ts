@@ -320,13 +320,28 @@ describe('the smallest movement that checks would have seen', () => {
       /a movement of \d+ mm horizontally or \d+ mm up would have been seen \(80 % power\)\.$/,
     );
     const [one] = trust.rovers;
-    // 8 mm + 1 ppm of 1 km for each receiver pair, 1 mm plummet, bubble and pole: two occupations of about 6.7 mm an axis.
+    // 8 mm + 1 ppm of 1 km for each receiver pair, and a pole to 2′: two occupations of about 6.5 mm an axis.
     expect(one?.smallest?.horizontal.value).toBeGreaterThan(0.025);
     expect(one?.smallest?.horizontal.value).toBeLessThan(0.035);
   });
 });
 
 describe('two checks on one mark', () => {
+  it('share what the plummet and the tape of the base did, until another height is keyed', () => {
+    const seen = (plummet: string, keyed: string) => {
+      const { derivation } = trusted(
+        `  plummet ± ${plummet}\n${keyed}${check('OPEN', '08:25')}${check('CLOSE', '15:25')}`,
+      );
+      const [open, close] = derivation.checks;
+      if (!open || !close) return fail();
+      const { horizontal } = movementBetween(open, close, derivation.frame).smallest;
+      return isHole(horizontal) ? fail() : horizontal.value;
+    };
+    expect(seen('20 mm', '')).toBe(seen('1 mm', ''));
+    const anew = '  keyed antenna-height 1.530 m to arp at 12:00\n';
+    expect(seen('20 mm', anew)).toBeGreaterThan(2 * seen('1 mm', anew));
+  });
+
   it('are compared without the mark’s own uncertainty, and agree in simulated days as often as they should', () => {
     let [agree, decided] = [0, 0];
     for (let seed = 0; seed < 150; seed++) {
@@ -346,7 +361,7 @@ describe('two checks on one mark', () => {
       if (Math.abs(up.value) <= budget.up.value) agree++;
     }
     expect(decided).toBeGreaterThan(250);
-    // At 95 %, within three standard deviations of a binomial share; the budget also covers a plummet that stays put.
+    // At 95 %, within three standard deviations of a binomial share; skies make some vectors better than stated.
     expect(agree / decided).toBeGreaterThan(0.95 - 3 * Math.sqrt((0.95 * 0.05) / decided));
     expect(agree / decided).toBeLessThan(0.999);
   });

@@ -200,20 +200,43 @@ function spreadOf(
   if (isHole(other)) return other;
   const marks = sameMark ? null : marksSpread(from.mark, to.mark, direction);
   if (marks && isHole(marks)) return marks;
-  const axis = direction === 'horizontal' ? 'axis' : 'up';
-  const inputs = { u_1: asLevel(one[axis]), u_2: asLevel(other[axis]), ...(marks ? { u_m: marks } : {}) };
+  const parts = ownParts(one, other, stoodThrough(from, to), direction);
+  const inputs: Readonly<Record<string, Value>> = { ...parts, ...(marks ? { u_m: marks } : {}) };
   return computePlain(
     `standard uncertainty of the movement ${about}, ${direction === 'horizontal' ? 'each horizontal axis' : 'up'}`,
     'm',
     {
       symbol: 'u',
-      expression: marks ? '√(u_1² + u_2² + u_m²)' : '√(u_1² + u_2²)',
+      expression: `√(${Object.keys(inputs)
+        .map((symbol) => `${symbol}²`)
+        .join(' + ')})`,
       evaluable: true,
       source: 'law of propagation of uncertainty (JCGM 100:2008, 5.1.2)',
     },
     inputs,
     Math.hypot(...Object.values(inputs).map(({ value }) => value)),
   );
+}
+
+/** What the base's plummet, bubble and tape did to one check they did to the other, as long as nothing was keyed anew between. */
+const stoodThrough = (from: CheckValues, to: CheckValues): boolean =>
+  from.setup !== null && from.setup === to.setup && from.broadcast === to.broadcast;
+
+function ownParts(
+  one: Occupation,
+  other: Occupation,
+  stood: boolean,
+  direction: 'horizontal' | 'up',
+): Readonly<Record<string, Value>> {
+  const axis = direction === 'horizontal' ? 'axis' : 'up';
+  if (!stood) return { u_1: asLevel(one[axis]), u_2: asLevel(other[axis]) };
+  const receivers = {
+    u_r1: asLevel(one.parts.receivers[axis]),
+    u_r2: asLevel(other.parts.receivers[axis]),
+  };
+  return direction === 'up'
+    ? receivers
+    : { ...receivers, u_l1: asLevel(one.parts.lean), u_l2: asLevel(other.parts.lean) };
 }
 
 /** Of a check on a mark without coordinates too: the distance is then taken to where the mark was observed. */
