@@ -1,7 +1,8 @@
 /** Which base a check was made from. */
-import { valuesOf, type Table } from '../session/each.ts';
+import { steadyList, valuesOf, type Table } from '../session/each.ts';
 import type { Check, Job } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
+import { remembered } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
 
 /** The base of a check: the one it names, else the one that stood at its time, else the only one. */
@@ -31,22 +32,23 @@ export interface SetupTime {
 }
 
 /** By their beginning; the same list as long as no time is another one. */
-export function timesOf(setups: readonly SetupValues[]): readonly SetupTime[] {
-  const times = setups.map(({ setup, from, until }) => ({
-    name: setup.name,
-    from: from ?? -Infinity,
-    until: until ?? Infinity,
-  }));
-  const same = (time: SetupTime, index: number) => {
-    const before = latestTimes.asNoted[index];
-    return before?.name === time.name && before.from === time.from && before.until === time.until;
-  };
-  if (times.length === latestTimes.asNoted.length && times.every(same)) return latestTimes.byBeginning;
-  const byBeginning = times.toSorted((one, other) => (one.from === other.from ? 0 : one.from - other.from));
-  latestTimes = { asNoted: times, byBeginning };
-  return byBeginning;
-}
-let latestTimes: Record<'asNoted' | 'byBeginning', readonly SetupTime[]> = { asNoted: [], byBeginning: [] };
+export const timesOf = (setups: readonly SetupValues[]): readonly SetupTime[] =>
+  byBeginning(
+    steadyTimes(
+      setups.map(({ setup, from, until }) => ({
+        name: setup.name,
+        from: from ?? -Infinity,
+        until: until ?? Infinity,
+      })),
+    ),
+  );
+
+const steadyTimes = steadyList<SetupTime>(
+  (one, other) => one.name === other.name && one.from === other.from && one.until === other.until,
+);
+const byBeginning = remembered((times: readonly SetupTime[]): readonly SetupTime[] =>
+  times.toSorted((one, other) => (one.from === other.from ? 0 : one.from - other.from)),
+);
 
 /** How many setups had begun at an instant, by halving. */
 function countBegun(begun: readonly SetupTime[], instant: number): number {

@@ -3,7 +3,7 @@ import type { Place } from '../../grammar/tree.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
 import type { Named } from '../session/coordinates.ts';
 import type { Moment } from '../session/moments.ts';
-import { answersToEach, foundInEach, valuesOf } from '../session/each.ts';
+import { answersToEach, foundInEach, steadyList, valuesOf } from '../session/each.ts';
 import type { Check, Event, Job, Point } from '../session/entries.ts';
 import { kind } from './finding.ts';
 import { anyStood, instantIn, standingOf, typedOf, type Standing } from './when.ts';
@@ -13,7 +13,8 @@ interface Outside {
   readonly what: string;
   readonly follows: string;
   readonly typed: string;
-  readonly standings: readonly Standing[];
+  /** By name: what was found stays found when something else is edited in them. */
+  readonly setups: readonly string[];
 }
 
 export const timeOutsideSetup = kind<Outside>({
@@ -21,21 +22,30 @@ export const timeOutsideSetup = kind<Outside>({
   find: ({ session }) => {
     const { job, checks, singlePoints, events } = session;
     const standings = standingsOf(valuesOf(session.setups), job);
+    const times = steadyTimes(standings);
     return [
       ...ownLines(standings, job),
-      ...checksOutside(checks, standings, job),
-      ...pointsOutside(singlePoints, standings, job),
-      ...eventsOutside(events, standings, job),
+      ...checksOutside(checks, times, job),
+      ...pointsOutside(singlePoints, times, job),
+      ...eventsOutside(events, times, job),
     ];
   },
-  tell: ({ what, follows, typed, standings }) => ({
-    severity: 'warning',
-    message: `${what} is noted at ${typed}, and ${standings.map(said).join('; ')}. ${follows} One of the times is wrong, or the setup lasted longer.`,
-    rests: standings.map(({ setup }) => ({ message: `The setup ${setup.name}.`, place: setup.place })),
-  }),
+  tell: ({ what, follows, typed, setups }, { session }) => {
+    const standings = standingsOf(valuesOf(session.setups), session.job);
+    const meant = standings.filter(({ setup }) => setups.includes(setup.name));
+    return {
+      severity: 'warning',
+      message: `${what} is noted at ${typed}, and ${meant.map(said).join('; ')}. ${follows} One of the times is wrong, or the setup lasted longer.`,
+      rests: meant.map(({ setup }) => ({ message: `The setup ${setup.name}.`, place: setup.place })),
+    };
+  },
 });
 
 const standingsOf = answersToEach(standingOf);
+/** The same list as long as nobody stood at another time, whatever else is edited in a setup. */
+const steadyTimes = steadyList<Standing>(
+  (one, other) => one.setup.name === other.setup.name && one.from === other.from && one.until === other.until,
+);
 
 const ownLines = foundInEach((standing: Standing, job: Job | null): Outside[] => {
   const { measured, keyed } = standing.setup;
@@ -93,7 +103,9 @@ function outside(
   const instant = instantIn(job, at);
   if (!at || isHole(at) || instant === null || standings.length === 0) return [];
   if (anyStood(standings, instant)) return [];
-  return [{ place: at.place, what, follows, typed: at.typed, standings }];
+  return [
+    { place: at.place, what, follows, typed: at.typed, setups: standings.map(({ setup }) => setup.name) },
+  ];
 }
 
 function said({ setup, from, until }: Standing): string {

@@ -192,6 +192,17 @@ function flat(lists: readonly (readonly unknown[])[]): readonly unknown[] {
   return list;
 }
 
+/** The list as it was last time where nothing in it is another thing for this purpose. */
+export function steadyList<Thing>(isSame: (one: Thing, other: Thing) => boolean) {
+  let latest: readonly Thing[] = NONE;
+  return (list: readonly Thing[]): readonly Thing[] => {
+    const same =
+      list.length === latest.length && list.every((thing, place) => isSame(thing, latest[place] as Thing));
+    if (!same) latest = list;
+    return latest;
+  };
+}
+
 export type Table<Thing> = ReadonlyMap<string, Thing>;
 
 interface Origin {
