@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { editDocument, openDocument, type Document } from '../grammar/document.ts';
+import { NO_FILES } from '../server/session/files.ts';
 import { sessionOf } from './bench/sessions.mjs';
 import { said } from './said.ts';
 
@@ -50,11 +51,14 @@ describe('inspecting after edits', () => {
         fc.constantFrom(...sources),
         fc.array(stroke, { minLength: 1, maxLength: 5 }),
         (text, strokes) => {
+          // What a fresh start finds must not stand in for what the edits have left behind.
+          const own = { ...NO_FILES };
           let document = openDocument('day.trib', text);
-          said(document);
+          said(document, own);
           for (const one of strokes) {
             document = typed(document, one);
-            expect(said(document)).toEqual(said(openDocument('day.trib', document.text)));
+            const fresh = said(openDocument('day.trib', document.text), { ...NO_FILES });
+            expect(said(document, own)).toEqual(fresh);
           }
         },
       ),
@@ -66,14 +70,15 @@ describe('inspecting after edits', () => {
     fc.assert(
       fc.property(fc.constantFrom(...sources), stroke, (text, one) => {
         const document = openDocument('day.trib', text);
-        const before = said(document);
+        const own = { ...NO_FILES };
+        const before = said(document, own);
         const start = one.at % (text.length + 1);
         const cut = Math.min(text.length, start + one.cut);
         const edited = editDocument(document, start, cut, one.put);
-        said(edited);
+        said(edited, own);
         const back = editDocument(edited, start, start + one.put.length, text.slice(start, cut));
         expect(back.text).toBe(text);
-        expect(said(back)).toEqual(before);
+        expect(said(back, own)).toEqual(before);
       }),
       { numRuns: 60 },
     );
@@ -93,11 +98,13 @@ describe('inspecting after edits', () => {
     });
     fc.assert(
       fc.property(fc.array(change, { minLength: 1, maxLength: 6 }), (changes) => {
+        const own = { ...NO_FILES };
         let document = openDocument('day.trib', day);
-        said(document);
+        said(document, own);
         for (const { at, what } of changes) {
           document = changed(document, at, what);
-          expect(said(document)).toEqual(said(openDocument('day.trib', document.text)));
+          const fresh = said(openDocument('day.trib', document.text), { ...NO_FILES });
+          expect(said(document, own)).toEqual(fresh);
         }
       }),
       { numRuns: 60 },

@@ -5,11 +5,12 @@ import { inlaysIn } from '../server/features/inlays.ts';
 import { noticesOf } from '../server/features/notices.ts';
 import { inspect } from '../server/inspect.ts';
 import { isHole } from '../server/quantities/value.ts';
-import { NO_FILES } from '../server/session/files.ts';
+import type { Files } from '../server/session/files.ts';
 import { whereIs } from '../server/session/where.ts';
 
-export function said(document: Document) {
-  const inspection = inspect(document, NO_FILES);
+/** @param files what was said of the document before is remembered with them */
+export function said(document: Document, files: Files) {
+  const inspection = inspect(document, files);
   const { session, derivation } = inspection;
   return {
     values: listValues(derivation).map(({ id, value, place }) => [

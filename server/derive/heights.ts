@@ -20,6 +20,9 @@ export function placedHeight(
   return onKnownSurface(height.value, height.surface, surfaces, about, new Set());
 }
 
+/** Surfaces that are described by one another: ports have three or four of them. */
+const FARTHEST = 20;
+
 function onKnownSurface(
   value: Value,
   surface: Surface,
@@ -32,6 +35,8 @@ function onKnownSurface(
   const local = surfaces.get(name);
   if (!local) return hole(`the surface ${name} is not described`, place);
   if (passed.has(name)) return hole(`the surface ${name} is described by itself`, place);
+  if (passed.size === FARTHEST)
+    return hole(`the surface ${name} lies more than ${FARTHEST} surfaces away from the geoid`, local.place);
   if (!local.offset || !local.against) return hole(`the surface ${name} has no offset`, local.place);
   if (isHole(local.offset)) return local.offset;
   const formula = {

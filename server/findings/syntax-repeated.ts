@@ -1,4 +1,5 @@
 /** A detail that stands twice in an entry and can be said once only. */
+import type { Place } from '../../grammar/tree.ts';
 import { kind } from './finding.ts';
 import { wholeLine } from './edits.ts';
 import { remarksAbout } from './remarks.ts';
@@ -13,8 +14,16 @@ export const syntaxRepeated = kind({
   }),
   // Which of two different lines is the right one, only the writer knows.
   mend: ({ place, same }) =>
-    same ? [{ title: 'Take out the second one', edits: [{ place: wholeLine(place), text: '' }] }] : [],
+    same
+      ? [{ title: 'Take out the second one', edits: [{ place: lineWithoutComment(place), text: '' }] }]
+      : [],
 });
+
+/** A comment is nowhere said twice, and stays. */
+function lineWithoutComment(place: Place): Place {
+  const line = place.entry.details.find(({ start, end }) => start <= place.start && place.start <= end);
+  return line?.comment ? { ...place, start: line.start, end: line.comment.start } : wholeLine(place);
+}
 
 function consequence(word: string, same: boolean): string {
   if (word === 'job') return 'A file has one job: the first one counts, and this one is not used.';

@@ -76,6 +76,9 @@ function gatheredFrom(document: Document, files: Files, before: Gathered | null)
 
 type Shared = Mark | Antenna | Rover | LocalSurface | Ground;
 
+/** Files that use files: nobody keeps marks so far away, and whoever would exhaust the program does. */
+const DEEPEST = 100;
+
 class Gathering {
   private readonly tables = {
     mark: new Map<string, Mark>(),
@@ -93,6 +96,8 @@ class Gathering {
   private readonly asked = new Map<string, Document | string>();
   private readonly repeatedNames = new Set<string>();
   private readonly own: Bound[] = [];
+  /** How many files have been used to come to the one that is being added. */
+  private deep = 0;
   private readonly remarks: Remark[] = [];
 
   constructor(private readonly files: Files) {}
@@ -174,7 +179,14 @@ class Gathering {
       this.remarks.push({ about: 'unreadable-file', place, path: typed, because: document.refused });
       return;
     }
+    if (this.deep === DEEPEST) {
+      const because = `it is used by a file that is used by a file, and so on, ${DEEPEST} files deep`;
+      this.remarks.push({ about: 'unreadable-file', place, path: typed, because });
+      return;
+    }
+    this.deep += 1;
     this.addFile(document, place);
+    this.deep -= 1;
   }
 
   gathered(document: Document, before: Gathered | null): Gathered {

@@ -7,6 +7,7 @@ import { inspect } from '../../server/inspect.ts';
 import { marksFile, registerMark } from '../../server/record/marks-file.ts';
 import { NO_FILES } from '../../server/session/files.ts';
 import { growth } from '../growth.ts';
+import { textAfter } from '../pages.ts';
 
 const inspected = (text: string) => inspect(openDocument('day.trib', text), NO_FILES);
 
@@ -40,5 +41,31 @@ describe('2026-11-26', () => {
     };
     expect(read('a\rb\r\nc\n\rd\r')).toEqual(['a', 'b', 'c', '', 'd']);
     expect(growth(['x\r'.repeat(20_000), 'x\r'.repeat(80_000)], 8, read)).toBeLessThan(8);
+  });
+
+  it('files that use files, thousands deep, exhausted the stack', () => {
+    const document = (path: string) => openDocument(path, `use "f${Number(path.slice(1)) + 1}"\n`);
+    const { session, findings } = inspect(document('f0'), { document, bytes: NO_FILES.bytes });
+    expect(session.documents.size).toBe(101);
+    expect(findings.map(({ code }) => code)).toContain('syntax/unreadable-file');
+  });
+
+  it('surfaces described by one another, a thousand in a row, took time that grew with their cube', () => {
+    const surfaces = (count: number) =>
+      Array.from(
+        { length: count },
+        (_, at) =>
+          `surface S${at + 1}\n  offset 0.1 m above S${at}\nmark M${at}\n  height 1 m above S${count}\n`,
+      ).join('');
+    const looked = (text: string) => inspected(text).derivation.marks;
+    expect(growth([surfaces(100), surfaces(400)], 8, looked)).toBeLessThan(8);
+  });
+});
+
+describe('2026-11-27', () => {
+  it('taking out the second of two details that say the same took its comment out as well', () => {
+    const inspection = inspected('job "x"\n  datum ETRS89\n  datum ETRS89 # as on the sheet\n');
+    const [fix] = inspection.findings.flatMap(({ code, fixes }) => (code === 'syntax/repeated' ? fixes : []));
+    expect(fix && textAfter(inspection, fix)).toBe('job "x"\n  datum ETRS89\n  # as on the sheet\n');
   });
 });

@@ -164,7 +164,7 @@ const gathered = target(
     const documents = new Map(texts.map((text) => [text, openDocument('', text)]));
     const work = (text: string) => {
       const document = documents.get(text);
-      if (document) sessionOf(document, NO_FILES);
+      if (document) sessionOf(document, { ...NO_FILES });
     };
     grows(texts, work, `a session of ${lines.map((line) => line(1)).join('')}`);
   },

@@ -13,13 +13,14 @@ import { sessionDrawings } from '../../server/record/session-drawings.ts';
 import { valuesJson } from '../../server/record/values-json.ts';
 import { verdictOf } from '../../server/record/verdict.ts';
 import { canonicalEntry } from '../../server/session/canonical.ts';
+import { NO_FILES } from '../../server/session/files.ts';
 import { sealOf } from '../../server/session/seal.ts';
 import { offsetsOf } from '../../server/session/where.ts';
 import { breach } from '../fixes.ts';
 import { textAfter } from '../pages.ts';
 import { said } from '../said.ts';
 import { filesOnDisk } from '../samples.ts';
-import { placed, sessionText, stroke } from './sessions.ts';
+import { longDay, placed, sessionText, stroke } from './sessions.ts';
 import { law, same, target } from './target.ts';
 
 const files = filesOnDisk();
@@ -65,14 +66,16 @@ const fixes = target('fixes', 40, fc.tuple(sessionText, fc.nat()), ([text, choic
 const afterEdits = target(
   'findings after edits',
   20,
-  fc.tuple(sessionText, fc.array(stroke, { minLength: 1, maxLength: 4 })),
+  fc.tuple(fc.oneof(sessionText, longDay), fc.array(stroke, { minLength: 1, maxLength: 5 })),
   ([text, strokes]) => {
     let document = openDocument('day.trib', text);
-    said(document);
+    const own = { ...NO_FILES };
+    said(document, own);
     for (const one of strokes) {
       const { start, end, put } = placed(one, document.text);
       document = editDocument(document, start, end, put);
-      same(said(document), said(openDocument('day.trib', document.text)), 'edits leave other findings');
+      const fresh = said(openDocument('day.trib', document.text), { ...NO_FILES });
+      same(said(document, own), fresh, 'edits leave other findings');
     }
   },
 );

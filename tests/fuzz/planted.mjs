@@ -41,7 +41,9 @@ async function planted(name) {
     for (const entry of await readdir('node_modules'))
       if (!entry.startsWith('.'))
         await symlink(resolve('node_modules', entry), join(folder, 'node_modules', entry));
-    const { status, stderr } = spawnSync('git', ['apply', join(PATCHES, `${name}.patch`)], { cwd: folder });
+    const { status, stderr } = spawnSync('git', ['apply', '-C0', join(PATCHES, `${name}.patch`)], {
+      cwd: folder,
+    });
     if (status !== 0) throw new Error(`${name} no longer applies: ${stderr}`);
     return await fuzzed(folder);
   } finally {

@@ -11,7 +11,7 @@ it('there are ten of them', () => {
 });
 
 it.each(patches)('%s applies', (patch) => {
-  const { status, stderr } = spawnSync('git', ['apply', '--check', `${FOLDER}/${patch}`], {
+  const { status, stderr } = spawnSync('git', ['apply', '--check', '-C0', `${FOLDER}/${patch}`], {
     encoding: 'utf8',
   });
   expect([status, stderr]).toEqual([0, '']);

@@ -1,6 +1,7 @@
 /** Session texts for fuzzing: real ones after accidents, and days put together from the words of the language. */
 import fc from 'fast-check';
 import { DETAILS, ENTRIES } from '../../grammar/vocabulary.ts';
+import { sessionOf as dayOf } from '../bench/sessions.mjs';
 import { anyText, mangledPiece } from '../mangled.ts';
 import { allPages } from '../pages.ts';
 import { allSamples } from '../samples.ts';
@@ -93,6 +94,9 @@ const composedSession = fc
   )
   .map(([head, entries, accidents]) => accidents.reduce(after, head + entries.join('')));
 
+/** A day of many setups, most of which stays what it was when it is edited. */
+export const longDay = fc.integer({ min: 60, max: 200 }).map((lines) => dayOf(lines));
+
 /** Any text, most of it nearly a session. */
 export const sessionText = fc.oneof(
   { weight: 5, arbitrary: mangledSession },
@@ -101,20 +105,41 @@ export const sessionText = fc.oneof(
   { weight: 2, arbitrary: anyText },
 );
 
-/** What a hand does to a text, at a fraction of its length. */
-export const stroke = fc.record({
-  at: fraction,
-  cut: fc.oneof(fc.constant(0), fc.constant(1), fc.nat(40)),
-  put: fc.oneof(
-    mangledPiece,
-    fc.constantFrom('', '7', '.', ',', ' ', '\n', '?', '"', '-', '𝄞', '\r', '\n\n', 'mark X\n', '  '),
-    fc.constantFrom(...DETAILS).map(({ example }) => `  ${example}\n`),
-  ),
-});
+/** What a hand does to a text, at a fraction of its length: anything, or an overtyped figure or word, or a line gone or doubled. */
+export const stroke = fc.oneof(
+  fc.record({
+    at: fraction,
+    what: fc.constant('anything'),
+    cut: fc.oneof(fc.constant(0), fc.constant(1), fc.nat(40)),
+    put: fc.oneof(
+      mangledPiece,
+      fc.constantFrom('', '7', '.', ',', ' ', '\n', '?', '"', '-', '𝄞', '\r', '\n\n', 'mark X\n', '  '),
+      fc.constantFrom(...DETAILS).map(({ example }) => `  ${example}\n`),
+    ),
+  }),
+  fc.record({
+    at: fraction,
+    what: fc.constantFrom('figure', 'word', 'line', 'twice'),
+    cut: fc.constant(0),
+    put: fc.constantFrom('0', '5', '9', '?', 'BASE-1', 'PM-2', 'CK-1', 'R1', 'A1', 'OPEN-2', '__proto__'),
+  }),
+);
 export type Stroke = typeof stroke extends fc.Arbitrary<infer Of> ? Of : never;
 
 /** Where it falls in this text. */
-export function placed({ at, cut, put }: Stroke, text: string) {
-  const start = Math.floor(at * (text.length + 1));
-  return { start, end: Math.min(text.length, start + cut), put };
+export function placed({ at, what, cut, put }: Stroke, text: string) {
+  const from = Math.floor(at * (text.length + 1));
+  if (what === 'anything') return { start: from, end: Math.min(text.length, from + cut), put };
+  const places = [...text.matchAll(PLACES[what] ?? /^/g)];
+  const place = places[Math.floor(at * places.length)];
+  const start = place?.index ?? 0;
+  const end = start + (place?.[0].length ?? 0);
+  if (what === 'twice') return { start: end, end, put: place?.[0] ?? '' };
+  return { start, end, put: what === 'line' ? '' : put };
 }
+const PLACES: Readonly<Record<string, RegExp>> = {
+  figure: /\d/g,
+  word: /\b[A-Z]+-?\d*\b/g,
+  line: /^.*\n/gm,
+  twice: /^.*\n/gm,
+};
