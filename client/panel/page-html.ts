@@ -11,12 +11,11 @@ export interface PageParts {
   readonly nonce: string;
 }
 
-/** Drawings set widths of strokes in attributes; text of a session never gets there. */
 export const pageHtml = ({ script, style, source, nonce }: PageParts): string => `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'nonce-${nonce}'; style-src ${source} 'nonce-${nonce}'; style-src-attr 'unsafe-inline'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'nonce-${nonce}'; style-src ${source} 'nonce-${nonce}'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>Drawings of the session</title>
 <style nonce="${nonce}">${DRAWING_STYLE}</style>
@@ -26,6 +25,7 @@ export const pageHtml = ({ script, style, source, nonce }: PageParts): string =>
 <main>
 <h1 id="session">Drawings</h1>
 <p id="trouble" role="alert" hidden></p>
+<p id="part" hidden></p>
 <div id="empty" hidden>
 <p>There is nothing to draw yet. Write down a mark and the setup on it; the drawings grow while you type.</p>
 <pre>mark PM-14
@@ -34,7 +34,6 @@ setup BASE on PM-14 at 07:50
   measured    1.284 m to arp</pre>
 </div>
 <div id="drawings"></div>
-<p id="left" hidden></p>
 </main>
 <script nonce="${nonce}" src="${script}"></script>
 </body>

@@ -1,7 +1,10 @@
 /** The page of the drawings: it shows what it is sent, leads from a drawn thing to its line, and marks the cursor's line. */
-import type { FromPage, Line, ToPage } from './messages.ts';
+import type { FromPage, Line, Remembered, ToPage } from './messages.ts';
 
-declare function acquireVsCodeApi(): { postMessage(message: FromPage): void };
+declare function acquireVsCodeApi(): {
+  postMessage(message: FromPage): void;
+  setState(state: Remembered): void;
+};
 
 const editor = acquireVsCodeApi();
 const at = (id: string) => document.getElementById(id) as HTMLElement;
@@ -17,11 +20,12 @@ addEventListener('message', ({ data }: MessageEvent<ToPage>) => {
   }
 });
 
-function show({ session, drawings: sent, setupsLeft }: Extract<ToPage, { kind: 'drawings' }>): void {
+function show({ session, address, drawings: sent, part }: Extract<ToPage, { kind: 'drawings' }>): void {
+  editor.setState({ address });
   tell('trouble', '');
   at('session').textContent = `Drawings of ${session}`;
   at('empty').hidden = sent.length > 0;
-  tell('left', setupsLeft > 0 ? `${setupsLeft} more setups are drawn in the report of the session.` : '');
+  tell('part', part ?? '');
   const focused = placeOfFocus();
   const known = new Map([...drawings.querySelectorAll('section')].map((one) => [one.dataset['name'], one]));
   const sections = sent.map(({ name, heading, svg }) => {
@@ -48,7 +52,7 @@ function emptySection(name: string): HTMLElement {
   return section;
 }
 
-function tell(id: 'trouble' | 'left', sentence: string): void {
+function tell(id: 'trouble' | 'part', sentence: string): void {
   at(id).textContent = sentence;
   at(id).hidden = sentence === '';
 }
@@ -102,6 +106,10 @@ drawings.addEventListener('click', (event) => {
   event.stopPropagation();
   const colon = place.lastIndexOf(':');
   editor.postMessage({ kind: 'goTo', path: place.slice(0, colon), line: Number(place.slice(colon + 1)) });
+});
+
+addEventListener('keydown', ({ key }) => {
+  if (key === 'Escape') editor.postMessage({ kind: 'leave' });
 });
 
 let told = 0;

@@ -3,17 +3,24 @@ import type { Connection } from 'vscode-languageserver';
 import { sessionDrawings, type SessionDrawings } from '../record/session-drawings.ts';
 import type { OpenSessions } from './open-sessions.ts';
 
-/** Asked with `{ uri, width }`, the width in pixels; the answer is null where that session is not open. */
+/**
+ * Asked with `{ uri, width, line }`: the width in pixels, and from 1 the line that a long session is drawn around.
+ * The answer is null where that session is not open.
+ */
 export const DRAWINGS = 'tribrach/drawings';
 
 const USUAL_WIDTH = 680;
 
 export function answerDrawings(connection: Connection, sessions: OpenSessions): void {
   connection.onRequest(DRAWINGS, async (asked: unknown): Promise<SessionDrawings | null> => {
-    const { uri, width } = (asked ?? {}) as Readonly<Record<string, unknown>>;
+    const { uri, width, line } = (asked ?? {}) as Readonly<Record<string, unknown>>;
     const session = typeof uri === 'string' ? sessions.at(uri) : null;
     if (!session) return null;
     const inspection = await sessions.settled(session);
-    return sessionDrawings(inspection, Number.isFinite(width) ? Number(width) : USUAL_WIDTH);
+    return sessionDrawings(
+      inspection,
+      Number.isFinite(width) ? Number(width) : USUAL_WIDTH,
+      Number.isFinite(line) ? Number(line) : null,
+    );
   });
 }

@@ -6,6 +6,7 @@ import { heightStack } from './drawings/height-stack.ts';
 import type { Markup } from './drawings/markup.ts';
 import { plan } from './drawings/plan.ts';
 import { residualChart } from './drawings/residuals.ts';
+import { shownAround } from './drawings/shown.ts';
 
 export interface SessionDrawing {
   /** Its own among the drawings of a session, and the same after every edit. */
@@ -16,41 +17,47 @@ export interface SessionDrawing {
 
 export interface SessionDrawings {
   readonly drawings: readonly SessionDrawing[];
-  /** Setups beyond the most that are drawn. */
-  readonly setupsLeft: number;
+  /** Says what of a long session is drawn; null where it is all. */
+  readonly part: string | null;
 }
 
-/** Height stacks beyond this are for the report; beside the text they would only make each keystroke wait. */
-const MOST_SETUPS = 12;
 const WIDTHS = { least: 240, most: 1200 };
 
-/** The width is in pixels; no drawings where nothing is written down that could be drawn. */
-export function sessionDrawings(inspection: Inspection, width: number): SessionDrawings {
+/**
+ * No drawings where nothing is written down that could be drawn.
+ * @param width in pixels
+ * @param line of the cursor, from 1, around which a long session is drawn
+ */
+export function sessionDrawings(
+  inspection: Inspection,
+  width: number,
+  line: number | null = null,
+): SessionDrawings {
   const { setups, marks, checks } = inspection.derivation;
-  if (setups.size === 0 && marks.size === 0 && checks.length === 0) return { drawings: [], setupsLeft: 0 };
+  if (setups.size === 0 && marks.size === 0 && checks.length === 0) return { drawings: [], part: null };
   const canvas: Canvas = {
     width: Math.min(WIDTHS.most, Math.max(WIDTHS.least, Math.round(width))),
-    link: ({ line }) => `#${line}`,
+    link: ({ line: at }) => `#${at}`,
   };
+  const shown = shownAround(inspection, line);
   const made = (name: string, heading: string, { markup }: Markup): SessionDrawing => ({
     name,
     heading,
     svg: markup,
   });
-  const drawn = [...setups.values()].slice(0, MOST_SETUPS);
   return {
     drawings: [
-      ...drawn.map((values) =>
+      ...shown.setups.map((values) =>
         made(
           `height ${values.setup.name}`,
           `Antenna height at ${values.setup.name}`,
           heightStack(inspection, values, canvas),
         ),
       ),
-      made('plan', 'Plan', plan(inspection, canvas)),
-      made('day', 'The day', dayStrip(inspection, canvas)),
-      made('residuals', 'Checks against tolerance', residualChart(inspection, canvas)),
+      made('plan', 'Plan', plan(inspection, canvas, shown)),
+      made('day', 'The day', dayStrip(inspection, canvas, shown)),
+      made('residuals', 'Checks against tolerance', residualChart(inspection, canvas, shown)),
     ],
-    setupsLeft: setups.size - drawn.length,
+    part: shown.part,
   };
 }

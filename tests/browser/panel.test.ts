@@ -105,7 +105,10 @@ describe.runIf(hasChromium)('the page of the drawings', () => {
       const heard: unknown[] = [];
       Object.assign(window, {
         heard,
-        acquireVsCodeApi: () => ({ postMessage: (message: unknown) => heard.push(message) }),
+        acquireVsCodeApi: () => ({
+          postMessage: (message: unknown) => heard.push(message),
+          setState: (state: unknown) => Object.assign(window, { remembered: state }),
+        }),
       });
     });
     try {

@@ -175,9 +175,8 @@ export function verdictSign(verdict: Verdict, x: number, y: number, size = 7): M
     {},
     circle('ring', x, y, s),
     shape(
-      'firm',
+      s > 10 ? 'firm' : 'line',
       `M${rounded(x - s * 0.36)} ${rounded(y - s * 0.22)}a${rounded(s * 0.36)} ${rounded(s * 0.36)} 0 1 1 ${rounded(s * 0.5)} ${rounded(s * 0.33)}q${rounded(-s * 0.14)} ${rounded(s * 0.1)} ${rounded(-s * 0.14)} ${rounded(s * 0.26)}m0 ${rounded(s * 0.2)}v${rounded(s * 0.16)}`,
-      { style: `stroke-width:${s > 10 ? 2 : 1}` },
     ),
   );
 }

@@ -22,6 +22,7 @@ import {
   type Canvas,
 } from './canvas.ts';
 import { element, group, rounded, type Child, type Markup } from './markup.ts';
+import { allShown, type Shown } from './shown.ts';
 import { rowsOf } from './spread.ts';
 import { fitted, textWidth } from './text.ts';
 import { classSwatch, swatch } from './trust-pattern.ts';
@@ -50,23 +51,23 @@ const LANE = 40;
 const TALL = 18;
 const ROW = 19;
 
-export function dayStrip(inspection: Inspection, canvas: Canvas): Markup {
-  const setups = [...inspection.derivation.setups.values()];
-  const times = timesOf(inspection, setups);
+export function dayStrip(inspection: Inspection, canvas: Canvas, shown = allShown(inspection)): Markup {
+  const { setups } = shown;
+  const times = timesOf(inspection, shown);
   const title = 'The day';
   if (times.length === 0)
     return emptyDrawing(canvas, title, 'Nothing has a time yet: a setup says when it began with `at`.');
   const open = setups.some(({ until }) => until === null);
   const axis = axisOf(times, open, canvas);
-  const strips = strip(inspection, setups, axis, canvas);
+  const strips = strip(inspection, shown, axis, canvas);
   const bottom = strips.height;
-  return drawing(canvas, bottom, { title, description: describe(inspection, setups) }, strips.markup);
+  return drawing(canvas, bottom, { title, description: describe(inspection, shown) }, strips.markup);
 }
 
 const stretchText = (from: number | null, until: number | null, inspection: Inspection) =>
   `${clockTime(from, inspection) ?? 'the start'} to ${clockTime(until, inspection) ?? 'the end'}`;
 
-function timesOf({ derivation, session }: Inspection, setups: readonly SetupValues[]): number[] {
+function timesOf({ session }: Inspection, { setups, checks, events }: Shown): number[] {
   return [
     ...setups.flatMap(({ from, until, keyed, height }) => [
       from,
@@ -74,8 +75,8 @@ function timesOf({ derivation, session }: Inspection, setups: readonly SetupValu
       ...keyed.map(({ state }) => state.from),
       ...height.readings.map(({ instant }) => instant),
     ]),
-    ...derivation.checks.map(({ instant }) => instant),
-    ...session.events.map(({ at }) => instantOf(at, session.job)),
+    ...checks.map(({ instant }) => instant),
+    ...events.map(({ at }) => instantOf(at, session.job)),
   ].filter((time) => time !== null);
 }
 
@@ -93,22 +94,24 @@ const xOf = ({ from, until, left, width }: TimeAxis, instant: number) =>
 
 function strip(
   inspection: Inspection,
-  setups: readonly SetupValues[],
+  shown: Shown,
   axis: TimeAxis,
   canvas: Canvas,
 ): { readonly markup: Markup; readonly height: number } {
-  const checks = momentLabels(checkMoments(inspection), axis, canvas, SIGN);
-  const happened = momentLabels(eventMoments(inspection, setups), axis, canvas, 0);
+  const checks = momentLabels(checkMoments(inspection, shown), axis, canvas, SIGN);
+  const happened = momentLabels(eventMoments(inspection, shown), axis, canvas, 0);
   const checkTop = 4;
   const signs = checkTop + checks.rows * ROW + 10;
-  const { rovers } = trustOf(inspection.session, inspection.derivation);
-  const bases = setups.flatMap((values) => lanesOf(values, rovers));
+  const rovers = new Map<SetupValues, RoverTrust[]>();
+  for (const one of trustIn(inspection, shown))
+    rovers.set(one.setup, [...(rovers.get(one.setup) ?? []), one]);
+  const bases = shown.setups.flatMap((values) => lanesOf(values, rovers.get(values) ?? []));
   const lanes = signs + 12;
   const ends = lanes + bases.length * LANE + 2;
   const ticksAt = ends + 4;
   const eventTop = ticksAt + 26;
   const bottom = eventTop + happened.rows * ROW + 6;
-  const legend = trustLegend(inspection, bottom + 8, canvas);
+  const legend = trustLegend(trustIn(inspection, shown), bottom + 8, canvas);
   return {
     height: bottom + legend.height,
     markup: group(
@@ -151,6 +154,14 @@ function strip(
       legend.markup,
     ),
   };
+}
+
+/** Of the whole day's trust what belongs to the setups that are drawn. */
+function trustIn({ session, derivation }: Inspection, { setups }: Shown): readonly RoverTrust[] {
+  const { rovers } = trustOf(session, derivation);
+  if (setups.length === derivation.setups.size) return rovers;
+  const drawn = new Set(setups);
+  return rovers.filter(({ setup }) => drawn.has(setup));
 }
 
 /** The middle of the lane that something happened in; of all of them where it happened to all. */
@@ -201,8 +212,8 @@ function momentLabels(
   };
 }
 
-function checkMoments(inspection: Inspection): Moment[] {
-  return inspection.derivation.checks.flatMap(({ check, instant, verdict, mark, setup }) => {
+function checkMoments(inspection: Inspection, { checks }: Shown): Moment[] {
+  return checks.flatMap(({ check, instant, verdict, mark, setup }) => {
     if (instant === null) return [];
     const time = clockTime(instant, inspection) ?? '';
     const judged = { passes: 'passes', fails: 'fails', undecided: 'is undecided' }[verdict];
@@ -223,9 +234,9 @@ function checkMoments(inspection: Inspection): Moment[] {
 }
 
 /** What happened to a base, and what it was told anew. */
-function eventMoments(inspection: Inspection, setups: readonly SetupValues[]): Moment[] {
+function eventMoments(inspection: Inspection, { setups, events }: Shown): Moment[] {
   const { session } = inspection;
-  const events = session.events.flatMap((event): Moment[] => {
+  const happened = events.flatMap((event): Moment[] => {
     const instant = instantOf(event.at, session.job);
     if (instant === null) return [];
     const time = clockTime(instant, inspection) ?? '';
@@ -243,13 +254,13 @@ function eventMoments(inspection: Inspection, setups: readonly SetupValues[]): M
       return [{ instant: from, label, time, tone: '', place, told: label, setup: setup.name, sign: key }];
     }),
   );
-  return [...events, ...keyed].sort((one, other) => one.instant - other.instant);
+  return [...happened, ...keyed].sort((one, other) => one.instant - other.instant);
 }
 
 /** A disturbance: a jagged line through the strip. */
 const zigzag = (x: number, y: number) =>
   group(
-    shape('on-fill', `M${rounded(x)} ${rounded(y - 17)}l5 8l-10 9l10 9l-5 8`, { style: 'stroke-width:5' }),
+    shape('on-fill wide', `M${rounded(x)} ${rounded(y - 17)}l5 8l-10 9l10 9l-5 8`),
     shape('firm', `M${rounded(x)} ${rounded(y - 17)}l5 8l-10 9l10 9l-5 8`),
   );
 
@@ -263,10 +274,9 @@ interface Lane {
 }
 
 /** One lane for each rover that worked from the base; the base alone where none did. */
-function lanesOf(values: SetupValues, rovers: readonly RoverTrust[]): Lane[] {
+function lanesOf(values: SetupValues, own: readonly RoverTrust[]): Lane[] {
   const { setup } = values;
   const name = `${setup.name}${setup.on ? ` on ${setup.on.name}` : ''}`;
-  const own = rovers.filter((one) => one.setup === values);
   if (own.length === 0) return [{ values, name, spans: [] }];
   return own.map(({ rover, spans }) => ({ values, name: rover ? `${name}, rover ${rover}` : name, spans }));
 }
@@ -363,15 +373,11 @@ function ticks(inspection: Inspection, axis: TimeAxis, top: number, bottom: numb
 const STEPS = [300, 600, 900, 1800, 3600, 7200, 10_800, 21_600, 43_200];
 
 function trustLegend(
-  inspection: Inspection,
+  rovers: readonly RoverTrust[],
   top: number,
   canvas: Canvas,
 ): { readonly markup: Markup; readonly height: number } {
-  const used = new Set(
-    trustOf(inspection.session, inspection.derivation).rovers.flatMap(({ spans }) =>
-      spans.map((span) => span.class),
-    ),
-  );
+  const used = new Set(rovers.flatMap(({ spans }) => spans.map((span) => span.class)));
   const shown = TRUST_CLASSES.filter((name) => used.has(name));
   if (shown.length === 0) return { markup: group(), height: 0 };
   let x = 0;
@@ -390,18 +396,18 @@ function trustLegend(
   return { markup: group(...entries), height: y - top + 20 };
 }
 
-function describe(inspection: Inspection, setups: readonly SetupValues[]): string {
-  const spans = setups.map(
+function describe(inspection: Inspection, shown: Shown): string {
+  const spans = shown.setups.map(
     ({ setup, from, until }) =>
       `${setup.name} stood from ${clockTime(from, inspection) ?? 'an unknown time'} ${until === null ? 'on' : `to ${clockTime(until, inspection) ?? 'an unknown time'}`}.`,
   );
-  const trust = trustOf(inspection.session, inspection.derivation).rovers.flatMap(({ setup, rover, spans }) =>
+  const trust = trustIn(inspection, shown).flatMap(({ setup, rover, spans }) =>
     spans.map(
       (span) =>
         `${setup.setup.name}${rover ? ` with ${rover}` : ''} is ${classInWords(span.class)} from ${stretchText(span.from, span.until, inspection)}.`,
     ),
   );
-  const moments = [...checkMoments(inspection), ...eventMoments(inspection, setups)].sort(
+  const moments = [...checkMoments(inspection, shown), ...eventMoments(inspection, shown)].sort(
     (one, other) => one.instant - other.instant,
   );
   return [...spans, ...trust, ...moments.map(({ told }) => `${told}.`)].join(' ');

@@ -202,9 +202,8 @@ function picture(
   const leg = Math.min(half * 0.95, Math.max(18, (scale.ground - head) * 0.4));
   const tripod = group(
     shape(
-      'faint',
+      'leg',
       `M${rounded(centre - 7)} ${rounded(head)}L${rounded(centre - leg)} ${rounded(scale.ground)}M${rounded(centre + 7)} ${rounded(head)}L${rounded(centre + leg)} ${rounded(scale.ground)}`,
-      { style: 'stroke-width:3' },
     ),
     box('part', centre - 10, foot, 20, Math.min(12, Math.max(2, scale.ground - foot)), 2),
   );

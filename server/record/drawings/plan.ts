@@ -23,7 +23,8 @@ import {
 } from './canvas.ts';
 import { element, group, rounded, type Markup } from './markup.ts';
 import { signed } from './residuals.ts';
-import { freePlace, type Box } from './spread.ts';
+import { allShown, type Shown } from './shown.ts';
+import { freePlace, takenBoxes, type Box, type Taken } from './spread.ts';
 import { fitted, textWidth } from './text.ts';
 
 interface Ground {
@@ -41,14 +42,16 @@ interface Site {
   readonly ground: Ground;
   readonly base: boolean;
   readonly checks: readonly CheckValues[];
+  /** Of the part of the session that is drawn in full. */
+  readonly inPart: boolean;
 }
 
 const MARGIN = 58;
 /** How long the longest residual or tolerance is drawn. */
 const LONGEST = 46;
 
-export function plan(inspection: Inspection, canvas: Canvas): Markup {
-  const sites = sitesOf(inspection);
+export function plan(inspection: Inspection, canvas: Canvas, shown = allShown(inspection)): Markup {
+  const sites = sitesOf(inspection, shown);
   const points = pointsOf(inspection);
   const title = 'Plan';
   if (sites.length === 0)
@@ -60,18 +63,20 @@ export function plan(inspection: Inspection, canvas: Canvas): Markup {
   const height = heightFor(extent, canvas);
   const view = viewOf(extent, canvas.width, height);
   const exaggeration = exaggerationFor(sites, view);
-  const taken: Box[] = [];
+  const taken = takenBoxes();
+  const named = sites.filter(({ inPart }) => inPart);
   const figure = group(
-    ...baselines(sites, view),
+    ...baselines(named, view),
     ...points.map((point) => pointSigns(inspection, point, view, canvas)),
-    ...sites.map((site) => siteSign(inspection, site, view, exaggeration, canvas)),
+    otherSites(sites, view),
+    ...named.map((site) => siteSign(inspection, site, view, exaggeration, canvas)),
   );
-  for (const site of sites) taken.push(...signBoxes(site, view, exaggeration));
+  for (const site of named) for (const covered of signBoxes(site, view, exaggeration)) taken.add(covered);
   const field = { x: 0, y: 0, width: canvas.width, height };
   const corner = northCorner(sites, view, canvas.width);
-  taken.push({ x: corner - 24, y: 0, width: 48, height: 62 });
+  taken.add({ x: corner - 24, y: 0, width: 48, height: 62 });
   const labels = group(
-    ...sites.map((site) => siteLabel(inspection, site, view, exaggeration, taken, field, canvas)),
+    ...named.map((site) => siteLabel(inspection, site, view, exaggeration, taken, field, canvas)),
     ...points.map((point) => pointLabel(point, view, taken, field)),
   );
   return drawing(
@@ -94,17 +99,23 @@ export function plan(inspection: Inspection, canvas: Canvas): Markup {
 }
 
 /** Marks with coordinates in the job's grid; a mark without takes the place that its first check showed. */
-function sitesOf({ derivation }: Inspection): Site[] {
-  const used = new Set<MarkValues>();
-  for (const { mark } of derivation.setups.values()) if (mark) used.add(mark);
-  for (const { mark } of derivation.checks) if (mark) used.add(mark);
-  return [...used].flatMap((mark) => {
-    const checks = derivation.checks.filter((check) => check.mark === mark);
-    const shown = checks.map(({ observed }) => groundOf(observed.east, observed.north)).find(Boolean);
-    const ground = groundOf(mark.east, mark.north) ?? shown;
+function sitesOf({ derivation }: Inspection, shown: Shown): Site[] {
+  const bases = new Set<MarkValues>();
+  for (const { mark } of derivation.setups.values()) if (mark) bases.add(mark);
+  const checksOn = new Map<MarkValues, CheckValues[]>();
+  for (const mark of bases) checksOn.set(mark, []);
+  for (const check of derivation.checks) {
+    if (!check.mark) continue;
+    const checks = checksOn.get(check.mark) ?? [];
+    checks.push(check);
+    checksOn.set(check.mark, checks);
+  }
+  const inPart = new Set([...shown.setups, ...shown.checks].map(({ mark }) => mark));
+  return [...checksOn].flatMap(([mark, checks]) => {
+    const seen = checks.map(({ observed }) => groundOf(observed.east, observed.north)).find(Boolean);
+    const ground = groundOf(mark.east, mark.north) ?? seen;
     if (!ground) return [];
-    const base = [...derivation.setups.values()].some((setup) => setup.mark === mark);
-    return [{ mark, ground, base, checks }];
+    return [{ mark, ground, base: bases.has(mark), checks, inPart: inPart.has(mark) }];
   });
 }
 
@@ -156,14 +167,14 @@ interface Extent {
 }
 
 function extentOf(places: readonly Ground[]): Extent {
-  const easts = places.map(({ east }) => east);
-  const norths = places.map(({ north }) => north);
-  return {
-    west: Math.min(...easts),
-    east: Math.max(...easts),
-    south: Math.min(...norths),
-    north: Math.max(...norths),
-  };
+  const extent = { west: Infinity, east: -Infinity, south: Infinity, north: -Infinity };
+  for (const { east, north } of places) {
+    extent.west = Math.min(extent.west, east);
+    extent.east = Math.max(extent.east, east);
+    extent.south = Math.min(extent.south, north);
+    extent.north = Math.max(extent.north, north);
+  }
+  return extent;
 }
 
 function heightFor({ west, east, south, north }: Extent, { width }: Canvas): number {
@@ -213,14 +224,24 @@ function exaggerationFor(sites: readonly Site[], view: View): number | null {
 }
 
 function baselines(sites: readonly Site[], view: View): Markup[] {
-  const bases = sites.filter(({ base }) => base);
-  return sites.flatMap((site) =>
-    bases
-      .filter((base) => base !== site && site.checks.some(({ setup }) => setup?.mark === base.mark))
-      .map((base) => {
-        const [from, to] = [view.at(base.ground), view.at(site.ground)];
-        return stroke('dashed', from.x, from.y, to.x, to.y);
-      }),
+  const at = new Map(sites.map((site) => [site.mark, site]));
+  return sites.flatMap((site) => {
+    const from = new Set(site.checks.map(({ setup }) => setup?.mark && at.get(setup.mark)));
+    return [...from].flatMap((base) => {
+      if (!base || base === site) return [];
+      const [start, end] = [view.at(base.ground), view.at(site.ground)];
+      return [stroke('dashed', start.x, start.y, end.x, end.y)];
+    });
+  });
+}
+
+/** Marks that are not drawn in full, so that the part that is lies where it belongs. */
+function otherSites(sites: readonly Site[], view: View): Markup | null {
+  const places = sites.filter(({ inPart }) => !inPart).map(({ ground }) => view.at(ground));
+  if (places.length === 0) return null;
+  return shape(
+    'hair',
+    places.map(({ x, y }) => `M${rounded(x - 2)} ${rounded(y)}a2 2 0 1 0 4 0a2 2 0 1 0 -4 0`).join(''),
   );
 }
 
@@ -341,7 +362,7 @@ function siteLabel(
   site: Site,
   view: View,
   exaggeration: number | null,
-  taken: Box[],
+  taken: Taken,
   field: Box,
   canvas: Canvas,
 ): Markup | null {
@@ -361,7 +382,7 @@ function siteLabel(
   const clear = exaggeration === null ? 12 : Math.max(12, ringOf(site) * view.pixels * exaggeration + 5);
   const place = freePlace(anchor, size, clear, taken, field) ?? freePlace(anchor, size, 12, taken, field);
   if (!place) return null;
-  taken.push(place);
+  taken.add(place);
   return standsFor(
     canvas,
     inspection.session,
@@ -411,7 +432,7 @@ function pointSigns(
   );
 }
 
-function pointLabel({ name, grounds }: Measured, view: View, taken: Box[], field: Box): Markup | null {
+function pointLabel({ name, grounds }: Measured, view: View, taken: Taken, field: Box): Markup | null {
   const [ground] = grounds;
   if (name === null || !ground) return null;
   const shown = fitted(name, SMALL, 90);
@@ -423,7 +444,7 @@ function pointLabel({ name, grounds }: Measured, view: View, taken: Box[], field
     field,
   );
   if (!place) return null;
-  taken.push(place);
+  taken.add(place);
   return words(shown, place.x + 1, place.y + 7, { size: SMALL, tone: 'quiet halo' });
 }
 

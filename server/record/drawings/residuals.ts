@@ -21,6 +21,7 @@ import {
   type Canvas,
 } from './canvas.ts';
 import { group, rounded, type Markup } from './markup.ts';
+import { allShown } from './shown.ts';
 import { fitted } from './text.ts';
 
 /** A horizontal axis in metres, cut off at `most`; what lies beyond is drawn broken off. */
@@ -34,8 +35,11 @@ interface Axis {
 const ROW = 46;
 const TOP = 52;
 
-export function residualChart(inspection: Inspection, canvas: Canvas): Markup {
-  const { checks } = inspection.derivation;
+export function residualChart(
+  inspection: Inspection,
+  canvas: Canvas,
+  { checks } = allShown(inspection),
+): Markup {
   const judged = checks.filter(hasResidual);
   const title = 'Residuals of the checks against tolerance';
   if (judged.length === 0)
@@ -249,7 +253,7 @@ const diamond = (x: number, y: number, r: number) =>
 /** The bar goes on beyond the axis: two strokes cut it. */
 const brokenEnd = (x: number, y: number, way: number) =>
   group(
-    shape('on-fill', `M${rounded(x - way * 16)} ${rounded(y + 8)}l6 -16`, { style: 'stroke-width:5' }),
+    shape('on-fill wide', `M${rounded(x - way * 16)} ${rounded(y + 8)}l6 -16`),
     shape('bad', `M${rounded(x - way * 18)} ${rounded(y + 8)}l6 -16m4 0l-6 16`),
     shape('fill-bad', `M${rounded(x)} ${rounded(y)}l${rounded(-way * 9)} -6v12z`),
   );

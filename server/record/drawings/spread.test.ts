@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { freePlace, rowsOf, spread, type Box } from './spread.ts';
+import { freePlace, rowsOf, spread, takenBoxes, type Box } from './spread.ts';
 
 describe('labels along a line', () => {
   it('stay where they want to be when there is room', () => {
@@ -64,11 +64,11 @@ describe('labels in rows', () => {
 describe('a label on the plane', () => {
   const field: Box = { x: 0, y: 0, width: 200, height: 100 };
   it('touches nothing that is there', () => {
-    const taken: Box[] = [{ x: 100, y: 30, width: 60, height: 40 }];
+    const taken = takenBoxes([{ x: 100, y: 30, width: 60, height: 40 }]);
     const place = freePlace({ x: 90, y: 50 }, { width: 40, height: 14 }, 8, taken, field);
     expect(place && place.x + place.width <= 100).toBe(true);
   });
   it('is left out where there is no room', () => {
-    expect(freePlace({ x: 90, y: 50 }, { width: 400, height: 14 }, 8, [], field)).toBeNull();
+    expect(freePlace({ x: 90, y: 50 }, { width: 400, height: 14 }, 8, takenBoxes(), field)).toBeNull();
   });
 });

@@ -36,10 +36,14 @@ export function rowsOf(
     .map((label, index) => ({ ...label, index }))
     .sort((one, other) => other.x - one.x || other.index - one.index);
   const rows: number[] = labels.map(() => 0);
-  order.forEach(({ from, to, index }, position) => {
-    const later = order.slice(0, position).filter((other) => other.from < to && from < other.to);
-    rows[index] = Math.max(-1, ...later.map((other) => rows[other.index] ?? 0)) + 1;
-  });
+  // For each pixel along the line, the rows that are taken there.
+  const skyline = new Map<number, number>();
+  for (const { from, to, index } of order) {
+    const pixels = Array.from({ length: Math.ceil(to) - Math.floor(from) }, (_, at) => Math.floor(from) + at);
+    const row = pixels.reduce((highest, pixel) => Math.max(highest, skyline.get(pixel) ?? 0), 0);
+    for (const pixel of pixels) skyline.set(pixel, row + 1);
+    rows[index] = row;
+  }
   return rows;
 }
 
@@ -50,6 +54,35 @@ export interface Box {
   readonly height: number;
 }
 
+/** Boxes that are taken, kept by where they lie: a label asks those near it and no others. */
+export interface Taken {
+  add(box: Box): void;
+  touches(box: Box): boolean;
+}
+
+export function takenBoxes(boxes: readonly Box[] = []): Taken {
+  const cells = new Map<string, Box[]>();
+  const taken: Taken = {
+    add: (box) => {
+      for (const cell of cellsOf(box)) cells.set(cell, [...(cells.get(cell) ?? []), box]);
+    },
+    touches: (box) =>
+      cellsOf(box).some((cell) => cells.get(cell)?.some((other) => overlaps(box, other)) ?? false),
+  };
+  for (const box of boxes) taken.add(box);
+  return taken;
+}
+
+/** Pixels; about the width of a label. */
+const CELL = 64;
+
+function cellsOf({ x, y, width, height }: Box): string[] {
+  const cells: string[] = [];
+  for (let right = Math.floor(x / CELL); right * CELL <= x + width; right++)
+    for (let down = Math.floor(y / CELL); down * CELL <= y + height; down++) cells.push(`${right} ${down}`);
+  return cells;
+}
+
 /**
  * A place for a label of this size near an anchor: the first around it that touches nothing, else null.
  * @param clear how far from the anchor the nearest place may be
@@ -58,7 +91,7 @@ export function freePlace(
   anchor: { readonly x: number; readonly y: number },
   size: { readonly width: number; readonly height: number },
   clear: number,
-  taken: readonly Box[],
+  taken: Taken,
   within: Box,
 ): Box | null {
   for (const distance of [clear, clear + 12, clear + 28, clear + 48]) {
@@ -68,7 +101,7 @@ export function freePlace(
         y: anchor.y + down * distance + ((down - 1) / 2) * size.height,
         ...size,
       };
-      if (inside(box, within) && !taken.some((other) => overlaps(box, other))) return box;
+      if (inside(box, within) && !taken.touches(box)) return box;
     }
   }
   return null;

@@ -16,6 +16,7 @@ export const DRAWING_STYLE = `
 .drawing .firm{stroke:var(--ink);stroke-width:1.75}
 .drawing .hair{stroke:var(--quiet);stroke-width:.75}
 .drawing .faint{stroke:var(--faint);stroke-width:1}
+.drawing .leg{stroke:var(--faint);stroke-width:3}
 .drawing .leader{stroke:var(--quiet);stroke-width:.75}
 .drawing .dashed{stroke:var(--quiet);stroke-width:1;stroke-dasharray:4 3}
 .drawing .dotted{stroke:var(--quiet);stroke-width:1.5;stroke-dasharray:.1 4;stroke-linecap:round}
@@ -38,6 +39,7 @@ export const DRAWING_STYLE = `
 .drawing .ring{fill:var(--paper);stroke:var(--ink);stroke-width:1.5}
 .drawing .on-hatch{stroke:var(--paper);stroke-width:1.25}
 .drawing .on-fill{stroke:var(--paper);stroke-width:1.75;stroke-linecap:round;stroke-linejoin:round}
+.drawing .on-fill.wide{stroke-width:5}
 .drawing .thing{cursor:pointer;text-decoration:none}
 .drawing .thing:hover text,.drawing .thing:focus text{text-decoration:underline;text-underline-offset:2px}
 .drawing .thing:focus{outline:2px solid var(--accent);outline-offset:2px}

@@ -1,0 +1,42 @@
+/** Asks the server for the drawings of a session; what stands in their way is told with what to do about it. */
+import { workspace, type Uri } from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+import type { SessionDrawings } from '../server/record/session-drawings.ts';
+import { nameOf } from './in-front.ts';
+import type { ToPage } from './panel/messages.ts';
+
+export async function drawingsOf(
+  client: BaseLanguageClient,
+  uri: Uri,
+  width: number,
+  line: number | null,
+): Promise<ToPage> {
+  const address = uri.toString();
+  const ask = () =>
+    client.sendRequest<SessionDrawings | null>('tribrach/drawings', { uri: address, width, line });
+  if (!client.isRunning())
+    return trouble(
+      'The language server is not running, so the drawings may be out of date. Use “Tribrach: Restart the Language Server”.',
+    );
+  try {
+    const answer = (await ask()) ?? ((await isOpened(uri)) ? await ask() : null);
+    if (!answer)
+      return trouble(
+        `${nameOf(uri)} cannot be read. If it was moved, open it from where it is now, and show its drawings again.`,
+      );
+    return { kind: 'drawings', session: nameOf(uri), address, ...answer };
+  } catch {
+    return trouble(
+      'The language server could not draw the session. Use “Tribrach: Restart the Language Server” and try again.',
+    );
+  }
+}
+
+const trouble = (sentence: string): ToPage => ({ kind: 'trouble', sentence });
+
+/** A session that is not open in the editor is read for the panel, as after a reload. */
+const isOpened = (uri: Uri): Promise<boolean> =>
+  Promise.resolve(workspace.openTextDocument(uri)).then(
+    ({ languageId }) => languageId === 'tribrach',
+    () => false,
+  );
