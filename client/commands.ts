@@ -1,5 +1,6 @@
-/** The commands of the palette: restart the server, and open one of the pages it writes about the session in front. */
-import { commands, languages, Uri, ViewColumn, window, workspace, type Disposable } from 'vscode';
+/** The commands of the palette that open one of the pages which the server writes about the session in front. */
+import { commands, Uri, ViewColumn, window, workspace, type Disposable } from 'vscode';
+import { nameOf, sessionInFront } from './in-front.ts';
 
 export function registerCommands(restart: () => Promise<void>): readonly Disposable[] {
   return [
@@ -12,16 +13,12 @@ export function registerCommands(restart: () => Promise<void>): readonly Disposa
 
 /** Opens `tribrach:/SESSION FILE/PAGE?SESSION URI` beside the session; the server writes its text and keeps it up to date. */
 async function openPage(page: string): Promise<void> {
-  const session = window.activeTextEditor?.document;
-  if (session === undefined || languages.match({ language: 'tribrach' }, session) === 0) {
-    void window.showInformationMessage('Open a session file (.trib) first; this command speaks about it.');
-    return;
-  }
-  const name = session.uri.path.split('/').at(-1) ?? session.uri.path;
+  const session = sessionInFront();
+  if (!session) return;
   const uri = Uri.from({
     scheme: 'tribrach',
-    path: `/${name}/${page}`,
-    query: session.uri.toString(),
+    path: `/${nameOf(session)}/${page}`,
+    query: session.toString(),
   });
   try {
     const document = await workspace.openTextDocument(uri);
@@ -31,8 +28,11 @@ async function openPage(page: string): Promise<void> {
       preserveFocus: true,
     });
   } catch {
-    void window.showErrorMessage(
+    const restart = 'Restart the Language Server';
+    const chosen = await window.showErrorMessage(
       `The page “${page}” could not be opened; the language server may have stopped. Restart it and try again.`,
+      restart,
     );
+    if (chosen === restart) await commands.executeCommand('tribrach.restartServer');
   }
 }

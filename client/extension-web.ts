@@ -1,7 +1,6 @@
 /** The extension for an editor in the browser: the shared client, talking to the server in a worker. */
 import { Uri, type ExtensionContext } from 'vscode';
 import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
-import { readFile } from './read-file.ts';
 import { start, stop } from './start.ts';
 
 type WorkerPort = ConstructorParameters<typeof BrowserMessageReader>[0];
@@ -17,11 +16,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
     return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
   };
   context.subscriptions.push({ dispose: () => worker?.terminate() });
-  await start(context, (options) => {
-    const client = new LanguageClient('tribrach', 'Tribrach', connect, options);
-    client.onRequest('tribrach/readFile', readFile);
-    return client;
-  });
+  await start(context, (options) => new LanguageClient('tribrach', 'Tribrach', connect, options));
 }
 
 export async function deactivate(): Promise<void> {

@@ -6,14 +6,18 @@ export const nameOf = (uri: Uri): string => uri.path.split('/').at(-1) ?? uri.pa
 export const isSession = (document: TextDocument): boolean =>
   languages.match({ language: 'tribrach' }, document) > 0;
 
-/** The session in front; where there is none, one can be begun or opened from the message that says so. */
+/** The session with the cursor; with the focus in the panel no editor is active, and the session beside it is meant. */
+export function frontSession(): TextDocument | null {
+  const active = window.activeTextEditor;
+  if (active) return isSession(active.document) ? active.document : null;
+  return window.visibleTextEditors.find(({ document }) => isSession(document))?.document ?? null;
+}
+
+/** The session in front; where there is none, the message that says so offers to begin or open one. */
 export function sessionInFront(): Uri | null {
-  // With the focus in the panel no editor is active, and the session beside it is meant.
-  const editors = [window.activeTextEditor, ...window.visibleTextEditors];
-  const document = editors.find((editor) => editor && isSession(editor.document))?.document;
-  if (document) return document.uri;
-  void offerSession();
-  return null;
+  const document = frontSession();
+  if (!document) void offerSession();
+  return document?.uri ?? null;
 }
 
 async function offerSession(): Promise<void> {

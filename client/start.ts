@@ -1,9 +1,11 @@
 /** Starts, stops and restarts the language client that desktop and web share, and reports how that went. */
-import { window, type ExtensionContext } from 'vscode';
-import { State, type BaseLanguageClient, type LanguageClientOptions } from 'vscode-languageclient';
+import { window, workspace, type ExtensionContext } from 'vscode';
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { registerCommands } from './commands.ts';
+import { registerFirstMinutes } from './first-minutes.ts';
 import { registerPanel } from './panel.ts';
-import { createStatus } from './status.ts';
+import { readFile } from './read-file.ts';
+import { registerStatus } from './status.ts';
 
 export type Connect = (options: LanguageClientOptions) => BaseLanguageClient;
 
@@ -11,18 +13,21 @@ let running: BaseLanguageClient | undefined;
 
 /** Connects by the transport given; a server that does not start is told in a sentence, and the editor stays usable. */
 export async function start(context: ExtensionContext, connect: Connect): Promise<void> {
-  const status = createStatus();
   const client = connect({
     documentSelector: [{ language: 'tribrach' }],
     synchronize: { configurationSection: 'tribrach' },
     outputChannelName: 'Tribrach',
+    initializationOptions: () => ({ verdict: true, trusted: workspace.isTrusted }),
   });
+  client.onRequest('tribrach/readFile', readFile);
   running = client;
   context.subscriptions.push(
-    status,
-    client.onDidChangeState(({ newState }) => status.show(stateInWords[newState])),
+    ...registerStatus(client),
     ...registerCommands(() => attempt(() => restart(client))),
+    ...registerFirstMinutes(context.extensionUri, client),
     ...registerPanel(context.extensionUri, client),
+    // Only now may files that sessions name be read.
+    workspace.onDidGrantWorkspaceTrust(() => attempt(() => restart(client))),
   );
   await attempt(() => client.start());
 }
@@ -46,10 +51,3 @@ async function attempt(action: () => Promise<void>): Promise<void> {
     void window.showErrorMessage(`The Tribrach language server could not be started: ${reason}`);
   }
 }
-
-const stateInWords: Readonly<Record<State, 'starting' | 'running' | 'stopped'>> = {
-  [State.Starting]: 'starting',
-  [State.StartFailed]: 'stopped',
-  [State.Running]: 'running',
-  [State.Stopped]: 'stopped',
-};

@@ -15,6 +15,9 @@ export function clientFiles(ask: (address: string) => Promise<unknown>): { files
   let tell: (path: string) => void = () => undefined;
 
   function bytes(path: string): Uint8Array | Refusal {
+    // Seen from a text that has never been saved, a file's place is not known.
+    if (!/^(\/|[a-z][a-z0-9+.-]*:)/i.test(path))
+      return refuse('nobody knows where it lies before the session is saved');
     const known = contents.get(path);
     if (known) return known;
     if (!onTheWay.has(path)) onTheWay.set(path, fetched(path));

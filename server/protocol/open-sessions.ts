@@ -42,7 +42,7 @@ export interface OpenSession {
   edition: number;
   /** Paths of all files that an inspection has asked for. */
   readonly reads: Set<string>;
-  readonly files: Files;
+  files: Files;
 }
 
 export interface TextChange {
@@ -83,7 +83,16 @@ export function openSessions(platform: Platform, listener: Listener) {
     const reads = new Set<string>();
     const files = watched(platform.filesFor(path, folders), reads);
     const document = openDocument(path, text);
-    const session = { address, path, version, document, inspection: null, edition: 0, reads, files };
+    const session: OpenSession = {
+      address,
+      path,
+      version,
+      document,
+      inspection: null,
+      edition: 0,
+      reads,
+      files,
+    };
     open.set(path, session);
     changed(session);
   }
@@ -169,6 +178,14 @@ export function openSessions(platform: Platform, listener: Listener) {
   }
   platform.reading?.onArrival((path) => staleBecauseOf([path]));
 
+  /** What a folder lets be read may be other than it was; sessions that have asked for a file ask again. */
+  function setFolders(paths: readonly string[]): void {
+    folders = paths;
+    for (const session of open.values())
+      session.files = watched(platform.filesFor(session.path, folders), session.reads);
+    filesChanged([...open.values()].flatMap(({ reads }) => [...reads]));
+  }
+
   function inspectionOf(session: OpenSession): Inspection {
     if (!session.inspection) {
       session.inspection = inspect(session.document, session.files);
@@ -251,9 +268,7 @@ export function openSessions(platform: Platform, listener: Listener) {
     },
     inspectionOf,
     settled,
-    setFolders: (paths: readonly string[]) => {
-      folders = paths;
-    },
+    setFolders,
   };
 }
 

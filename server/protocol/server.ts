@@ -17,6 +17,7 @@ import { answerInlayHints } from './inlay-hints.ts';
 import { answerMoves, MOVES } from './moved-files.ts';
 import { answerNames } from './names.ts';
 import { answerNewSession } from './new-session.ts';
+import { openedOnly } from './opened-only.ts';
 import { openSessions, type OpenSession, type OpenSessions, type Platform } from './open-sessions.ts';
 import { answerPages, PAGE_SCHEME } from './pages.ts';
 import { answerSemanticTokens, LEGEND } from './semantic-tokens.ts';
@@ -27,7 +28,7 @@ import { answerWorkspaceChecks, CHECK_WORKSPACE, wantsWorkspace } from './worksp
 
 export function serve(connection: Connection, platform: Platform): void {
   connection.onInitialize((parameters) => {
-    start(connection, platform, parameters);
+    start(connection, isTrusted(parameters) ? platform : openedOnly(platform), parameters);
     return { capabilities: capabilities(parameters), serverInfo: { name: 'tribrach' } };
   });
   connection.listen();
@@ -83,6 +84,10 @@ function askAgain(connection: Connection, { workspace }: ClientCapabilities): vo
   if (workspace?.semanticTokens?.refreshSupport === true) connection.languages.semanticTokens.refresh();
   if (workspace?.codeLens?.refreshSupport === true) void connection.sendRequest(CodeLensRefreshRequest.type);
 }
+
+/** A client that starts with `{ trusted: false }` has only its opened texts read. */
+const isTrusted = ({ initializationOptions: asked }: InitializeParams): boolean =>
+  (asked as Readonly<Record<string, unknown>> | null | undefined)?.['trusted'] !== false;
 
 const capabilities = (parameters: InitializeParams): ServerCapabilities => ({
   positionEncoding: 'utf-16',

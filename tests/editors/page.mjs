@@ -12,7 +12,7 @@ export async function lookAtPage(browser, name, address, expected, report) {
   const page = await context.newPage();
   page.setDefaultTimeout(patience);
   const editor = page.locator('.part.editor .monaco-editor').first();
-  const steps = { squiggle, inlay, hover, fix, panel };
+  const steps = { squiggle, inlay, hover, verdict, fix, panel, keyboard, reload };
   try {
     await page.goto(address);
     await editor.locator('.view-line').first().waitFor();
@@ -46,6 +46,17 @@ export async function lookAtPage(browser, name, address, expected, report) {
     await contents.filter({ hasText: expected.hover.says }).first().waitFor();
   }
 
+  /** Said aloud, too, and a way to the drawings. */
+  async function verdict() {
+    await page.keyboard.press('Escape');
+    const entry = page.locator(`.statusbar-item[aria-label^="Verdict of the session: ${expected.verdict}"]`);
+    await entry.waitFor();
+    await entry.locator('a').click();
+    await drawings().locator('svg').first().waitFor();
+    await page.keyboard.press('Control+K');
+    await page.keyboard.press('Escape');
+  }
+
   async function fix() {
     await page.keyboard.press('Escape');
     await goTo(expected.finding.at);
@@ -62,21 +73,55 @@ export async function lookAtPage(browser, name, address, expected, report) {
   async function panel() {
     await goTo(expected.hover.at);
     await page.locator(`.editor-actions [aria-label*="${expected.panel.button}"]`).first().click();
-    const drawings = page.frameLocator('iframe.webview').frameLocator('#active-frame');
-    await drawings.locator('.thing.here').first().waitFor();
+    await drawings().locator('.thing.here').first().waitFor();
     await picture('panel-opened');
     const line = session.findIndex((candidate) => candidate.includes(expected.panel.leadsTo)) + 1;
-    await drawings.locator(`.thing[data-place$=":${line}"]:has(text)`).first().click();
-    await page
-      .locator('.statusbar-item', { hasText: `Ln ${line},` })
-      .first()
-      .waitFor();
+    await drawings().locator(`.thing[data-place$=":${line}"]:has(text)`).first().click();
+    await lineInStatus(line);
     const { replace, by, inlaySays } = expected.edit;
     await goTo(replace);
     await page.keyboard.press('ArrowLeft');
     for (let step = 0; step < replace.length; step += 1) await page.keyboard.press('Shift+ArrowRight');
     await page.keyboard.type(by);
-    await drawings.locator('svg text', { hasText: inlaySays }).first().waitFor();
+    await drawings().locator('svg text', { hasText: inlaySays }).first().waitFor();
+  }
+
+  /** Asked for again the panel takes the focus; from there a thing is reached and followed, and Escape leads back. */
+  async function keyboard() {
+    await goTo(expected.panel.leadsTo);
+    await page.keyboard.press('F1');
+    await page.locator('.quick-input-widget input[type=text]').fill(`>${expected.panel.button}`);
+    await page.keyboard.press('Enter');
+    const focused = drawings().locator('.thing:focus');
+    for (let step = 0; step < 40 && (await focused.count()) === 0; step += 1)
+      await page.keyboard.press('Tab');
+    const line = /:(\d+)$/.exec(await focused.getAttribute('data-place'))?.[1];
+    await page.keyboard.press('Enter');
+    await lineInStatus(line);
+    await page.locator('.part.editor .monaco-editor.focused').waitFor();
+    await drawings().locator('.thing').first().focus();
+    await page.keyboard.press('Escape');
+    await page.locator('.part.editor .monaco-editor.focused').waitFor();
+  }
+
+  /** The panel comes back with its session; an address that names a file would open that alone. */
+  async function reload() {
+    await page.keyboard.press('Control+S');
+    await page.waitForTimeout(1000); // until the editor has noted what is open
+    await page.goto(withoutFile(address));
+    await editor.locator('.view-line').first().waitFor();
+    await drawings().locator('svg').first().waitFor();
+  }
+
+  function drawings() {
+    return page.frameLocator('iframe.webview').frameLocator('#active-frame');
+  }
+
+  async function lineInStatus(line) {
+    await page
+      .locator('.statusbar-item', { hasText: `Ln ${line},` })
+      .first()
+      .waitFor();
   }
 
   async function picture(what) {
@@ -119,4 +164,10 @@ export async function lookAtPage(browser, name, address, expected, report) {
 
 function plain(text) {
   return text.replace(/[\u200b-\u200d\ufeff]/g, '').replace(/\s+/g, ' ');
+}
+
+function withoutFile(address) {
+  const url = new URL(address);
+  for (const name of ['payload', 'file']) url.searchParams.delete(name);
+  return url.href;
 }

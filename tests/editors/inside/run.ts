@@ -1,5 +1,6 @@
 /** What the extension host calls: runs every test in turn, each under a time limit, and reports each by a line. */
 import { findingTests } from './findings.ts';
+import { firstMinutesTests } from './first-minutes.ts';
 import { inlayTests } from './inlays.ts';
 import { languageTests } from './language.ts';
 import { pageTests } from './pages.ts';
@@ -18,6 +19,7 @@ const tests = {
   ...pageTests,
   ...panelTests,
   ...writingTests,
+  ...firstMinutesTests,
   ...sampleTests,
   ...serverTests,
 };

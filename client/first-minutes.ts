@@ -1,0 +1,117 @@
+/** The first minutes: a session of one's own to fill in, and an example day to plant a slip in and see it caught. */
+import {
+  commands,
+  DiagnosticSeverity,
+  languages,
+  Range,
+  Selection,
+  TextEditorRevealType,
+  Uri,
+  ViewColumn,
+  window,
+  workspace,
+  type Disposable,
+  type TextDocument,
+  type TextEditor,
+} from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+
+export function registerFirstMinutes(extension: Uri, client: BaseLanguageClient): readonly Disposable[] {
+  let example: TextDocument | null = null;
+
+  async function showExample(): Promise<TextEditor> {
+    if (!example || example.isClosed) {
+      const file = Uri.joinPath(extension, 'samples', 'example-day.trib');
+      example = await opened(new TextDecoder().decode(await workspace.fs.readFile(file)));
+    }
+    return show(example);
+  }
+
+  return [
+    commands.registerCommand('tribrach.newSession', () => beginSession(client)),
+    commands.registerCommand('tribrach.openExampleDay', async () => void (await showExample())),
+    commands.registerCommand('tribrach.plantSlip', async () => plantSlip(await showExample())),
+  ];
+}
+
+/** A new file with the questions of the day, the first of them chosen; the answer to it can be typed at once. */
+async function beginSession(client: BaseLanguageClient): Promise<void> {
+  if (!client.isRunning()) {
+    const restart = 'Restart the Language Server';
+    const chosen = await window.showErrorMessage(
+      'A session is begun by the language server, which is not running.',
+      restart,
+    );
+    if (chosen === undefined) return;
+    await commands.executeCommand('tribrach.restartServer');
+  }
+  const { text } = await client.sendRequest<{ text: string }>('tribrach/newSession', { date: today() });
+  const editor = await show(await opened(text));
+  choose(editor, editor.document.getText().indexOf('"?"') + 1, 1);
+}
+
+/** As the surveyor's calendar shows it. */
+function today(): string {
+  const now = new Date();
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** What was keyed without the extension of 250 mm, and the heights that the checks would then have shown. */
+const SLIP = [
+  { right: 'antenna-height 1.533 m', wrong: 'antenna-height 1.283 m' },
+  { right: 'height 5.203 m', wrong: 'height 4.953 m' },
+  { right: 'height 5.199 m', wrong: 'height 4.949 m' },
+] as const;
+
+/** Leaves out the extension in the example day, and shows what is found. */
+async function plantSlip(editor: TextEditor): Promise<void> {
+  const text = editor.document.getText();
+  const places = SLIP.map(({ right, wrong }) => ({ at: text.indexOf(right), right, wrong }));
+  if (places.every(({ at }) => at >= 0))
+    await editor.edit((edit) => {
+      for (const { at, right, wrong } of places)
+        edit.replace(placeOf(editor.document, at, right.length), wrong);
+    });
+  const [{ wrong }] = SLIP;
+  const keyed = editor.document.getText().indexOf(wrong);
+  if (keyed < 0) {
+    void window.showInformationMessage(
+      'The example day has been changed where the slip would be planted. Close it without saving, and plant the slip again.',
+    );
+    return;
+  }
+  choose(editor, keyed + wrong.lastIndexOf('1.283'), 0);
+  if (await isCaught(editor.document)) await commands.executeCommand('editor.action.marker.next');
+}
+
+/** Findings follow the typing closely; whoever waits longer than this has a slow machine, and sees the wave all the same. */
+const PATIENCE = { tries: 50, pause: 100 };
+
+async function isCaught(document: TextDocument): Promise<boolean> {
+  for (let tries = 0; tries < PATIENCE.tries; tries++) {
+    const found = languages.getDiagnostics(document.uri);
+    if (found.some(({ severity }) => severity === DiagnosticSeverity.Error)) return true;
+    await new Promise<void>((resolve) => setTimeout(resolve, PATIENCE.pause));
+  }
+  return false;
+}
+
+const opened = (content: string): Promise<TextDocument> =>
+  Promise.resolve(workspace.openTextDocument({ language: 'tribrach', content }));
+
+/** Beside a walkthrough, which is no editor of text; else where the cursor is. */
+async function show(document: TextDocument): Promise<TextEditor> {
+  const shown = window.visibleTextEditors.find((editor) => editor.document === document);
+  const viewColumn = shown?.viewColumn ?? (window.activeTextEditor ? ViewColumn.Active : ViewColumn.Beside);
+  return window.showTextDocument(document, { viewColumn, preview: false });
+}
+
+const placeOf = (document: TextDocument, at: number, length: number): Range =>
+  new Range(document.positionAt(at), document.positionAt(at + length));
+
+function choose(editor: TextEditor, at: number, length: number): void {
+  const place = placeOf(editor.document, at, length);
+  editor.selection = new Selection(place.start, place.end);
+  editor.revealRange(place, TextEditorRevealType.InCenterIfOutsideViewport);
+}
