@@ -82,7 +82,7 @@ async function plantSlip(editor: TextEditor): Promise<void> {
     return;
   }
   choose(editor, keyed + wrong.lastIndexOf('1.283'), 0);
-  if (await isCaught(editor.document)) await commands.executeCommand('editor.action.marker.next');
+  if (await isCaught(editor.document)) await commands.executeCommand('editor.action.showHover');
 }
 
 /** Findings follow the typing closely; whoever waits longer than this has a slow machine, and sees the wave all the same. */

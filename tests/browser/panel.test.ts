@@ -248,6 +248,10 @@ describe.runIf(hasChromium)('the page of the drawings', () => {
     withPanel({ theme, width }, async (panel) => {
       await draw(panel, inspected(file));
       const { page, faults } = panel;
+      const [keyed, setup] = ['keyed       antenna-height', 'setup '].map((wanted) => lineOf(file, wanted));
+      await panel.tell({ kind: 'cursor', path: file, line: keyed ?? 0, entry: setup ?? 0 });
+      await page.waitForSelector('.thing.here text');
+      if (file === FEET) expect(await page.getByText('…').count()).toBe(0);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       await page.evaluate(axe.source);
       const found = await page.evaluate(async () => {

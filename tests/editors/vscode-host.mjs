@@ -8,15 +8,15 @@ import { cache, installed } from './install.mjs';
 const hostVersion = '4.100.3';
 const searchVersion = '1.18.0';
 
-/** Serves `workspace` with the extension in `vsix`. */
-export async function serveVscode({ vsix, workspace }) {
+/** Serves `workspace` with the extension in `vsix`; `settings` come on top of the quiet ones. */
+export async function serveVscode({ vsix, workspace, settings = {} }) {
   const host = join(
     await installed(`vscode-host-${hostVersion}`, `code-server@${hostVersion}`, finishHost),
     'lib/vscode',
   );
   const profile = join(cache, 'vscode-profile');
   await rm(profile, { recursive: true, force: true });
-  await writeSettings(join(profile, 'data'));
+  await writeSettings(join(profile, 'data'), { ...quietSettings, ...settings });
   const folders = ['--server-data-dir', profile, '--extensions-dir', join(profile, 'extensions')];
   const quiet = ['--accept-server-license-terms', '--telemetry-level', 'off'];
   const server = join(host, 'out/server-main.js');
@@ -53,6 +53,7 @@ export async function serveVscode({ vsix, workspace }) {
     `http://${authority}/?folder=${encodeURIComponent(workspace)}&payload=${encodeURIComponent(JSON.stringify(payload))}`;
   return {
     stop,
+    folder: address([]),
     openFile: (path) => address([['openFile', remote(join(workspace, path))]]),
     runInside: (developed, tests) =>
       address([
@@ -100,8 +101,8 @@ exports.createRotatingLogger = async () => logger;
 exports.createAsyncRotatingLogger = async () => logger;
 `;
 
-async function writeSettings(data) {
-  const settings = JSON.stringify(quietSettings, null, 2);
+async function writeSettings(data, wanted) {
+  const settings = JSON.stringify(wanted, null, 2);
   for (const level of ['User', 'Machine']) {
     await mkdir(join(data, level), { recursive: true });
     await writeFile(join(data, level, 'settings.json'), settings);

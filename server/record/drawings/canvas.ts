@@ -2,7 +2,7 @@
 import type { Place } from '../../../grammar/tree.ts';
 import { whereIs, type Where } from '../../session/where.ts';
 import type { Session } from '../../session/session.ts';
-import { textWidth } from './text.ts';
+import { brokenInto } from './text.ts';
 import { element, rounded, textsIn, type Attributes, type Child, type Markup } from './markup.ts';
 
 export interface Canvas {
@@ -68,12 +68,7 @@ function spoken(label: string, children: readonly Child[]): string {
 
 /** Why there is nothing to draw, in as many lines as it takes. */
 export function emptyDrawing(canvas: Canvas, title: string, sentence: string): Markup {
-  const lines: string[] = [];
-  for (const word of sentence.split(' ')) {
-    const longer = `${lines.at(-1) ?? ''} ${word}`;
-    if (lines.length > 0 && textWidth(longer, TEXT) <= canvas.width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
+  const lines = brokenInto(sentence, canvas.width, TEXT);
   return drawing(
     canvas,
     lines.length * 18 + 8,

@@ -24,7 +24,7 @@ import {
 } from './canvas.ts';
 import { group, rounded, type Markup } from './markup.ts';
 import { spread } from './spread.ts';
-import { fitted, textWidth } from './text.ts';
+import { brokenInto, fitted, textWidth } from './text.ts';
 
 /** Where the lengths are drawn: pixels for a metre, and the y of the mark. */
 interface Scale {
@@ -71,8 +71,9 @@ export function heightStack(inspection: Inspection, values: SetupValues, canvas:
   const parts = [
     heading(values, canvas),
     picture(inspection, values, chain, arp, phaseCentre, scale, columns, canvas),
-    chain ? chainDimensions(inspection, values, chain, scale, columns, canvas) : null,
     levels(inspection, values, arp, phaseCentre, states, scale, columns, canvas),
+    // Last, so that no leader runs through its words.
+    chain ? chainDimensions(inspection, values, chain, phaseCentre, scale, columns, canvas) : null,
   ];
   const table = readingTable(inspection, values, ground + 40, canvas);
   return drawing(
@@ -241,8 +242,8 @@ function picture(
       ? group(
           stroke('firm', centre - wide, top, centre + wide, top),
           centre - wide > 30
-            ? words('ARP', centre - wide - 5, top, { size: SMALL, anchor: 'end' })
-            : words('ARP', centre - wide, top + 8, { size: SMALL }),
+            ? words('ARP', centre - wide - 5, top, { size: SMALL, anchor: 'end', tone: 'halo' })
+            : words('ARP', 0, top + 10, { size: SMALL, tone: 'halo' }),
         )
       : null,
     phaseCentre ? phaseCentreSign(centre, yOf(scale, phaseCentre.value)) : null,
@@ -296,6 +297,7 @@ function chainDimensions(
   { session }: Inspection,
   { setup }: SetupValues,
   chain: Chain,
+  phaseCentre: Value | null,
   scale: Scale,
   columns: Columns,
   canvas: Canvas,
@@ -305,28 +307,23 @@ function chainDimensions(
   const size = narrow ? SMALL : TEXT;
   const { reading, length, radius, reduced } = chain;
   const slope = reading.slope;
-  const straightDown = ['straight down, reduced', 'straight down', 'plumb'].find(
-    (text) => textWidth(text, size) <= room,
-  );
-  const tapeLines = [
-    { text: 'Taped', tone: 'quiet' },
-    ...typedLines(length, 'strong'),
-    ...(radius ? [{ text: `${showLength(radius.value)} off${narrow ? '' : ' centre'}`, tone: 'quiet' }] : []),
+  const plumb = textWidth('straight down', size) <= room ? 'straight down' : 'plumb';
+  const taped: Entry[] = [
+    { label: 'Taped', value: asTyped(length), tone: 'strong' },
+    ...(radius ? [{ label: 'off centre', value: showLength(radius.value), tone: '' }] : []),
     ...(slope && radius
       ? [
-          { text: narrow ? 'reduction' : 'reduction for slope', tone: 'quiet' },
-          { text: `−${showLength(slope.value)}`, tone: '' },
-          { text: straightDown ?? 'plumb', tone: 'quiet' },
-          { text: `${showNumber(reduced, 4)} m`, tone: '' },
+          { label: 'reduction', value: `−${showLength(slope.value)}`, tone: '' },
+          { label: plumb, value: `${showNumber(reduced, 4)} m`, tone: '' },
         ]
-      : [{ text: 'straight down', tone: 'quiet' }]),
+      : [{ label: plumb, value: '', tone: '' }]),
   ];
   const segments = [
     {
       from: 0,
       to: reduced,
       shift: 0,
-      lines: tapeLines,
+      entries: taped,
       place: reading.measured.place,
       label: `taped ${asTyped(length)}`,
     },
@@ -338,10 +335,7 @@ function chainDimensions(
       from: level,
       to,
       shift: sign < 0 ? 10 : 0,
-      lines: [
-        { text: label, tone: 'quiet' },
-        { text: `${sign < 0 ? '−' : '+'}${asTyped(value)}`, tone: 'strong' },
-      ],
+      entries: [{ label, value: `${sign < 0 ? '−' : '+'}${asTyped(value)}`, tone: 'strong' }],
       place: (value.origin === 'given'
         ? value.place
         : (setup.extensions[index]?.place ?? setup.place)) as Place,
@@ -350,22 +344,27 @@ function chainDimensions(
     level = to;
   });
   const step = size * 1.32;
+  const laid = segments.map(({ entries, ...segment }) => ({
+    ...segment,
+    rows: rowsIn(entries, { beside: labelWidth(taped, size) + 10, room, size }),
+  }));
   const middles = spread(
-    segments.map(({ from, to, lines }) => ({
+    laid.map(({ from, to, rows }) => ({
       at: yOf(scale, (from + to) / 2),
-      size: lines.length * step + 6,
+      size: rows.length * step + 6,
     })),
-    scale.ceiling - 22,
+    // Below the leader of the phase centre, which lies above all that is dimensioned here.
+    phaseCentre ? yOf(scale, phaseCentre.value) + 3 : scale.ceiling - 22,
     scale.ground + 14,
   );
   return group(
-    ...segments.map(({ from, to, shift, lines, place, label }, index) => {
+    ...laid.map(({ from, to, shift, rows, place, label }, index) => {
       const x = columns.chain + shift;
       const [y1, y2] = [yOf(scale, from), yOf(scale, to)];
       const middle = middles[index] ?? 0;
       const left = x + 9;
       const own = (y1 + y2) / 2;
-      const moved = Math.abs(middle - own) > (lines.length * step) / 2;
+      const moved = Math.abs(middle - own) > (rows.length * step) / 2;
       return standsFor(
         canvas,
         session,
@@ -376,15 +375,66 @@ function chainDimensions(
         moved
           ? shape('leader', `M${rounded(x)} ${rounded(own)}L${rounded(left - 2)} ${rounded(middle)}`)
           : null,
-        ...lines.map(({ text, tone }, row) =>
-          words(fitted(text, size, room), left, middle + (row - (lines.length - 1) / 2) * step, {
-            size,
-            tone,
-          }),
+        ...rows.flatMap((texts, row) =>
+          texts.map(({ text, x: across, tone }) =>
+            words(fitted(text, size, room), left + across, middle + (row - (rows.length - 1) / 2) * step, {
+              size,
+              tone: `${tone} halo`,
+            }),
+          ),
         ),
       );
     }),
   );
+}
+
+interface Entry {
+  readonly label: string;
+  readonly value: string;
+  readonly tone: string;
+}
+interface Text {
+  readonly text: string;
+  readonly x: number;
+  readonly tone: string;
+}
+
+/** Where values stand beside their labels. */
+interface Layout {
+  readonly beside: number;
+  readonly room: number;
+  readonly size: number;
+}
+
+const widest = (texts: readonly string[], size: number) =>
+  Math.max(0, ...texts.map((text) => textWidth(text, size)));
+const labelWidth = (entries: readonly Entry[], size: number) =>
+  widest(
+    entries.map(({ label }) => label),
+    size,
+  );
+
+/** What was typed in feet has its metres below. */
+const partsOf = (value: string): string[] => (value === '' ? [] : value.split(/ (?== )/));
+
+/** Values stand beside their labels where there is room for all of them, else below. */
+function rowsIn(entries: readonly Entry[], { beside, room, size }: Layout): Text[][] {
+  const values = entries.flatMap(({ value }) => partsOf(value));
+  const fits = labelWidth(entries, size) < beside && beside + widest(values, size) <= room;
+  return entries.flatMap(({ label, value, tone }) => {
+    const named = (fits ? [label] : brokenInto(label, room, size)).map((text) => ({
+      text,
+      x: 0,
+      tone: 'quiet',
+    }));
+    const told = partsOf(value).map((text, index) => ({
+      text,
+      x: fits ? beside : 0,
+      tone: index === 0 ? tone : 'quiet',
+    }));
+    if (!fits) return [...named, ...told].map((text) => [text]);
+    return [[...named, ...told.slice(0, 1)], ...told.slice(1).map((text) => [text])];
+  });
 }
 
 /** A dimension line with slanted ticks at both ends, as on a plan. */
@@ -452,7 +502,7 @@ function levels(
       lines: [
         { text: time ? `Keyed ${time}` : 'Keyed', tone: 'quiet' },
         ...typedLines(bar.value, same === false ? 'bad' : 'strong'),
-        ...(arp && same !== null ? [differs(bar.level, arp, same)] : []),
+        ...(arp && same !== null ? told(differs(bar.level, arp, same), room - 6, size) : []),
         ...(broken(bar.level, scale) ? [{ text: 'not drawn to scale', tone: 'quiet' }] : []),
       ],
       place: bar.place,
@@ -549,6 +599,10 @@ interface Flag {
   readonly sign?: boolean;
 }
 
+/** A sentence that is too wide goes on in the next line; a number keeps its unit. */
+const told = ({ text, tone }: { readonly text: string; readonly tone: string }, room: number, size: number) =>
+  brokenInto(text.replace(/(\d) /g, '$1\u00a0'), room, size).map((line) => ({ text: line, tone }));
+
 const differs = (level: number, arp: Value, same: boolean) => {
   const size = showLength(Math.abs(level - arp.value));
   if (same)
@@ -619,20 +673,18 @@ function readingTable(
   const rows = shown.map((reading, index) => {
     const y = top + 29 + index * step;
     const { measured, arp, length, slope } = reading;
-    const taped = isHole(length) ? '?' : asTyped(length);
     const to = measured.to ? ` to ${measured.to.name}` : '';
+    const room = (narrow ? columns.arp - 70 : columns.slope - 60) - columns.taped;
+    const long = `${isHole(length) ? '?' : asTyped(length)}${to}`;
+    // The metres of what was typed in feet stand in the drawing above; here the point that was taped to matters more.
+    const taped = textWidth(long, size) <= room ? long : long.replace(/ = [^ ]+ m(?= )/, '');
     return standsFor(
       canvas,
       inspection.session,
       measured.place,
       isHole(arp) ? arp.hole : `reading ${index + 1}: ARP height ${metresOf(arp)}`,
       words(`${index + 1}  ${clockTime(reading.instant, inspection) ?? ''}`, columns.time, y, { size }),
-      words(
-        fitted(`${taped}${to}`, size, (narrow ? columns.arp - 70 : columns.slope - 60) - columns.taped),
-        columns.taped,
-        y,
-        { size },
-      ),
+      words(fitted(taped, size, room), columns.taped, y, { size }),
       narrow
         ? null
         : words(slope ? `−${showLength(slope.value)}` : '–', columns.slope, y, { size, anchor: 'end' }),

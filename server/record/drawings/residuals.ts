@@ -224,10 +224,11 @@ function bar(
   const end = xOf(axis, size);
   const beyond = size > axis.most || size < axis.least;
   const stretch = { x: Math.min(zero, end), y: middle - 3.5, width: Math.abs(end - zero), height: 7 };
-  const hollow =
-    explained === null || Math.abs(explained) < Math.abs(size) * 0.2 || Math.abs(explained) < 0.001
-      ? null
-      : shape('ring', diamond(xOf(axis, explained), middle, 4.5));
+  const tells = explained !== null && Math.abs(explained) >= Math.max(0.001, Math.abs(size) * 0.2);
+  const way = Math.sign(size);
+  const where = tells ? xOf(axis, explained) : 0;
+  // What lies beyond the break is not to scale: there the sign stands between the break and the arrow.
+  const outside = beyond && where === end;
   return group(
     band,
     brackets,
@@ -236,9 +237,9 @@ function bar(
       ? hatching('bad-hair', stretch, 4)
       : box('fill-ink', stretch.x, stretch.y, stretch.width, stretch.height),
     beyond
-      ? brokenEnd(end, middle, Math.sign(size))
+      ? brokenEnd(end, middle, way, outside ? 36 : 18)
       : circle(fails ? 'fill-bad' : 'fill-ink', end, middle, 3.5),
-    hollow,
+    tells ? shape('ring', diamond(outside ? end - way * 19 : where, middle, 4.5)) : null,
     words(signed(size, axis.least < 0), end, top + 12, {
       size: SMALL,
       anchor: labelAnchor(end, axis, narrow),
@@ -250,11 +251,11 @@ function bar(
 const diamond = (x: number, y: number, r: number) =>
   `M${rounded(x - r)} ${rounded(y)}l${r} ${-r}l${r} ${r}l${-r} ${r}z`;
 
-/** The bar goes on beyond the axis: two strokes cut it. */
-const brokenEnd = (x: number, y: number, way: number) =>
+/** The bar goes on beyond the axis: two strokes cut it, so far before its end. */
+const brokenEnd = (x: number, y: number, way: number, before: number) =>
   group(
-    shape('on-fill wide', `M${rounded(x - way * 16)} ${rounded(y + 8)}l6 -16`),
-    shape('bad', `M${rounded(x - way * 18)} ${rounded(y + 8)}l6 -16m4 0l-6 16`),
+    shape('on-fill wide', `M${rounded(x - way * before + 2)} ${rounded(y + 8)}l6 -16`),
+    shape('bad', `M${rounded(x - way * before)} ${rounded(y + 8)}l6 -16m4 0l-6 16`),
     shape('fill-bad', `M${rounded(x)} ${rounded(y)}l${rounded(-way * 9)} -6v12z`),
   );
 

@@ -22,6 +22,17 @@ export function fitted(text: string, size: number, room: number): string {
   return kept;
 }
 
+/** The text in as many lines as it takes; a word that is too wide for any stands alone. */
+export function brokenInto(text: string, room: number, size: number): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`;
+    if (lines.length > 0 && textWidth(longer, size) <= room) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
 /** No drawing has room for more; a name may be as long as a file. */
 const MOST_READ = 2000;
 const GENEROUS = 1.05;
