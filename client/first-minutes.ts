@@ -81,8 +81,11 @@ async function plantSlip(editor: TextEditor): Promise<void> {
     );
     return;
   }
-  choose(editor, keyed + wrong.lastIndexOf('1.283'), 0);
-  if (await isCaught(editor.document)) await commands.executeCommand('editor.action.showHover');
+  choose(editor, keyed + wrong.lastIndexOf('283'), 0);
+  if (!(await isCaught(editor.document))) return;
+  // Scrolling and marks that come in would hide what is shown at once.
+  await pause(500);
+  await commands.executeCommand('editor.action.showHover', { focus: 'noAutoFocus' });
 }
 
 /** Findings follow the typing closely; whoever waits longer than this has a slow machine, and sees the wave all the same. */
@@ -92,10 +95,12 @@ async function isCaught(document: TextDocument): Promise<boolean> {
   for (let tries = 0; tries < PATIENCE.tries; tries++) {
     const found = languages.getDiagnostics(document.uri);
     if (found.some(({ severity }) => severity === DiagnosticSeverity.Error)) return true;
-    await new Promise<void>((resolve) => setTimeout(resolve, PATIENCE.pause));
+    await pause(PATIENCE.pause);
   }
   return false;
 }
+
+const pause = (milliseconds: number) => new Promise<void>((resolve) => setTimeout(resolve, milliseconds));
 
 const opened = (content: string): Promise<TextDocument> =>
   Promise.resolve(workspace.openTextDocument({ language: 'tribrach', content }));
@@ -103,7 +108,8 @@ const opened = (content: string): Promise<TextDocument> =>
 /** Beside a walkthrough, which is no editor of text; else where the cursor is. */
 async function show(document: TextDocument): Promise<TextEditor> {
   const shown = window.visibleTextEditors.find((editor) => editor.document === document);
-  const viewColumn = shown?.viewColumn ?? (window.activeTextEditor ? ViewColumn.Active : ViewColumn.Beside);
+  const inWalkthrough = !window.activeTextEditor && window.tabGroups.activeTabGroup.tabs.length > 0;
+  const viewColumn = shown?.viewColumn ?? (inWalkthrough ? ViewColumn.Beside : ViewColumn.Active);
   return window.showTextDocument(document, { viewColumn, preview: false });
 }
 

@@ -11,6 +11,10 @@ const expectedFiles = [
   'extension/client/icon.png',
   'extension/client/icon.svg',
   'extension/client/language-configuration.json',
+  // The walkthrough shows them, and so does the page that presents the extension.
+  ...['begun', 'card', 'caught', 'drawings', 'example'].flatMap((name) =>
+    ['dark', 'light'].map((theme) => `extension/client/pictures/${name}-${theme}.png`),
+  ),
   'extension/client/snippets.json',
   'extension/dist/extension-web.js',
   'extension/dist/extension.cjs',
@@ -21,6 +25,7 @@ const expectedFiles = [
   'extension/dist/tribrach.tmLanguage.json',
   'extension/package.json',
   'extension/readme.md',
+  'extension/samples/example-day.trib',
 ];
 
 describe('the packaged extension', () => {
@@ -37,7 +42,7 @@ describe('the packaged extension', () => {
   });
 
   it('finds every file that its manifest names', () => {
-    const named = [...textOf('package.json').matchAll(/"\.\/((?:client|dist)\/[^"]+)"/g)].map(
+    const named = [...textOf('package.json').matchAll(/"(?:\.\/)?((?:client|dist)\/[^"]+)"/g)].map(
       ([, path]) => `extension/${String(path)}`,
     );
     expect(named.length).toBeGreaterThan(4);

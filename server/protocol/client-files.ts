@@ -5,7 +5,7 @@ import type { Files } from '../session/files.ts';
 import { addressOf } from './addresses.ts';
 import type { Reading } from './open-sessions.ts';
 
-/** The request that the extension answers with `{ bytes }` or `{ refused }`. */
+/** The request that the extension answers with `{ bytes }`, asked `inText` with `{ base64 }`, or with `{ refused }`. */
 export const READ_FILE = 'tribrach/readFile';
 
 export function clientFiles(ask: (address: string) => Promise<unknown>): { files: Files; reading: Reading } {
@@ -57,6 +57,8 @@ export function clientFiles(ask: (address: string) => Promise<unknown>): { files
 function contentsIn(answer: unknown): Uint8Array | Refusal {
   const said = typeof answer === 'object' && answer !== null ? (answer as Record<string, unknown>) : {};
   if (said['bytes'] instanceof Uint8Array) return said['bytes'];
+  if (typeof said['base64'] === 'string')
+    return Uint8Array.from(atob(said['base64']), (character) => character.charCodeAt(0));
   return refuse(
     typeof said['refused'] === 'string' ? said['refused'] : 'this editor does not hand out files',
   );

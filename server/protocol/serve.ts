@@ -6,7 +6,9 @@ import { serve } from './server.ts';
 
 export function serveStdio(disk: Pick<Platform, 'filesFor' | 'sessionsBelow'>): void {
   const connection = createConnection(ProposedFeatures.all, process.stdin, process.stdout);
-  const { files, reading } = clientFiles((address) => connection.sendRequest(READ_FILE, { address }));
+  const { files, reading } = clientFiles((address) =>
+    connection.sendRequest(READ_FILE, { address, inText: true }),
+  );
   serve(connection, {
     // What does not lie on the disk is known to the editor alone.
     filesFor: (path, folders) => (path.startsWith('/') ? disk.filesFor(path, folders) : files),

@@ -7,7 +7,10 @@ import { cache } from './install.mjs';
 
 const limit = 240_000;
 
-/** An extension that does nothing but lend its place to the tests: a host runs tests only beside a developed one. */
+/**
+ * An extension that does nothing but lend its place to the tests, in its folder: a host runs tests only beside a developed
+ * one. `tests.js` is for one folder, `folders.js` for a workspace of two.
+ */
 export async function buildInsideTests() {
   const folder = join(cache, 'inside');
   await mkdir(folder, { recursive: true });
@@ -16,11 +19,11 @@ export async function buildInsideTests() {
     bundle: true,
     format: 'cjs',
     external: ['vscode'],
-    entryPoints: ['tests/editors/inside/run.ts'],
-    outfile: join(folder, 'tests.js'),
+    entryPoints: { tests: 'tests/editors/inside/run.ts', folders: 'tests/editors/inside/run-folders.ts' },
+    outdir: folder,
     logLevel: 'warning',
   });
-  return { folder, tests: join(folder, 'tests.js') };
+  return folder;
 }
 
 export async function runInside(browser, address, report) {

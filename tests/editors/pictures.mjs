@@ -26,6 +26,11 @@ const bare = {
   'editor.hideCursorInOverviewRuler': true,
   'editor.cursorBlinking': 'solid',
   'editor.fontSize': 13,
+  'editor.renderWhitespace': 'none',
+  'editor.occurrencesHighlight': 'off',
+  'editor.selectionHighlight': false,
+  'editor.wordWrap': 'on',
+  'workbench.editor.untitled.labelFormat': 'name',
 };
 
 await rm(workspace, { recursive: true, force: true });
@@ -33,45 +38,33 @@ await cp('samples', workspace, { recursive: true });
 await mkdir(target, { recursive: true });
 const browser = await launchBrowser();
 try {
-  for (const [theme, name] of Object.entries(themes)) {
-    const host = await serveVscode({
-      vsix: resolve('dist/tribrach.vsix'),
-      workspace,
-      settings: { ...bare, 'workbench.colorTheme': name },
-    });
-    try {
-      await takeAll(host, theme);
-    } finally {
-      await host.stop();
-    }
-  }
+  const scenes = { example, caught, drawings, card, begun };
+  for (const [theme, colours] of Object.entries(themes))
+    for (const [name, arrange] of Object.entries(scenes)) await take(`${name}-${theme}`, arrange(), colours);
 } finally {
   await browser.close();
 }
 
-async function takeAll(host, theme) {
-  const scenes = { example, caught, drawings, card, begun };
-  for (const [name, arrange] of Object.entries(scenes)) {
-    const { width, height, actions } = arrange();
-    const context = await browser.newContext({ viewport: { width, height }, deviceScaleFactor: 1.5 });
+/** Each in an editor that was never used before: what was written in another would still be open. */
+async function take(name, { width, height, scale = 1, actions }, colours) {
+  const settings = { ...bare, 'workbench.colorTheme': colours };
+  const host = await serveVscode({ vsix: resolve('dist/tribrach.vsix'), workspace, settings });
+  const context = await browser.newContext({ viewport: { width, height }, deviceScaleFactor: scale });
+  try {
     const page = await context.newPage();
-    try {
-      await page.goto(host.folder);
-      await page.locator('.monaco-workbench .part.editor').waitFor();
-      await page.locator('.part.sidebar').waitFor();
-      await page.keyboard.press('Control+B');
-      for (const act of actions) await act(page);
-      await page.waitForTimeout(1500); // until what moves stands still
-      await page.locator('.notifications-toasts').evaluateAll((all) => all.forEach((one) => one.remove()));
-      const top = await page.locator('.part.editor').boundingBox();
-      await page.screenshot({
-        path: join(target, `${name}-${theme}.png`),
-        clip: { x: top.x, y: top.y, width: top.width, height: height - top.y },
-      });
-      console.log(`client/pictures/${name}-${theme}.png`);
-    } finally {
-      await context.close();
-    }
+    await page.goto(host.folder);
+    await page.locator('.part.sidebar').waitFor();
+    await page.keyboard.press('Control+B');
+    await page.mouse.move(width / 3, height - 4); // where nothing answers to it
+    for (const act of actions) await act(page);
+    await page.waitForTimeout(1500); // until what moves stands still
+    const { x, y, width: across } = await page.locator('.part.editor').boundingBox();
+    const clip = { x, y, width: across, height: height - y };
+    await page.screenshot({ path: join(target, `${name}.png`), clip });
+    console.log(`client/pictures/${name}.png`);
+  } finally {
+    await context.close();
+    await host.stop();
   }
 }
 
@@ -80,11 +73,11 @@ function example() {
 }
 
 function caught() {
-  return { width: 900, height: 520, actions: [plant] };
+  return { width: 900, height: 560, actions: [plant] };
 }
 
 function drawings() {
-  return { width: 1280, height: 860, actions: [plant, closePeek, showDrawings] };
+  return { width: 1280, height: 860, scale: 1.25, actions: [plant, closeHover, showDrawings] };
 }
 
 function card() {
@@ -104,10 +97,10 @@ async function openExample(page) {
 async function plant(page) {
   await openExample(page);
   await command(page, 'Tribrach: Plant a Slip in the Example Day');
-  await page.locator('.marker-widget, .peekview-widget').first().waitFor();
+  await page.locator('.monaco-hover:not(.hidden)').first().waitFor();
 }
 
-async function closePeek(page) {
+async function closeHover(page) {
   await page.keyboard.press('Escape');
 }
 
@@ -115,7 +108,6 @@ async function showDrawings(page) {
   await command(page, "Tribrach: Show the Session's Drawings");
   const drawn = page.frameLocator('iframe.webview').frameLocator('#active-frame');
   await drawn.locator('.thing.here').first().waitFor();
-  await drawn.locator('main').evaluate(() => scrollTo(0, 0));
 }
 
 async function showCard(page) {
@@ -138,8 +130,7 @@ async function command(page, title) {
       () => true,
       () => false,
     );
-    if (found) await row.click();
-    else await page.keyboard.press('Escape');
+    await page.keyboard.press(found ? 'Enter' : 'Escape');
     await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
     if (found) return;
   }

@@ -13,6 +13,7 @@ import { buildInsideTests, runInside } from './inside.mjs';
 import { cache } from './install.mjs';
 import { testNeovim } from './neovim.mjs';
 import { lookAtPage } from './page.mjs';
+import { lookUntrusted } from './untrusted.mjs';
 import { createResults } from './results.mjs';
 import { serveVscode } from './vscode-host.mjs';
 import { serveVscodeWeb } from './vscode-web-host.mjs';
@@ -24,6 +25,7 @@ const vsix = resolve('dist/tribrach.vsix');
 const workspace = join(cache, 'workspace');
 const expected = JSON.parse(await readFile('tests/editors/expected.json', 'utf8'));
 const results = createResults();
+const twoFolders = 'two-folders.code-workspace';
 
 if (unknown.length > 0)
   throw new Error(`no such editor: ${unknown.join(', ')}; there are ${Object.keys(editors).join(', ')}`);
@@ -38,11 +40,11 @@ console.log(line);
 process.exit(failed === 0 ? 0 : 1);
 
 async function vscode() {
-  await withHost('vscode', () => serveVscode({ vsix, workspace }));
+  await withHost('vscode', serveVscode);
 }
 
 async function vscodeWeb() {
-  await withHost('vscode-web', () => serveVscodeWeb({ vsix, workspace }));
+  await withHost('vscode-web', serveVscodeWeb);
 }
 
 async function withHost(name, serve) {
@@ -50,18 +52,30 @@ async function withHost(name, serve) {
   let browser;
   try {
     await results.run(name, async (report) => {
-      host = await serve();
+      host = await serve({ vsix, workspace });
       browser = await launchBrowser();
       report('passed the host starts with the packaged extension');
     });
     if (browser === undefined) return;
     await results.run(`${name}, inside`, async (report) => {
-      const { folder, tests } = await buildInsideTests();
-      await runInside(browser, host.runInside(folder, tests), report);
+      const folder = await buildInsideTests();
+      await runInside(browser, host.runInside(folder, 'tests.js'), report);
     });
     await freshWorkspace();
+    if (host.opensWorkspaceFiles) {
+      await results.run(`${name}, two folders`, (report) =>
+        runInside(browser, host.runInside(join(cache, 'inside'), 'folders.js', twoFolders), report),
+      );
+      await freshWorkspace();
+    }
     await results.run(`${name}, page`, (report) =>
       lookAtPage(browser, name, host.openFile(expected.session), expected, report),
+    );
+    if (!host.distrusts) return;
+    await host.stop();
+    host = await serve({ vsix, workspace, trusted: false });
+    await results.run(`${name}, not trusted`, (report) =>
+      lookUntrusted(browser, name, host.openFile(expected.untrusted.session), expected.untrusted, report),
     );
   } finally {
     await browser?.close();
@@ -89,4 +103,8 @@ async function freshWorkspace() {
     { limit: 60_000, cwd: workspace },
   );
   await writeFile(join(workspace, 'found-by-command-line.json'), output);
+  await writeFile(
+    join(workspace, twoFolders),
+    JSON.stringify({ folders: [{ path: '.' }, { uri: 'elsewhere:/', name: 'elsewhere' }] }),
+  );
 }

@@ -1,6 +1,7 @@
 /** A real VS Code with a Node extension host, served to a browser: installed into the cache, with the packaged extension. */
 import { chmod, copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { URLSearchParams } from 'node:url';
 import { freePort, runToEnd, startServer } from './child.mjs';
 import { cache, installed } from './install.mjs';
 
@@ -9,14 +10,14 @@ const hostVersion = '4.100.3';
 const searchVersion = '1.18.0';
 
 /** Serves `workspace` with the extension in `vsix`; `settings` come on top of the quiet ones. */
-export async function serveVscode({ vsix, workspace, settings = {} }) {
+export async function serveVscode({ vsix, workspace, settings = {}, trusted = true }) {
   const host = join(
     await installed(`vscode-host-${hostVersion}`, `code-server@${hostVersion}`, finishHost),
     'lib/vscode',
   );
   const profile = join(cache, 'vscode-profile');
   await rm(profile, { recursive: true, force: true });
-  await writeSettings(join(profile, 'data'), { ...quietSettings, ...settings });
+  await writeSettings(join(profile, 'data'), { ...quietSettings, ...trustSettings(trusted), ...settings });
   const folders = ['--server-data-dir', profile, '--extensions-dir', join(profile, 'extensions')];
   const quiet = ['--accept-server-license-terms', '--telemetry-level', 'off'];
   const server = join(host, 'out/server-main.js');
@@ -39,7 +40,7 @@ export async function serveVscode({ vsix, workspace, settings = {} }) {
       '--port',
       String(port),
       '--without-connection-token',
-      '--disable-workspace-trust',
+      ...(trusted ? ['--disable-workspace-trust'] : []),
       ...folders,
       ...quiet,
       '--default-folder',
@@ -49,17 +50,24 @@ export async function serveVscode({ vsix, workspace, settings = {} }) {
   );
   const authority = `127.0.0.1:${port}`;
   const remote = (path) => `vscode-remote://${authority}${path}`;
-  const address = (payload) =>
-    `http://${authority}/?folder=${encodeURIComponent(workspace)}&payload=${encodeURIComponent(JSON.stringify(payload))}`;
+  const address = (payload, workspaceFile) => {
+    const opened = workspaceFile ? ['workspace', workspaceFile] : ['folder', workspace];
+    return `http://${authority}/?${new URLSearchParams([opened, ['payload', JSON.stringify(payload)]])}`;
+  };
   return {
     stop,
     folder: address([]),
+    opensWorkspaceFiles: true,
+    distrusts: true,
     openFile: (path) => address([['openFile', remote(join(workspace, path))]]),
-    runInside: (developed, tests) =>
-      address([
-        ['extensionDevelopmentPath', remote(developed)],
-        ['extensionTestsPath', remote(tests)],
-      ]),
+    runInside: (developed, tests, workspaceFile) =>
+      address(
+        [
+          ['extensionDevelopmentPath', remote(developed)],
+          ['extensionTestsPath', remote(join(developed, tests))],
+        ],
+        workspaceFile && join(workspace, workspaceFile),
+      ),
   };
 }
 
@@ -109,6 +117,13 @@ async function writeSettings(data, wanted) {
   }
 }
 
+/** Where a folder is not trusted, nobody is asked whether it is. */
+const trustSettings = (trusted) => ({
+  'security.workspace.trust.enabled': !trusted,
+  'security.workspace.trust.startupPrompt': 'never',
+  'security.workspace.trust.emptyWindow': false,
+});
+
 /** Hot exit is off so that one run's unsaved text does not come back in the next. */
 export const quietSettings = {
   'telemetry.telemetryLevel': 'off',
@@ -120,6 +135,5 @@ export const quietSettings = {
   'editor.inlayHints.enabled': 'on',
   'editor.hover.delay': 100,
   'editor.minimap.enabled': false,
-  'security.workspace.trust.enabled': false,
   'git.enabled': false,
 };

@@ -35,7 +35,11 @@ export async function serveVscodeWeb({ vsix, workspace }) {
   return {
     stop: () => new Promise((resolve) => server.close(resolve).closeAllConnections()),
     openFile: (path) => `${origin}/?file=${encodeURIComponent(path)}`,
-    runInside: () => `${origin}/?tests=tests.js`,
+    runInside: (_, tests) => `${origin}/?tests=${tests}`,
+    // A file of a workspace would have to be read before the extension runs that holds it.
+    opensWorkspaceFiles: false,
+    // What the page itself hands out, this host trusts.
+    distrusts: false,
   };
 }
 
@@ -130,7 +134,7 @@ const startPage = `<!doctype html>
     const memory = (path) => URI.from({ scheme: 'memory', path });
     create(document.body, {
       additionalBuiltinExtensions: [here('/extension'), here('/memory-files')],
-      configurationDefaults: ${JSON.stringify(quietSettings)},
+      configurationDefaults: ${JSON.stringify({ ...quietSettings, 'security.workspace.trust.enabled': false })},
       productConfiguration: { extensionEnabledApiProposals: { 'tribrach.memory-files': ['fileSearchProvider'] } },
       webviewEndpoint: location.origin + '/host/out/vs/workbench/contrib/webview/browser/pre',
       workspaceProvider: {

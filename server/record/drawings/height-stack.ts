@@ -64,9 +64,9 @@ export function heightStack(inspection: Inspection, values: SetupValues, canvas:
   const columns = {
     centre: canvas.width * 0.15,
     half,
-    chain: canvas.width * (narrow ? 0.3 : 0.31),
-    bars: canvas.width * (narrow ? 0.57 : 0.56),
-    labels: narrow ? narrowLabels(canvas) : canvas.width * 0.68,
+    chain: canvas.width * (narrow ? 0.3 : 0.295),
+    bars: canvas.width * (narrow ? 0.57 : 0.585),
+    labels: narrow ? narrowLabels(canvas) : canvas.width * 0.695,
   };
   const parts = [
     heading(values, canvas),

@@ -1,4 +1,4 @@
-/** What the extension host calls: runs every test in turn, each under a time limit, and reports each by a line. */
+/** What the extension host calls for one folder: every test but those that need several. */
 import { findingTests } from './findings.ts';
 import { firstMinutesTests } from './first-minutes.ts';
 import { inlayTests } from './inlays.ts';
@@ -8,7 +8,7 @@ import { panelTests } from './panel.ts';
 import { renameTests } from './renames.ts';
 import { sampleTests } from './samples.ts';
 import { serverTests } from './server.ts';
-import { revert } from './session.ts';
+import { runAll } from './suite.ts';
 import { writingTests } from './writing.ts';
 
 const tests = {
@@ -23,32 +23,5 @@ const tests = {
   ...sampleTests,
   ...serverTests,
 };
-const limit = 60_000;
 
-export async function run(): Promise<void> {
-  let failures = 0;
-  for (const [name, test] of Object.entries(tests)) {
-    try {
-      await Promise.race([test(), tooLong()]);
-      report(`passed ${name}`);
-    } catch (error) {
-      failures += 1;
-      report(`failed ${name}: ${error instanceof Error ? error.message : String(error)}`);
-    }
-    await revert();
-  }
-  report('finished');
-  if (failures > 0) throw new Error(`${failures} tests failed`);
-}
-
-function tooLong(): Promise<never> {
-  return new Promise((_, reject) =>
-    setTimeout(() => reject(new Error(`it took longer than ${limit / 1000} s`)), limit),
-  );
-}
-
-function report(line: string): void {
-  // The console of the extension host is all that reaches the page, and from there the runner.
-  // eslint-disable-next-line no-console
-  console.log(`[test] ${line}`);
-}
+export const run = (): Promise<void> => runAll(tests);
