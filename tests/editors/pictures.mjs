@@ -55,7 +55,7 @@ async function take(name, { width, height, scale = 1, actions }, colours) {
     await page.goto(host.folder);
     await page.locator('.part.sidebar').waitFor();
     await page.keyboard.press('Control+B');
-    await page.mouse.move(width / 3, height - 4); // where nothing answers to it
+    await page.mouse.move(200, height - 4); // where nothing answers to it
     for (const act of actions) await act(page);
     await page.waitForTimeout(1500); // until what moves stands still
     const { x, y, width: across } = await page.locator('.part.editor').boundingBox();

@@ -303,7 +303,7 @@ function chainDimensions(
   canvas: Canvas,
 ): Markup {
   const narrow = isNarrow(canvas);
-  const room = columns.bars - columns.chain - (narrow ? 14 : 26);
+  const room = columns.bars - columns.chain - (narrow ? 14 : 22);
   const size = narrow ? SMALL : TEXT;
   const { reading, length, radius, reduced } = chain;
   const slope = reading.slope;
