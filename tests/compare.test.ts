@@ -1,6 +1,6 @@
 /** What changed in results, told to people, to pull requests and through real git. */
 import { execFileSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -27,13 +27,17 @@ beforeAll(async () => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-function compare(changed: string, ...words: string[]): { status: number; printed: string } {
+const compare = (changed: string, ...words: string[]) => compareWith(clean, changed, ...words);
+
+function compareWith(old: string, changed: string, ...words: string[]): { status: number; printed: string } {
+  writeFileSync(join(job, 'old.trib'), old);
   writeFileSync(join(job, 'changed.trib'), changed);
+  return run('old.trib', 'changed.trib', ...words);
+}
+
+function run(...words: string[]): { status: number; printed: string } {
   try {
-    const printed = execFileSync('node', [program, 'compare', 'breakwater.trib', 'changed.trib', ...words], {
-      cwd: job,
-      encoding: 'utf8',
-    });
+    const printed = execFileSync('node', [program, 'compare', ...words], { cwd: job, encoding: 'utf8' });
     return { status: 0, printed };
   } catch (error) {
     const { status, stdout } = error as { status: number; stdout: string };
@@ -75,6 +79,91 @@ describe('one millimetre in one reading', () => {
   it('says by how much', () => {
     const line = answer.printed.split('\n').find((one) => one.includes('setup/BASE/height/arp'));
     expect(line).toMatch(/\+0\.5 mm$/);
+  });
+});
+
+describe('points that came to lie elsewhere', () => {
+  const table = readFileSync(join(samples, 'pickup.csv'), 'utf8').trimEnd().split('\n');
+  const rows = table.length;
+  const before = table.filter((row) => (row.split(',').at(-1) ?? '') < '11:10').length;
+  const reading = (text: string) =>
+    text.replace('measured    1.284 m to foot', 'measured    1.285 m to foot');
+  const shiftOf = (printed: string) =>
+    printed.split('\n').filter((line) => line.includes('largest point shift'));
+  // What was keyed for the base's height is 250 mm too much, so that the points are brought down by as much.
+  const told = clean.replace('height 61.201 m ellipsoidal', 'height 61.451 m ellipsoidal');
+
+  it('are told by the farthest of them, with what moved it', () => {
+    expect(told).not.toBe(clean);
+    const { status, printed } = compare(told);
+    expect(status).toBe(1);
+    expect(shiftOf(printed)).toEqual([
+      expect.stringMatching(
+        new RegExp(
+          `largest point shift {2}\\d+ of pickup\\.csv \\(line \\d+\\): 250 mm \\(.*250 mm down\\); ${rows} points moved\\. What BASE was told put its antenna .*250 mm too high\\.`,
+        ),
+      ),
+    ]);
+    const back = compareWith(told, clean);
+    expect(shiftOf(back.printed)[0]).toMatch(/250 mm up\); .*It is repaired no more\./);
+  });
+
+  it('stand in a row of a pull request, and in a field for machines', () => {
+    const row = shiftOf(compare(told, '--format', 'markdown').printed);
+    expect(row).toEqual(['| largest point shift | by | points moved | why |']);
+    const { largestShift } = JSON.parse(compare(told, '--format', 'json').printed) as {
+      largestShift: { set: string; up: number; moved: number; partly: boolean };
+    };
+    expect(largestShift).toMatchObject({ set: 'pickup.csv', moved: rows, partly: false });
+    expect(largestShift.up).toBeCloseTo(-0.25, 3);
+  });
+
+  /**
+   * One of two readings of one time, so that the height grows by half of it. After the disturbance at 11:10 the checks
+   * tell what is taken off, and the tape nothing.
+   */
+  it('move with one millimetre in one reading, and with nothing less', () => {
+    expect(shiftOf(compareWith(told, reading(told)).printed)).toEqual([
+      expect.stringMatching(new RegExp(`: 0\\.5 mm \\(0\\.5 mm up\\); ${before} points moved\\.`)),
+    ]);
+    // Nothing is repaired on the clean day, and nothing moves.
+    expect(shiftOf(compare(reading(clean)).printed)).toEqual([]);
+    const reformatted = `# another comment\r\n${told.replaceAll('\n', '\r\n').replaceAll('  ', '   ')}`;
+    expect(compareWith(told, reformatted)).toEqual({ status: 0, printed: '' });
+  });
+
+  it('are found by their names where rows came in between or changed their order', () => {
+    const points = Array.from(
+      { length: 300 },
+      (_, index) => [`P${index}`, 1000 + index, 2000, '09:00'] as const,
+    );
+    const written = (cells: readonly (readonly [string, number, number, string])[]) =>
+      cells.map((row) => row.join(',')).join('\n');
+    const session = clean
+      .replace('pickup.csv', 'points.csv')
+      .replace(', height m orthometric, code, time local', ', time local');
+    const moved = points.map(([name, east, north, time]) =>
+      name === 'P150' ? ([name, east, north + 0.007, time] as const) : ([name, east, north, time] as const),
+    );
+    const [first, ...others] = moved;
+    const changed = [
+      ...others.slice(0, 9),
+      ['NEW', 5, 6, '09:00'] as const,
+      ...others.slice(9),
+      first ?? moved[0],
+    ];
+    for (const [name, own] of [
+      ['one', points],
+      ['other', changed.filter((point) => point !== undefined)],
+    ] as const) {
+      mkdirSync(join(job, name), { recursive: true });
+      writeFileSync(join(job, name, 'day.trib'), session);
+      writeFileSync(join(job, name, 'points.csv'), written(own));
+    }
+    const { printed } = run('one/day.trib', 'other/day.trib');
+    expect(shiftOf(printed)).toEqual([
+      '  largest point shift  P150 of points.csv (line 151): 7.0 mm (7.0 mm north); no other point moved. Its own coordinates stand otherwise now.',
+    ]);
   });
 });
 

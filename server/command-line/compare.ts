@@ -5,7 +5,7 @@ import { openDocument } from '../../grammar/document.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { compareInspections, isSame, type Comparison } from '../record/compare.ts';
 import { comparisonMarkdown, comparisonText } from '../record/compare-text.ts';
-import { diskFiles, rootOf } from './disk-files.ts';
+import { diskChunks, diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
 import { readTexts } from './sessions.ts';
 import { harmless } from './terminal-text.ts';
@@ -71,5 +71,7 @@ async function forGit(words: readonly string[], options: Options, io: Io): Promi
 
 async function versionAt(file: string, path: string, { root }: Options, io: Io): Promise<Inspection> {
   const [read] = file === '/dev/null' ? [{ text: '' }] : await readTexts([file], io);
-  return inspect(openDocument(path, read?.text ?? ''), diskFiles(root ?? rootOf(dirname(path)), '.'));
+  const limit = root ?? rootOf(dirname(path));
+  const files = { ...diskFiles(limit, '.'), chunks: diskChunks(limit, '.') };
+  return inspect(openDocument(path, read?.text ?? ''), files);
 }

@@ -118,7 +118,8 @@ export function coordinates(row: PointRow, { form }: PointSet): readonly [number
   return [row.x ?? NaN, row.y ?? NaN, row.z ?? NaN];
 }
 
-function inMetres(
+/** A difference of coordinates, in metres along the axes of a grid, else in the horizon of the point. */
+export function inMetres(
   shift: { first: number; second: number; third: number },
   first: number,
   second: number,

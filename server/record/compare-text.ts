@@ -1,13 +1,16 @@
 /** A comparison in words: for people at a terminal, and as Markdown for a pull request. */
+import { showLength } from '../quantities/show.ts';
 import type { Comparison, FindingChange, ValueChange } from './compare.ts';
+import { SMALLEST_SHIFT, type PointsShift } from './compare-points.ts';
 
 /** Nothing at all where nothing changed. */
 export function comparisonText(title: string, comparison: Comparison): string {
-  const { values, verdict, points, gone, come } = comparison;
+  const { values, verdict, points, largestShift, gone, come } = comparison;
   const blocks = [
     verdict ? [`verdict was  ${verdict.before || 'none'}`, `verdict is   ${verdict.after || 'none'}`] : [],
     table(values),
     points.map(({ name, before, after }) => `${name}: ${before ?? 'no points'} → ${after ?? 'no points'}`),
+    largestShift ? [shiftSentence(largestShift)] : [],
     come.map((finding) => `now found  ${sentence(finding)}`),
     gone.map((finding) => `found no more  ${sentence(finding)}`),
   ].filter((block) => block.length > 0);
@@ -16,7 +19,7 @@ export function comparisonText(title: string, comparison: Comparison): string {
 }
 
 export function comparisonMarkdown(title: string, comparison: Comparison): string {
-  const { values, verdict, points, gone, come } = comparison;
+  const { values, verdict, points, largestShift, gone, come } = comparison;
   const blocks = [
     verdict
       ? [
@@ -31,6 +34,13 @@ export function comparisonMarkdown(title: string, comparison: Comparison): strin
     points.map(
       ({ name, before, after }) => `- ${escaped(name)}: ${before ?? 'no points'} → ${after ?? 'no points'}`,
     ),
+    largestShift
+      ? [
+          '| largest point shift | by | points moved | why |',
+          '| --- | ---: | ---: | --- |',
+          shiftRow(largestShift),
+        ]
+      : [],
     come.length > 0 ? ['**Now found**', '', ...come.map((finding) => `- ${escaped(sentence(finding))}`)] : [],
     gone.length > 0
       ? ['**Found no more**', '', ...gone.map((finding) => `- ${escaped(sentence(finding))}`)]
@@ -59,6 +69,38 @@ function table(values: readonly ValueChange[]): string[] {
 
 const markdownRow = ({ id, before, after, moved }: ValueChange) =>
   `| ${[escaped(id), before ?? 'not known', after ?? 'not known', moved ?? ''].join(' | ')} |`;
+
+function shiftSentence(shift: PointsShift): string {
+  const { distance, moved, because, partly } = shift;
+  const others = moved === 1 ? 'no other point moved' : `${moved} points moved`;
+  const end = partly ? '; where the order of the points differs too much they were not compared' : '';
+  return `largest point shift  ${whichOf(shift)}: ${showLength(distance)} (${directions(shift)}); ${others}${end}. ${because}`;
+}
+
+const shiftRow = (shift: PointsShift) =>
+  `| ${[
+    escaped(whichOf(shift)),
+    `${showLength(shift.distance)} (${directions(shift)})`,
+    shift.partly ? `at least ${shift.moved}` : String(shift.moved),
+    escaped(shift.because),
+  ].join(' | ')} |`;
+
+/** A point that stands alone in the notes is its own set. */
+const whichOf = ({ set, point, line }: PointsShift) =>
+  set === point ? point : `${point === '' ? 'a point' : point} of ${set} (line ${line})`;
+
+/** `12 mm east, 3.0 mm south, 250 mm down`, without what does not show. */
+function directions({ east, north, up }: PointsShift): string {
+  const parts = [
+    [east, 'east', 'west'],
+    [north, 'north', 'south'],
+    [up, 'up', 'down'],
+  ] as const;
+  return parts
+    .filter(([size]) => Math.abs(size) >= SMALLEST_SHIFT)
+    .map(([size, more, less]) => `${showLength(Math.abs(size))} ${size > 0 ? more : less}`)
+    .join(', ');
+}
 
 const sentence = ({ code, severity, message }: FindingChange) => `${severity} ${code}: ${message}`;
 

@@ -6,6 +6,7 @@ import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { showAngle, showLength, showNumber } from '../quantities/show.ts';
 import { isHole, type Maybe, type Unit, type Value } from '../quantities/value.ts';
+import { largestShift, type PointsShift } from './compare-points.ts';
 import { verdictOf } from './verdict.ts';
 
 export interface Comparison {
@@ -14,6 +15,8 @@ export interface Comparison {
   readonly verdict: { readonly before: string; readonly after: string } | null;
   /** Sets of points of which another number stands in some class. */
   readonly points: readonly PointsChange[];
+  /** The point that came to lie farthest from where it was, as measured or as repaired; null where none moved. */
+  readonly largestShift: PointsShift | null;
   readonly gone: readonly FindingChange[];
   readonly come: readonly FindingChange[];
 }
@@ -53,13 +56,16 @@ export function compareInspections(before: Inspection, after: Inspection): Compa
     values: valueChanges(listValues(before.derivation), listValues(after.derivation)),
     verdict: then === now ? null : { before: then, after: now },
     points: pointsChanges(before, after),
+    largestShift: largestShift(before, after),
     gone: findingsOnlyIn(before.findings, after.findings),
     come: findingsOnlyIn(after.findings, before.findings),
   };
 }
 
-export const isSame = ({ values, verdict, points, gone, come }: Comparison) =>
-  verdict === null && [values, points, gone, come].every((changes) => changes.length === 0);
+export const isSame = ({ values, verdict, points, largestShift, gone, come }: Comparison) =>
+  verdict === null &&
+  largestShift === null &&
+  [values, points, gone, come].every((changes) => changes.length === 0);
 
 function pointsChanges(before: Inspection, after: Inspection): PointsChange[] {
   const then = pointsByClass(before);
