@@ -7,6 +7,7 @@ import { utcSecondsOfDay } from '../evidence/rtcm3/stream-clock.ts';
 import { GRS80 } from '../geodesy/ellipsoid.ts';
 import { geodeticOf } from '../geodesy/geocentric.ts';
 import { messageTitle } from '../link/message-size.ts';
+import { largestOf } from '../quantities/extremes.ts';
 import { showAngle, showNumber } from '../quantities/show.ts';
 import type { Io } from './io.ts';
 import { counted, harmless, wrapped } from './terminal-text.ts';
@@ -136,7 +137,7 @@ function messageTable(messages: readonly MessageCount[], capture: Capture): stri
       ];
     });
   const head = ['', '', 'count', 'rate', 'bytes', 'largest', ''];
-  const widths = head.map((_, column) => Math.max(...[head, ...rows].map((row) => row[column]?.length ?? 0)));
+  const widths = head.map((_, column) => largestOf([head, ...rows].map((row) => row[column]?.length ?? 0)));
   return [head, ...rows].map((row) =>
     `  ${row
       .map((cell, column) =>

@@ -12,6 +12,7 @@ import {
 import { fittingRates, staggered, streamLoad, type ScheduledMessage, type StreamLoad } from '../link/load.ts';
 import { bytes, seconds } from '../quantities/brands.ts';
 import { computePlain } from '../quantities/computed.ts';
+import { largestOf } from '../quantities/extremes.ts';
 import {
   assumed,
   hole,
@@ -293,7 +294,7 @@ function resultsOf(
             's',
             'A',
             'longest time from one observation to the arrival of the next',
-            Math.max(...ages.map((age) => age ?? 0)),
+            largestOf(ages.map((age) => age ?? 0)),
           ),
   };
 }

@@ -8,7 +8,7 @@ import {
   type Geographic,
   type Topocentric,
 } from '../quantities/brands.ts';
-import { listed, showLength } from '../quantities/show.ts';
+import { allOf, showLength } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Correction } from '../session/entries.ts';
 import { verdictOn, type CheckValues } from './check.ts';
@@ -111,7 +111,7 @@ export function repairOf(facts: DayFacts, trust: Trust, confirmed: readonly Conf
   for (const slip of confirmed) remedies.push(...slipRemedies(slip, facts, remedies));
   const events = trust.rovers.flatMap((one) => eventRemedies(one, facts, remedies));
   const all = [...remedies, ...events.filter((found): found is Remedy => 'by' in found)];
-  refusals.push(...events.filter((found): found is NoRemedy => 'because' in found));
+  for (const found of events) if ('because' in found) refusals.push(found);
   const judge = (check: CheckValues, job: DayFacts['job']): Judged => {
     const { verdict } = repairedCheck(check, remedies);
     if (verdict === 'fails') return 'fails';
@@ -249,11 +249,11 @@ function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[
     const event = boundaryInWords(opened, facts.job);
     const none = (because: string): NoRemedy => ({ setup, rover, ...span, agrees: false, because });
     if (failing.length === 0) return [];
-    const names = listed(failing.map(({ check }) => check.name));
+    const names = allOf(failing.map(({ check }) => check.name));
     if (passing.length > 0)
       return [
         none(
-          `After ${event} ${names} ${failing.length > 1 ? 'fail' : 'fails'} and ${listed(passing.map(({ check }) => check.name))} ${passing.length > 1 ? 'pass' : 'passes'}, so that no one movement explains them.`,
+          `After ${event} ${names} ${failing.length > 1 ? 'fail' : 'fails'} and ${allOf(passing.map(({ check }) => check.name))} ${passing.length > 1 ? 'pass' : 'passes'}, so that no one movement explains them.`,
         ),
       ];
     const unsteady = failing.find((check, index) => {
@@ -385,7 +385,7 @@ export function inWords({ east, north, up }: Topocentric): string {
   const told = parts
     .filter(([size]) => Math.abs(size) >= ROUNDING / 2)
     .map(([size, more, less]) => `${showLength(Math.abs(size))} ${size > 0 ? more : less}`);
-  return told.length === 0 ? 'off by less than its rounding' : listed(told);
+  return told.length === 0 ? 'off by less than its rounding' : allOf(told);
 }
 
 export const STILL: Topocentric = { east: metres(0), north: metres(0), up: metres(0) };

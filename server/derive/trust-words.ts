@@ -1,6 +1,6 @@
 /** Trust in words: the verdict of a session in one sentence, classes and times of day as one says them. */
 import { isHole } from '../quantities/value.ts';
-import { listed, showLength } from '../quantities/show.ts';
+import { allOf, showLength } from '../quantities/show.ts';
 import type { Job } from '../session/entries.ts';
 import type { EventDoubt, RoverTrust } from './trust.ts';
 import type { Span, TrustClass } from './trust-spans.ts';
@@ -86,7 +86,7 @@ function runInWords({ spans, class: found }: Run, one: RoverTrust, job: Job | nu
     .filter((_, index) => index > (spans[0]?.stretch ?? 0) && index <= (spans.at(-1)?.stretch ?? 0))
     .map(({ opened }) => boundaryInWords(opened, job));
   const proved = found === 'bracketed' || found === 'held';
-  const across = proved && crossed.length > 0 ? `, held across ${listed(crossed)}` : '';
+  const across = proved && crossed.length > 0 ? `, held across ${allOf(crossed)}` : '';
   const failing = found === 'in-doubt' ? failed(spans) : '';
   return `${span} is ${proved ? 'bracketed' : classInWords(found)}${across}${failing}`;
 }
@@ -98,7 +98,7 @@ function failed(spans: readonly Span[]): string {
     .map((check) => check?.check.name ?? '');
   const once = [...new Set(names)];
   const told = once.length > 3 ? [...once.slice(0, 2), `${once.length - 2} more`] : once;
-  return told.length > 0 ? `, since ${listed(told)} failed` : '';
+  return told.length > 0 ? `, since ${allOf(told)} failed` : '';
 }
 
 export function boundaryInWords({ kind, at }: Boundary, job: Job | null): string {

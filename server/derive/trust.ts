@@ -1,4 +1,5 @@
 /** Which part of a day's points stands: stretch by stretch and rover by rover, from the checks on both sides. */
+import { largestOf, smallestOf } from '../quantities/extremes.ts';
 import { isHole, type Value } from '../quantities/value.ts';
 import type { Bound, Event, Job, Point, Points } from '../session/entries.ts';
 import type { Named } from '../session/coordinates.ts';
@@ -270,7 +271,7 @@ function dayOf(spans: readonly Span[], stretches: readonly Stretch[]): TrustClas
   const times = counted
     .flatMap(({ before, after }) => [before?.instant, after?.instant])
     .filter((instant) => typeof instant === 'number');
-  const [first, last] = [Math.min(...times), Math.max(...times)];
+  const [first, last] = [smallestOf(times), largestOf(times)];
   const inside = counted.filter(
     ({ from, until }) => from !== null && until !== null && from >= first && until <= last,
   );

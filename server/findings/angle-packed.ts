@@ -1,5 +1,5 @@
 /** An angle whose degrees, minutes and seconds run into one another. */
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 import { kind, readingFixes } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
 
@@ -10,7 +10,7 @@ export const anglePacked = kind({
     severity: 'error',
     message:
       readings.length > 1
-        ? `${short(typed)} can be read as ${listed(readings)}: kilometres apart, so the position counts as missing. Write the marks of degrees, minutes and seconds.`
+        ? `${short(typed)} can be read as ${oneOf(readings)}: kilometres apart, so the position counts as missing. Write the marks of degrees, minutes and seconds.`
         : `${short(typed)} lacks the marks of degrees, minutes and seconds, so the position counts as missing. Write them${readings[0] ? `: ${readings[0]}` : ''}.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),

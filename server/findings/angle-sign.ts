@@ -1,5 +1,5 @@
 /** An angle that has both a sign and a hemisphere, which may say the same thing or its opposite. */
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 import { kind, readingFixes } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
 
@@ -8,7 +8,7 @@ export const angleSign = kind({
   find: (subject) => remarksAbout(subject, 'angle-sign'),
   tell: ({ typed, readings }) => ({
     severity: 'error',
-    message: `${short(typed)} has a sign, which may say the hemisphere, or say it a second time, or turn it round: it can mean ${listed(readings)}, so the position counts as missing. Leave the sign out and write the letter.`,
+    message: `${short(typed)} has a sign, which may say the hemisphere, or say it a second time, or turn it round: it can mean ${oneOf(readings)}, so the position counts as missing. Leave the sign out and write the letter.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

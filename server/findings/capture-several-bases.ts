@@ -1,9 +1,9 @@
 /** A recording of several bases: other stations beside this one, or two that share a number. */
+import { allOf } from '../quantities/show.ts';
 import { capturedSetups } from './recorded.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { kind } from './finding.ts';
-import { listed } from './words.ts';
 
 interface Several {
   readonly place: Place;
@@ -33,7 +33,7 @@ export const captureSeveralBases = kind<Several>({
       };
     return {
       severity: 'information',
-      message: `${file} holds station ${own}, which is ${setup.setup.name} by its position, and ${listed(othersIn(setup).map((station) => `station ${station}`)).replace(' or ', ' and ')} beside it. A rover that takes any station may have used another base; look which one it was set to.`,
+      message: `${file} holds station ${own}, which is ${setup.setup.name} by its position, and ${allOf(othersIn(setup).map((station) => `station ${station}`))} beside it. A rover that takes any station may have used another base; look which one it was set to.`,
     };
   },
 });

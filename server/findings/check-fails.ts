@@ -136,7 +136,7 @@ function reasonsFor(check: CheckValues, beyond: readonly Beyond[], subject: Subj
         found.push(`moved/${setup.setup.name}`);
     }
     if (found.length === 0) return [];
-    keys.push(...found);
+    for (const key of found) keys.push(key);
   }
   return keys;
 }

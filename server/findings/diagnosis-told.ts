@@ -26,7 +26,7 @@ function sentencesOf({ explanations, looks }: Group, another: boolean): string[]
   const [first, ...others] = explanations.slice(0, MEMBERS);
   if (!first) return [];
   const start = another ? 'Less likely, it' : 'It';
-  const look = `Look at ${listed(looks.slice(0, MEMBERS))}.`;
+  const look = `Look at ${allLooks(looks.slice(0, MEMBERS))}.`;
   if (others.length === 0) return [`${start} would be explained if ${first.says}. ${look}`];
   return [
     `${start} would be explained if ${first.says}.`,
@@ -35,5 +35,5 @@ function sentencesOf({ explanations, looks }: Group, another: boolean): string[]
   ];
 }
 
-const listed = (looks: readonly string[]) =>
+const allLooks = (looks: readonly string[]) =>
   looks.length < 2 ? (looks[0] ?? '') : `${looks.slice(0, -1).join('; ')}; and ${looks.at(-1) ?? ''}`;

@@ -1,6 +1,7 @@
 /** Readings before and after that differ: the tripod has settled or was moved while the base was working. */
 import { foundInEach, valuesOf } from '../session/each.ts';
 import type { Event } from '../session/entries.ts';
+import { largestOf } from '../quantities/extremes.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import { READING_SIGMA, type Reading } from '../derive/antenna-height.ts';
@@ -61,7 +62,7 @@ const settledIn = foundInEach((setup: SetupValues, events: readonly Event[]) => 
 });
 
 const spread = (readings: readonly Reading[]) =>
-  Math.max(...readings.map(({ arp }) => (isHole(arp) ? 0 : (arp.sigma ?? 0)))) / Math.sqrt(readings.length);
+  largestOf(readings.map(({ arp }) => (isHole(arp) ? 0 : (arp.sigma ?? 0)))) / Math.sqrt(readings.length);
 
 /** The tripod was set anew, and the receiver was told the new height. */
 function keyedAnew(

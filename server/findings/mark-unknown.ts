@@ -2,7 +2,7 @@
 import { kind } from './finding.ts';
 import { elsewhere, nearNameFixes, unknownNames, type UnknownName } from './remarks.ts';
 import { unreadEntry } from './unread.ts';
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 
 export const markUnknown = kind<UnknownName>({
   code: 'mark/unknown',
@@ -11,7 +11,7 @@ export const markUnknown = kind<UnknownName>({
     severity: 'error',
     message: `No mark is called ${short(unknown.remark.name)}, so there are no coordinates to key or to compare with. ${
       unknown.remark.near.length > 0
-        ? `Did you mean ${listed(unknown.remark.near)}?`
+        ? `Did you mean ${oneOf(unknown.remark.near)}?`
         : 'Add the mark with its published coordinates, or use the file that has it.'
     }`,
     rests: elsewhere(unknown),

@@ -1,4 +1,5 @@
 /** Points between a failing check and the nearest one that passed. */
+import { allOf } from '../quantities/show.ts';
 import type { Place } from '../../grammar/tree.ts';
 import type { CheckValues } from '../derive/check.ts';
 import { pointCounts } from '../derive/points-counts.ts';
@@ -7,7 +8,7 @@ import { repairOf } from '../derive/repair.ts';
 import { dayFacts, trustOf, type Trust } from '../derive/trust.ts';
 import { residualPlace } from './residuals.ts';
 import { kind, type Subject } from './finding.ts';
-import { listed, short } from './words.ts';
+import { short } from './words.ts';
 
 interface InDoubt {
   readonly place: Place;
@@ -24,7 +25,7 @@ export const pointsInDoubt = kind({
   find: (subject) => inDoubt(subject),
   tell: ({ set, count, total, failing, repairable }) => ({
     severity: 'warning',
-    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${listed(names(failing)).replace(' or ', ' and ')} failed` : ''}. ${
+    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${allOf(names(failing))} failed` : ''}. ${
       repairable
         ? 'Use none of them as they are; `tribrach points` takes off what is known to be wrong and says how good they are then.'
         : 'Use none of them before the cause is known, or measure some of them again from a base that is checked.'

@@ -1,4 +1,5 @@
 /** How findings speak of a check's residual, and where it stands in the text. */
+import { largestOf, smallestOf } from '../quantities/extremes.ts';
 import { showLength } from '../quantities/show.ts';
 import type { CheckValues } from '../derive/check.ts';
 import type { Place } from '../../grammar/tree.ts';
@@ -19,8 +20,8 @@ export function residualPlace({ check }: CheckValues): Place {
   const parts = [position, height].filter((part) => part !== undefined);
   return {
     ...observed.place,
-    start: Math.min(...parts.map(({ start }) => start)),
-    end: Math.max(...parts.map(({ end }) => end)),
+    start: smallestOf(parts.map(({ start }) => start)),
+    end: largestOf(parts.map(({ end }) => end)),
   };
 }
 

@@ -1,5 +1,5 @@
 /** A reviewed session that has been changed since, or whose review can no longer be verified. */
-import { listed } from '../quantities/show.ts';
+import { allOf } from '../quantities/show.ts';
 import { kind } from './finding.ts';
 
 const PART_NAMES = {
@@ -30,7 +30,7 @@ export const reviewStale = kind({
         message: `Whether this is still what ${by} reviewed cannot be verified: ${standing.because}.`,
       };
     const changed = standing.changed.map((part) => PART_NAMES[part]);
-    const what = changed.length === 0 ? 'the order of the entries' : listed(changed);
+    const what = changed.length === 0 ? 'the order of the entries' : allOf(changed);
     return {
       severity: 'warning',
       message: `Since ${by} reviewed this session it has changed: ${what}. The review speaks of another version; have it reviewed again, and see what moved with tribrach compare.`,

@@ -2,7 +2,7 @@
 import { CONSTELLATION_NAMES, constellationOf } from '../derive/link-stream.ts';
 import { nearest } from '../quantities/near.ts';
 import { kind, readingFixes } from './finding.ts';
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 
 export const streamSystemUnknown = kind({
   code: 'stream/system-unknown',
@@ -14,7 +14,7 @@ export const streamSystemUnknown = kind({
     ),
   tell: ({ system }) => ({
     severity: 'warning',
-    message: `There is no constellation ${short(system)}, so how much its messages carry is not known. It is one of ${listed(CONSTELLATION_NAMES)}.`,
+    message: `There is no constellation ${short(system)}, so how much its messages carry is not known. It is one of ${oneOf(CONSTELLATION_NAMES)}.`,
   }),
   mend: ({ system, place }) => readingFixes(place, nearest(system, CONSTELLATION_NAMES)),
 });

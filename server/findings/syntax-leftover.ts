@@ -1,7 +1,7 @@
 /** What stands on a line and could not be read as part of it. */
 import { kind, readingFixes } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 
 export const syntaxLeftover = kind({
   code: 'syntax/leftover',
@@ -9,7 +9,7 @@ export const syntaxLeftover = kind({
   tell: ({ typed, near }) => ({
     severity: 'error',
     message: `${short(typed)} is not understood here, so this part of the line is not read. ${
-      near.length > 0 ? `Did you mean ${listed(near)}?` : 'A remark of your own goes behind #.'
+      near.length > 0 ? `Did you mean ${oneOf(near)}?` : 'A remark of your own goes behind #.'
     }`,
   }),
   mend: ({ place, typed, near }) => {

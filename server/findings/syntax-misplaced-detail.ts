@@ -4,7 +4,7 @@ import type { RemarkOf } from '../session/remark.ts';
 import { kind, type Subject } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
 import { missingEntry } from './unread.ts';
-import { listed } from './words.ts';
+import { oneOf } from './words.ts';
 
 interface Misplaced {
   readonly place: Place;
@@ -20,7 +20,7 @@ export const syntaxMisplacedDetail = kind<Misplaced>({
   find: misplacedByEntry,
   tell: ({ remark: { word, entry, belongs }, others, homes }) => ({
     severity: 'error',
-    message: `${word} belongs to ${listed(belongs)}${entry === '' ? ', and no entry stands above it' : `, not to ${entry}`}, so the line is not read${others.length > 0 ? `, nor are ${others.length} more below it` : ''}. Move it below the entry that it is about, or write the line that opens that entry.`,
+    message: `${word} belongs to ${oneOf(belongs)}${entry === '' ? ', and no entry stands above it' : `, not to ${entry}`}, so the line is not read${others.length > 0 ? `, nor are ${others.length} more below it` : ''}. Move it below the entry that it is about, or write the line that opens that entry.`,
     rests: others.map((place) => ({ message: 'This line is not read, either.', place })),
     causes: homes.map(missingEntry),
   }),

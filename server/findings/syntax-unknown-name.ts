@@ -2,7 +2,7 @@
 import { kind } from './finding.ts';
 import { elsewhere, nearNameFixes, unknownNames, type UnknownName } from './remarks.ts';
 import { unreadEntry } from './unread.ts';
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 import type { NamedKind } from '../session/remark.ts';
 
 export const syntaxUnknownName = kind<UnknownName>({
@@ -14,7 +14,7 @@ export const syntaxUnknownName = kind<UnknownName>({
       // Without its rover a check still has its residual; without antenna or setup there is nothing to compute with.
       severity: what === 'rover' ? 'warning' : 'error',
       message: `No ${what === 'ground' ? 'ground grid' : what} is called ${short(name)}${missing[what] ?? ''}. ${
-        near.length > 0 ? `Did you mean ${listed(near)}?` : `Add it, or use the file that has it.`
+        near.length > 0 ? `Did you mean ${oneOf(near)}?` : `Add it, or use the file that has it.`
       }`,
       rests: elsewhere(unknown),
       follows: unreadEntry(what, name),

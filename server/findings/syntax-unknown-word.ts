@@ -1,5 +1,5 @@
 /** A line whose first word is none of the language. */
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 import { kind, readingFixes } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
 
@@ -9,7 +9,7 @@ export const syntaxUnknownWord = kind({
   tell: ({ typed, near, opens }) => ({
     severity: 'error',
     message: `${short(typed)} is no word that ${opens ? 'an entry' : 'a detail of this entry'} can begin with, so ${opens ? 'the entry is not read, nor what stands below it' : 'the line is not read'}. ${
-      near.length > 0 ? `Did you mean ${listed(near)}?` : 'A remark of your own starts with #.'
+      near.length > 0 ? `Did you mean ${oneOf(near)}?` : 'A remark of your own starts with #.'
     }`,
   }),
   // Digits that touch a word, `setup08`, are a fact that must not go with it.

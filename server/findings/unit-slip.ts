@@ -1,5 +1,5 @@
 /** A unit that is written so that it is none: wrong letters, wrong case, a word for a sign. */
-import { listed, short } from './words.ts';
+import { oneOf, short } from './words.ts';
 import { kind, readingFixes } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
 
@@ -9,7 +9,7 @@ export const unitSlip = kind({
   tell: ({ typed, readings }) => ({
     severity: 'error',
     message: `${short(typed)} is not how a unit is written here, so the number before it counts as missing. ${
-      readings.length === 1 ? `Only ${readings[0]} can be meant` : `It can mean ${listed(readings)}`
+      readings.length === 1 ? `Only ${readings[0]} can be meant` : `It can mean ${oneOf(readings)}`
     }.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),

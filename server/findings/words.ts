@@ -26,7 +26,7 @@ export function short(typed: string): string {
 export const sentence = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** `a, b or c`. */
-export function listed(words: readonly string[]): string {
+export function oneOf(words: readonly string[]): string {
   const last = words[words.length - 1];
   if (last === undefined) return 'nothing';
   return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;

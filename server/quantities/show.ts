@@ -81,5 +81,5 @@ const withUnit = (number: string, unit: Unit) =>
   unit === '' ? number : unit === '°' ? `${number}°` : `${number} ${unit}`;
 
 /** `A`, `A and B`, `A, B and C`; nothing of nothing. */
-export const listed = (words: readonly string[]) =>
+export const allOf = (words: readonly string[]) =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1] ?? ''}`;

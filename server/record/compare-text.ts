@@ -1,4 +1,5 @@
 /** A comparison in words: for people at a terminal, and as Markdown for a pull request. */
+import { largestOf } from '../quantities/extremes.ts';
 import { showLength } from '../quantities/show.ts';
 import type { Comparison, FindingChange, ValueChange } from './compare.ts';
 import { SMALLEST_SHIFT, type PointsShift } from './compare-points.ts';
@@ -59,7 +60,12 @@ function table(values: readonly ValueChange[]): string[] {
     after ?? 'not known',
     moved ?? '',
   ]);
-  const widths = [0, 1, 2, 3].map((column) => Math.max(0, ...rows.map((row) => row[column]?.length ?? 0)));
+  const widths = [0, 1, 2, 3].map((column) =>
+    largestOf(
+      rows.map((row) => row[column]?.length ?? 0),
+      0,
+    ),
+  );
   return rows.map(([id = '', before = '', arrow = '', after = '', moved = '']) =>
     [id.padEnd(widths[0] ?? 0), before.padStart(widths[1] ?? 0), arrow, after.padStart(widths[3] ?? 0), moved]
       .join('  ')

@@ -1,5 +1,5 @@
 /** The key card of a setup: what the receiver should be told, in the order in which it asks, with what to beware of. */
-import { listed, showAngle, showNumber } from '../quantities/show.ts';
+import { allOf, showAngle, showNumber } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Frame } from '../derive/frame.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
@@ -85,7 +85,7 @@ function missingFrom(lines: readonly KeyLine[]): string[] {
   for (const { label, value, note } of lines)
     if (value === null) reasons.set(note, [...(reasons.get(note) ?? []), label.toLowerCase()]);
   return [...reasons].map(
-    ([reason, labels]) => `Do not key this yet, for want of ${listed(labels)}: ${reason}.`,
+    ([reason, labels]) => `Do not key this yet, for want of ${allOf(labels)}: ${reason}.`,
   );
 }
 
@@ -107,7 +107,7 @@ function keyedSoFar({ keyed, tell }: SetupValues): string[] {
     offBy(north.value, 'north', 'south'),
     tell.coarse ? '' : offBy(up.value, 'too high', 'too low'),
   ].filter((part) => part !== '');
-  return parts.length === 0 ? [] : [`What was keyed${since(last)} puts the base ${listed(parts)}.`];
+  return parts.length === 0 ? [] : [`What was keyed${since(last)} puts the base ${allOf(parts)}.`];
 }
 
 const since = ({ state }: KeyedValues) => (state.number > 1 ? ' last' : '');

@@ -122,7 +122,7 @@ function replacedIn(before: Run, circumstances: readonly unknown[]): readonly un
     if (other === now) continue;
     const values = replacedBetween(other, now);
     if (!values) return null;
-    replaced.push(...values);
+    for (const value of values) replaced.push(value);
   }
   return replaced;
 }

@@ -43,7 +43,7 @@ export function sealOf(session: Session, files: Files): Seal | { readonly unseal
     const part = partOf(bound);
     if (part) byPart.get(part)?.push(canonicalEntry(bound.entry));
   }
-  byPart.get('files')?.push(...drawn);
+  for (const file of drawn) byPart.get('files')?.push(file);
   const digests = SEALED_PARTS.map((part) => digest(JSON.stringify([part, byPart.get(part)])));
   // The order of entries of different parts is part of the meaning, too: it settles which of two equal times came first.
   const order = session.entries.map((bound) => partOf(bound)).filter((part) => part !== null);

@@ -4,6 +4,7 @@ import type { CheckValues } from '../derive/check.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
 import type { SetupValues } from '../derive/setup.ts';
+import { largestOf } from '../quantities/extremes.ts';
 import { isHole } from '../quantities/value.ts';
 import { interned, NOTHING } from '../derive/remembered.ts';
 import type { Session } from '../session/session.ts';
@@ -202,7 +203,10 @@ function withPairs(singles: readonly Candidate[], evidence: Evidence, none: numb
       .sort((a, b) => b.side - a.side)
       .slice(0, PAIRED)
       .map(({ one }) => one);
-  const best = Math.max(...alone.map(({ odds }) => odds), 1);
+  const best = largestOf(
+    alone.map(({ odds }) => odds),
+    1,
+  );
   const pairs = bySide('up').flatMap((up): Scored[] =>
     bySide('horizontal').flatMap((horizontal) => {
       if (up.slips[0] === horizontal.slips[0]) return [];

@@ -3,6 +3,7 @@ import { unknownBending } from './bending.ts';
 import { inRows, type Evidence } from './observed-checks.ts';
 import { fitOf, logSum } from './likelihood.ts';
 import type { Shift } from './slip.ts';
+import { largestOf } from '../quantities/extremes.ts';
 
 /** Which of the four it is nobody can say before the checks are seen: each is taken to be as likely as the others. */
 const SHARE = 0.25;
@@ -12,7 +13,7 @@ const LARGE = [10, 50, 300, 2e3, 2e4, 2e5, 2e6, 1e7];
 
 /** The logarithm of the density of the residuals if none of the known slips was made. */
 export function logOfNone({ rows, residuals, noise, noiseWith }: Evidence): number {
-  const largest = Math.max(...residuals.map(Math.abs));
+  const largest = largestOf(residuals.map(Math.abs));
   const sizes = [...SIZES, ...LARGE.filter((size) => size < 100 * Math.max(1, largest))];
   const checks = [...new Set(rows.map(({ check }) => check))];
   const marks = [...new Set(checks.map(({ mark }) => mark))];

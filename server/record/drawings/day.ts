@@ -6,6 +6,7 @@ import { TRUST_CLASSES, type Span } from '../../derive/trust-spans.ts';
 import { classInWords } from '../../derive/trust-words.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
+import { largestOf, smallestOf } from '../../quantities/extremes.ts';
 import { isHole } from '../../quantities/value.ts';
 import { instantOf } from '../../session/session.ts';
 import {
@@ -81,8 +82,8 @@ function timesOf({ session }: Inspection, { setups, checks, events }: Shown): nu
 }
 
 function axisOf(times: readonly number[], open: boolean, canvas: Canvas): TimeAxis {
-  const from = Math.min(...times);
-  const last = Math.max(...times, from + 1800);
+  const from = smallestOf(times);
+  const last = largestOf(times, from + 1800);
   // A base that still stands is drawn a little beyond the last that is known of it.
   const until = open ? last + (last - from) * 0.12 : last;
   const margin = (until - from) * 0.02;
@@ -208,7 +209,7 @@ function momentLabels(
   const rows = rowsOf(laid);
   return {
     places: laid.map(({ moment, x, left }, index) => ({ moment, x, left, row: rows[index] ?? 0 })),
-    rows: Math.max(0, ...rows.map((row) => row + 1)),
+    rows: largestOf(rows, -1) + 1,
   };
 }
 

@@ -4,6 +4,7 @@ import type { Reading } from '../../derive/antenna-height.ts';
 import type { SetupValues } from '../../derive/setup.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
+import { largestOf } from '../../quantities/extremes.ts';
 import { decimalsFor, showLength, showNumber, showSigma } from '../../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { Place } from '../../../grammar/tree.ts';
@@ -53,7 +54,7 @@ export function heightStack(inspection: Inspection, values: SetupValues, canvas:
   const plain = [arp?.value, phaseCentre?.value, chain?.reduced].filter((level) => level !== undefined);
   const own = Math.max(0, ...plain);
   const keyedLevels = states.map(({ level }) => level).filter((level) => isNear(level, own));
-  const top = Math.max(own, ...keyedLevels, 0.2);
+  const top = largestOf(keyedLevels, Math.max(own, 0.2));
   const room = narrow ? 300 : 380;
   const half = canvas.width * 0.13;
   const widest = Math.max(chain?.radius?.value ?? 0, ...radiiOf(values), 0.05);

@@ -5,6 +5,7 @@ import { degreesInMetres } from '../../evidence/nmea/running-mean.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
 import { latitude, longitude, type Geographic } from '../../quantities/brands.ts';
+import { largestOf } from '../../quantities/extremes.ts';
 import { showLength, showNumber } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import {
@@ -152,7 +153,10 @@ function timeSeries(inspection: Inspection, offsets: readonly Offset[], { left, 
     words('By time', left, top - 16, { size: SMALL, tone: 'quiet' }),
     ...rows.map(({ name, of }, index) => {
       const middle = top + index * ROW + ROW / 2;
-      const most = Math.max(0.002, ...offsets.map((offset) => Math.abs(of(offset) ?? 0)));
+      const most = largestOf(
+        offsets.map((offset) => Math.abs(of(offset) ?? 0)),
+        0.002,
+      );
       const scale = (ROW / 2 - 7) / most;
       return group(
         words(name, left, middle - 7, { size: SMALL, tone: 'strong' }),

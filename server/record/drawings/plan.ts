@@ -5,6 +5,7 @@ import type { PointSet } from '../../derive/points.ts';
 import { remembered } from '../../derive/remembered.ts';
 import type { Place } from '../../../grammar/tree.ts';
 import type { Inspection } from '../../inspect.ts';
+import { largestOf } from '../../quantities/extremes.ts';
 import { showNumber } from '../../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import {
@@ -215,7 +216,7 @@ function exaggerationFor(sites: readonly Site[], view: View): number | null {
       return residual ? [limit > 0 ? limit : Math.hypot(residual.east, residual.north)] : [];
     }),
   );
-  const longest = Math.max(0, ...sizes);
+  const longest = largestOf(sizes, 0);
   if (longest === 0) return sizes.length > 0 ? 1 : null;
   const wanted = LONGEST / (longest * view.pixels);
   const power = 10 ** Math.floor(Math.log10(wanted));

@@ -2,6 +2,7 @@
 import type { CheckValues } from '../../derive/check.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
+import { largestOf } from '../../quantities/extremes.ts';
 import { showLength, showNumber } from '../../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import {
@@ -75,12 +76,9 @@ export const hasResidual = ({ residual }: CheckValues): boolean =>
 function limitOf(checks: readonly CheckValues[], side: 'horizontal' | 'up'): number {
   const known = (values: readonly Maybe<Value>[]) =>
     values.map((value) => (isHole(value) ? 0 : Math.abs(value.value)));
-  const limits = Math.max(
-    0,
-    ...known(checks.map(({ tolerance }) => tolerance[side])),
-    ...known(checks.map(({ expected }) => expected[side])),
-  );
-  const sizes = Math.max(0.001, ...known(checks.map(({ residual }) => residual[side])));
+  const tolerated = largestOf(known(checks.map(({ tolerance }) => tolerance[side])), 0);
+  const limits = largestOf(known(checks.map(({ expected }) => expected[side])), tolerated);
+  const sizes = largestOf(known(checks.map(({ residual }) => residual[side])), 0.001);
   if (limits === 0) return sizes * 1.1;
   return Math.max(limits * 1.25, Math.min(sizes * 1.1, limits * 3));
 }

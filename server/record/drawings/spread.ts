@@ -1,5 +1,4 @@
 /** Keeps labels apart: along a line, in rows above one another, and on a plane around what they name. */
-
 export interface Wish {
   /** Where the middle wants to be. */
   readonly at: number;
