@@ -1,4 +1,4 @@
-/** Nothing is fetched from any network: the built program runs with every way to one trapped, and what is built names none. */
+/** Nothing is fetched from any network, and nothing that a session says is run: the built program works with every way out trapped. */
 import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, readdirSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
@@ -7,12 +7,12 @@ import { folderWith } from './command-line-run.ts';
 import { startClient } from './language-client.ts';
 
 const PROGRAM = resolve('dist/tribrach.cjs');
-const TRAP = resolve('tests/no-network.cjs');
+const TRAP = resolve('tests/no-way-out.cjs');
 const BUILT = ['tribrach.cjs', 'extension.cjs', 'extension-web.js', 'server-worker.js', 'panel.js'];
 
-const at = folderWith({ 'network.log': '', 'rows.csv': 'PM-1,1.5,2.5,6.284\n' });
-const trapped = { ...process.env, NODE_OPTIONS: `--require ${TRAP}`, NETWORK_LOG: at.path('network.log') };
-const spoken = () => readFileSync(at.path('network.log'), 'utf8').trim();
+const at = folderWith({ 'ways.log': '', 'rows.csv': 'PM-1,1.5,2.5,6.284\n' });
+const trapped = { ...process.env, NODE_OPTIONS: `--require ${TRAP}`, WAY_OUT_LOG: at.path('ways.log') };
+const spoken = () => readFileSync(at.path('ways.log'), 'utf8').trim();
 
 beforeAll(() => {
   if (!existsSync(PROGRAM)) throw new Error(`There is no ${PROGRAM}; run "npm run build" before this test.`);
@@ -20,8 +20,11 @@ beforeAll(() => {
 });
 afterAll(() => at.remove());
 
+/** No text becomes code in this process. */
+const WORDS_STAY_WORDS = '--disallow-code-generation-from-strings';
+
 const run = (words: readonly string[]) =>
-  spawnSync(process.execPath, [PROGRAM, ...words], {
+  spawnSync(process.execPath, [WORDS_STAY_WORDS, PROGRAM, ...words], {
     cwd: at.path(),
     encoding: 'utf8',
     env: { ...trapped, XDG_CACHE_HOME: at.path('cache') },
@@ -37,14 +40,15 @@ describe('the trap', () => {
     "require('net').createServer().listen(0)",
     "require('dns').lookup('localhost', () => undefined)",
     "require('dgram').createSocket('udp4')",
+    "require('child_process').execFileSync('true')",
     "import('node:https').then(({ default: https }) => https.get('https://127.0.0.1:9/'))",
   ])('catches %s', (code) => {
-    const log = folderWith({ 'network.log': '' });
+    const log = folderWith({ 'ways.log': '' });
     const { status } = spawnSync(process.execPath, ['-e', code], {
-      env: { ...trapped, NETWORK_LOG: log.path('network.log') },
+      env: { ...trapped, WAY_OUT_LOG: log.path('ways.log') },
     });
-    expect([status, readFileSync(log.path('network.log'), 'utf8')]).not.toEqual([0, '']);
-    expect(readFileSync(log.path('network.log'), 'utf8')).not.toBe('');
+    expect([status, readFileSync(log.path('ways.log'), 'utf8')]).not.toEqual([0, '']);
+    expect(readFileSync(log.path('ways.log'), 'utf8')).not.toBe('');
     log.remove();
   });
 });
@@ -75,7 +79,7 @@ describe('the built program speaks to no network', () => {
 
   it.each(Object.entries(COMMANDS).filter(([name]) => name !== 'serve'))('in %s', (_, words) => {
     const { status, stderr, stdout } = run(words);
-    expect(stderr).not.toContain('network');
+    expect(stderr).not.toContain('out of here');
     expect(status === 0 || status === 1).toBe(true);
     expect(stdout).not.toBe('');
     expect(spoken()).toBe('');
@@ -102,6 +106,46 @@ describe('the built program speaks to no network', () => {
   });
 });
 
+describe('what a session says is never run', () => {
+  const HOSTILE = [
+    'job "$(touch owned) `touch owned` ${process.exit(7)}"',
+    '  date        2026-05-19',
+    '  grid        EPSG:3763',
+    'use "| touch owned"',
+    'use "http://127.0.0.1:9/marks.trib"',
+    'use "file:///etc/passwd"',
+    'mark __proto__ "<script>alert(1)</script><img src=x onerror=alert(1)>"',
+    '  position    -41203.118 m E, 164904.902 m N',
+    '  height      6.284 m orthometric',
+    '  photo       "http://127.0.0.1:9/x.png"',
+    'mark "constructor" "javascript:alert(1)"',
+    'setup toString on __proto__ at 07:50',
+    '  captured    "\\\\127.0.0.1\\share\\base.rtcm3"',
+    'points "inline"',
+    '  columns     name, east m, north m',
+    '  row         =cmd|x!A1, 1, 2',
+    '',
+  ].join('\n');
+  const commands = Object.entries(COMMANDS).filter(
+    ([, words]) => words.length > 1 && words[1] !== 'rows.csv',
+  );
+
+  it.each(commands)('by %s', (name, [command = '', , ...rest]) => {
+    const day = folderWith({ 'hostile.trib': HOSTILE, 'owned.txt': '' });
+    const words = name === 'compare' ? [day.path('hostile.trib')] : rest.filter((word) => word !== 'out');
+    const { stderr, stdout } = run([
+      command,
+      name === 'new' ? day.path('fresh.trib') : day.path('hostile.trib'),
+      ...words.filter((word) => word !== '--out'),
+    ]);
+    expect(stderr).not.toContain('fault in tribrach');
+    expect(spoken()).toBe('');
+    expect([existsSync(at.path('owned')), existsSync(day.path('owned'))]).toEqual([false, false]);
+    if (name === 'report') expect(stdout).not.toMatch(/<script>alert|<img src=x/);
+    day.remove();
+  });
+});
+
 describe('what is built', () => {
   const texts = BUILT.map((name) => [name, readFileSync(`dist/${name}`, 'utf8')] as const);
   /** `net` is there because the protocol's library can be told to use a socket; ours gives it standard input and output. */
@@ -121,6 +165,14 @@ describe('what is built', () => {
     const calls =
       /\b(?:fetch\s*\(|XMLHttpRequest|WebSocket|EventSource|sendBeacon|importScripts|WebTransport)/;
     expect(calls.exec(text)?.[0] ?? null).toBeNull();
+  });
+
+  it.each(texts)('%s makes no code out of words', (_, text) => {
+    const made = [...text.matchAll(/\beval\s*\(|\bFunction\s*\([^)]{0,40}\)|\bvm\.run/g)].map(
+      ([found]) => found,
+    );
+    // A library's way to the global object where it has no name, which no host here lacks.
+    expect(made.filter((found) => found !== 'Function("return this")')).toEqual([]);
   });
 
   it('is all that is packaged', () => {

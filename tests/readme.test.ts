@@ -43,6 +43,20 @@ describe('the README', () => {
   });
 });
 
+it('each promise of the README has a test that is there', () => {
+  const promises = readme.slice(readme.indexOf('## What it promises'), readme.indexOf('And further:'));
+  const kept = [...promises.matchAll(/^- \*\*(Never \w+)\.\*\*.*$/gm)];
+  expect(kept.map(([, name]) => name)).toEqual(
+    expect.arrayContaining(['Never lost', 'Never changed', 'Never fetched', 'Never run']),
+  );
+  for (const [promise] of kept) expect(promise).toMatch(/\]\(\S+\.test\.ts\)/);
+  const tests = [...promises.matchAll(/\]\((\S+\.ts)\): ((?:“[^”]+”)+)/g)];
+  expect(tests.length).toBeGreaterThan(8);
+  for (const [, path = '', names = ''] of tests)
+    for (const [, name = ''] of names.matchAll(/“([^”]+)”/g))
+      expect([path, readFileSync(path, 'utf8').includes(name)]).toEqual([path, true]);
+});
+
 it('DEVELOPERS.md says what each dependency is for', () => {
   const page = readFileSync('DEVELOPERS.md', 'utf8');
   const { dependencies, devDependencies } = JSON.parse(readFileSync('package.json', 'utf8')) as Record<

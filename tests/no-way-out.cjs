@@ -1,8 +1,8 @@
 /* eslint-disable @typescript-eslint/no-require-imports, no-undef -- required into a process before its program starts */
-/** Whatever would speak to a network throws instead, and leaves word in the file that NETWORK_LOG names. */
+/** Whatever would speak to a network or start another program throws instead, and leaves word in the file that WAY_OUT_LOG names. */
 const { appendFileSync } = require('node:fs');
 
-const log = process.env.NETWORK_LOG;
+const log = process.env.WAY_OUT_LOG;
 
 function trap(owner, names) {
   for (const name of names)
@@ -10,7 +10,7 @@ function trap(owner, names) {
       configurable: true,
       value: () => {
         appendFileSync(log, `${name}\n`);
-        throw new Error(`${name} would speak to a network`);
+        throw new Error(`${name} would lead out of here`);
       },
     });
 }
@@ -26,3 +26,6 @@ const dns = require('node:dns');
 for (const resolver of [dns, dns.promises])
   trap(resolver, ['lookup', 'lookupService', 'resolve', 'resolve4', 'resolve6', 'resolveAny', 'reverse']);
 trap(globalThis, ['fetch', 'WebSocket', 'EventSource']);
+trap(require('node:child_process'), [
+  ...['spawn', 'spawnSync', 'exec', 'execSync', 'execFile', 'execFileSync', 'fork'],
+]);
