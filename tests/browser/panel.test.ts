@@ -9,6 +9,7 @@ import { pageHtml } from '../../client/panel/page-html.ts';
 import { openDocument } from '../../grammar/document.ts';
 import { inspect } from '../../server/inspect.ts';
 import { sessionDrawings } from '../../server/record/session-drawings.ts';
+import { sessionOf } from '../bench/sessions.mjs';
 import { hostileDay } from '../report-sessions.ts';
 import { filesOnDisk } from '../samples.ts';
 import { hasChromium, launchChromium, sayWhenMissing } from './chromium.ts';
@@ -137,6 +138,7 @@ describe.runIf(hasChromium)('the page of the drawings', () => {
     await tell({
       kind: 'drawings',
       session: inspection.session.document.path.replace(/^.*\//, ''),
+      address: `file:///${inspection.session.document.path}`,
       ...sessionDrawings(inspection, said.width),
     });
     await page.waitForSelector('#drawings svg');
@@ -219,16 +221,37 @@ describe.runIf(hasChromium)('the page of the drawings', () => {
       await expect.poll(place).toBe(`${CLEAN}:${line + 1}`);
     }));
 
+  it('remembers the session, so that the panel can come back, and gives the focus back at Escape', () =>
+    withPanel({}, async (panel) => {
+      await draw(panel);
+      const remembered = () =>
+        panel.page.evaluate(() => (window as unknown as { remembered: unknown }).remembered);
+      expect(await remembered()).toEqual({ address: `file:///${CLEAN}` });
+      await panel.page.locator('.thing').first().focus();
+      await panel.page.keyboard.press('Escape');
+      await expect.poll(panel.heard).toContainEqual({ kind: 'leave' });
+    }));
+
+  it('says what of a long session is drawn', () =>
+    withPanel({}, async (panel) => {
+      await draw(panel, inspectedText('long.trib', sessionOf(800)));
+      await expect.poll(() => panel.page.locator('#part').innerText()).toMatch(/^12 of \d+ setups/);
+      expect(await accessibilityFaults(panel.page)).toEqual([]);
+    }));
+
   it('says what to do where there is nothing, and what went wrong', () =>
     withPanel({}, async ({ page, tell }) => {
       await tell({
         kind: 'drawings',
         session: 'new.trib',
+        address: 'untitled:new.trib',
         ...sessionDrawings(inspectedText('new.trib', ''), 600),
       });
       await expect.poll(() => page.isVisible('#empty')).toBe(true);
+      expect(await accessibilityFaults(page)).toEqual([]);
       await tell({ kind: 'trouble', sentence: 'The language server is not running.' });
       await expect.poll(() => page.getByRole('alert').innerText()).toContain('not running');
+      expect(await accessibilityFaults(page)).toEqual([]);
     }));
 
   it('shows text as text', () =>
@@ -253,13 +276,7 @@ describe.runIf(hasChromium)('the page of the drawings', () => {
       await page.waitForSelector('.thing.here text');
       if (file === FEET) expect(await page.getByText('…').count()).toBe(0);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      await page.evaluate(axe.source);
-      const found = await page.evaluate(async () => {
-        const { axe: run } = window as unknown as { axe: { run: () => Promise<AxeResults> } };
-        const { violations } = await run.run();
-        return violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes[0]?.html ?? ''}`);
-      });
-      expect(found).toEqual([]);
+      expect(await accessibilityFaults(page)).toEqual([]);
       expect(await unreadable(page)).toEqual([]);
       expect(faults).toEqual([]);
       const shots = process.env['TRIBRACH_SHOTS'];
@@ -268,6 +285,15 @@ describe.runIf(hasChromium)('the page of the drawings', () => {
     }),
   );
 });
+
+async function accessibilityFaults(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { axe: run } = window as unknown as { axe: { run: () => Promise<AxeResults> } };
+    const { violations } = await run.run();
+    return violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes[0]?.html ?? ''}`);
+  });
+}
 
 /** Words whose colour is nearer to the paper's than 4.5 to 1, the contrast that WCAG 2.1, 1.4.3, asks for. */
 const unreadable = (page: Page) =>
