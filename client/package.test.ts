@@ -15,7 +15,6 @@ const expectedFiles = [
   ...['begun', 'card', 'caught', 'drawings', 'example'].flatMap((name) =>
     ['dark', 'light'].map((theme) => `extension/client/pictures/${name}-${theme}.png`),
   ),
-  'extension/client/snippets.json',
   'extension/dist/extension-web.js',
   'extension/dist/extension.cjs',
   'extension/dist/panel.css',
@@ -23,6 +22,7 @@ const expectedFiles = [
   'extension/dist/server-worker.js',
   'extension/dist/tribrach.cjs',
   'extension/dist/tribrach.tmLanguage.json',
+  'extension/grammar/snippets.json',
   'extension/package.json',
   'extension/readme.md',
   'extension/samples/example-day.trib',
@@ -42,7 +42,7 @@ describe('the packaged extension', () => {
   });
 
   it('finds every file that its manifest names', () => {
-    const named = [...textOf('package.json').matchAll(/"(?:\.\/)?((?:client|dist)\/[^"]+)"/g)].map(
+    const named = [...textOf('package.json').matchAll(/"(?:\.\/)?((?:client|dist|grammar)\/[^"]+)"/g)].map(
       ([, path]) => `extension/${String(path)}`,
     );
     expect(named.length).toBeGreaterThan(4);

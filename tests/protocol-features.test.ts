@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import * as protocol from 'vscode-languageserver/node';
 import type {
+  CompletionList,
   LinkedEditingRanges,
   Location,
   SemanticTokens,
@@ -273,6 +274,28 @@ describe('what no other conversation asks', () => {
     );
     const wanted = ['semanticTokens', 'codeLens', 'inlayHint'].map((kind) => `workspace/${kind}/refresh`);
     await expect.poll(() => wanted.filter((method) => !client.asked.includes(method))).toEqual([]);
+  });
+
+  it('offers whole entries to clients that want them, with stops to fill in', async () => {
+    const offered = async (...more: [Parameters<typeof startClient>[1], unknown?]) => {
+      const other = await startClient(folder.path(), ...more);
+      const { uri } = typist(other, 'new.trib', 'ma');
+      const position = { line: 0, character: 2 };
+      const list = await other.request<CompletionList>('textDocument/completion', {
+        textDocument: { uri },
+        position,
+      });
+      other.kill();
+      return list.items.filter(
+        ({ insertTextFormat }) => insertTextFormat === protocol.InsertTextFormat.Snippet,
+      );
+    };
+    const able = { textDocument: { completion: { completionItem: { snippetSupport: true } } } };
+    const mark = (await offered(able, { snippets: true })).find(({ filterText }) => filterText === 'mark');
+    expect(mark?.textEdit?.newText).toContain('\n  height      ${5:?} ${6|orthometric,ellipsoidal|}\n');
+    expect(mark?.documentation).toContain('\n  height      ? orthometric,ellipsoidal\n');
+    expect(await offered(able)).toEqual([]);
+    expect(await offered({}, { snippets: true })).toEqual([]);
   });
 
   it('takes what says nothing about a session', async () => {

@@ -1,14 +1,16 @@
 /** Offers as completion items, each with the stretch that it replaces; of a name, its entry is shown when one looks at it. */
 import {
   CompletionItemKind,
+  InsertTextFormat,
   MarkupKind,
-  type ClientCapabilities,
   type CompletionItem,
   type CompletionList,
   type Connection,
+  type InitializeParams,
   type MarkupContent,
 } from 'vscode-languageserver';
 import { completionAt, type Offer } from '../features/completion/completion.ts';
+import { wholeEntriesFor, type WholeEntry } from '../features/completion/whole-entries.ts';
 import { writtenDown } from '../features/names.ts';
 import type { Document } from '../../grammar/document.ts';
 import type { OpenSessions } from './open-sessions.ts';
@@ -24,9 +26,13 @@ interface Meaning {
 export function answerCompletion(
   connection: Connection,
   sessions: OpenSessions,
-  { textDocument: client }: ClientCapabilities,
+  { capabilities, initializationOptions }: InitializeParams,
 ): void {
-  const formats = client?.completion?.completionItem?.documentationFormat ?? [];
+  const client = capabilities.textDocument?.completion?.completionItem;
+  const asked = (initializationOptions ?? {}) as Readonly<Record<string, unknown>>;
+  // The extension brings its own, which know the time.
+  const whole = asked['snippets'] === true && client?.snippetSupport === true;
+  const formats = client?.documentationFormat ?? [];
   const markdown = formats.includes(MarkupKind.Markdown);
   const shown = (text: string): MarkupContent | string =>
     markdown ? { kind: MarkupKind.Markdown, value: fenced(text.split('\n'), 'tribrach') } : text;
@@ -36,9 +42,10 @@ export function answerCompletion(
     if (!session) return null;
     const offset = toOffset(session.document, position);
     const offers = completionAt(sessions.inspectionOf(session), offset, session.files);
-    const items = offers.map((offer, index) =>
-      toItem(offer, index, session.document, offset, textDocument.uri),
-    );
+    const items = offers.flatMap((offer, index) => {
+      const item = toItem(offer, index, session.document, offset, textDocument.uri);
+      return whole ? [item, ...wholeEntriesFor(offer).map((entry) => toSnippet(entry, item))] : [item];
+    });
     return { isIncomplete: offers.some(({ kind }) => kind === 'system'), items };
   });
   connection.onCompletionResolve((item): CompletionItem => {
@@ -68,6 +75,18 @@ function toItem(
     textEdit: { range: toRange(document, { start, end: offset }), newText: text },
   };
 }
+
+/** Behind the word alone, in the place of the same characters. */
+const toSnippet = ({ name, says, body }: WholeEntry, word: CompletionItem): CompletionItem => ({
+  ...word,
+  label: name,
+  kind: CompletionItemKind.Snippet,
+  detail: says,
+  documentation: body.replace(/\$\{\d+[:|]([^}|]*)\|?\}|\$0/g, '$1'),
+  sortText: `${word.sortText ?? ''}-`,
+  insertTextFormat: InsertTextFormat.Snippet,
+  ...(word.textEdit ? { textEdit: { ...word.textEdit, newText: body } } : {}),
+});
 
 const KINDS: Readonly<Record<Offer['kind'], CompletionItemKind>> = {
   entry: CompletionItemKind.Class,

@@ -60,7 +60,7 @@ function start(connection: Connection, platform: Platform, parameters: Initializ
   });
   answerInlayHints(connection, sessions, wanted);
   answerHover(connection, sessions, client);
-  answerCompletion(connection, sessions, client);
+  answerCompletion(connection, sessions, parameters);
   answerAll(connection, sessions);
 }
 

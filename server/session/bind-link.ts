@@ -3,6 +3,7 @@ import { hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Source } from './bind.ts';
 import type { Radio, Stream, StreamMessage, Tracked } from './entries.ts';
 import type { LineReader } from './line-reader.ts';
+import { isOpen } from './moments.ts';
 import { missing, takeNamed, takeQuoted } from './phrases.ts';
 import { bareNumber, takeQuantity } from './quantities.ts';
 
@@ -78,7 +79,8 @@ function takeTracked(reader: LineReader): { systems: Tracked[]; signals: Maybe<V
     } else if (sum) {
       const value = bareNumber(reader, sum, 'signals');
       if (reader.word('signals', 'signal')) signals = value;
-      else missing(reader, '`signals` behind the number, or a system before it (GPS 10)');
+      // `tracked ?`: not known yet, and said to be so.
+      else if (!isOpen(sum)) missing(reader, '`signals` behind the number, or a system before it (GPS 10)');
     } else if (word) missing(reader, `how many satellites of ${word.word} are tracked`);
     else if (!reader.comma()) break;
   }

@@ -5,6 +5,7 @@ const connection = createConnection(ProposedFeatures.all, process.stdin, process
 connection.onInitialize(() => ({ capabilities: { textDocumentSync: 2 } }));
 connection.onDidOpenTextDocument(({ textDocument }) => publish(textDocument));
 connection.onDidChangeTextDocument(({ textDocument }) => publish(textDocument));
+connection.onCompletion(() => ({ isIncomplete: false, items: [] }));
 connection.listen();
 
 function publish({ uri, version }) {
