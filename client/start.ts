@@ -5,6 +5,7 @@ import { registerCommands } from './commands.ts';
 import { registerFirstMinutes } from './first-minutes.ts';
 import { registerPanel } from './panel.ts';
 import { readFile } from './read-file.ts';
+import { sessionFilesBelow } from './session-files.ts';
 import { registerStatus } from './status.ts';
 
 export type Connect = (options: LanguageClientOptions) => BaseLanguageClient;
@@ -20,6 +21,7 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
     initializationOptions: () => ({ verdict: true, trusted: workspace.isTrusted }),
   });
   client.onRequest('tribrach/readFile', readFile);
+  client.onRequest('tribrach/sessionFiles', sessionFilesBelow);
   running = client;
   context.subscriptions.push(
     ...registerStatus(client),

@@ -43,6 +43,7 @@ export function clientFiles(ask: (address: string) => Promise<unknown>): { files
     files: { bytes, document },
     reading: {
       awaits: (paths) => [...paths].some((path) => onTheWay.has(path)),
+      pending: () => onTheWay.size > 0,
       all: async () => void (await Promise.all(onTheWay.values())),
       onArrival: (listener) => {
         tell = listener;

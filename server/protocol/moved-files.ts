@@ -9,10 +9,10 @@ import { toWorkspaceEdit } from './to-protocol.ts';
 export const MOVES: FileOperationRegistrationOptions = { filters: [{ pattern: { glob: '**/*' } }] };
 
 export function answerMoves(connection: Connection, sessions: OpenSessions): void {
-  connection.workspace.onWillRenameFiles(({ files }): WorkspaceEdit | null => {
+  connection.workspace.onWillRenameFiles(async ({ files }): Promise<WorkspaceEdit | null> => {
     const moves = files.map(({ oldUri, newUri }) => ({ from: pathOf(oldUri), to: pathOf(newUri) }));
     const changes = namesAfter(
-      sessions.everySession().map(({ document }) => document),
+      (await sessions.everySession()).map(({ document }) => document),
       moves,
     );
     return changes.length > 0 ? toWorkspaceEdit(sessions, changes) : null;

@@ -39,10 +39,11 @@ export function answerNames(connection: Connection, sessions: OpenSessions): voi
   };
   connection.onDefinition(writtenDownAt);
   connection.onDeclaration(writtenDownAt);
-  connection.onReferences((asked): Location[] => {
+  connection.onReferences(async (asked): Promise<Location[]> => {
+    const everySession = await sessions.everySession();
     const found = nameUnder(asked, sessions);
     if (!found) return [];
-    return everywhere(sessions.everySession(), found.declaration)
+    return everywhere(everySession, found.declaration)
       .filter(({ declares }) => asked.context.includeDeclaration || !declares)
       .flatMap(({ at }) => toLocation(sessions, at) ?? []);
   });
@@ -78,10 +79,12 @@ function answerRename(connection: Connection, sessions: OpenSessions): void {
     if (!found || !at) return null;
     return { range: toRange(found.session.document, at), placeholder: found.use.name };
   });
-  connection.onRenameRequest((asked) => {
+  connection.onRenameRequest(async (asked) => {
+    // The names are looked up when every file is there: what is found before may be of a text that has changed.
+    const everySession = await sessions.everySession();
     const found = nameUnder(asked, sessions);
     if (!found) return null;
-    const renamed = rename(found.session, sessions.everySession(), found.declaration, asked.newName);
+    const renamed = rename(found.session, everySession, found.declaration, asked.newName);
     if ('refused' in renamed) throw new ResponseError(ErrorCodes.InvalidParams, renamed.refused);
     return toWorkspaceEdit(sessions, renamed.edits);
   });

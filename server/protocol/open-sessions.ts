@@ -24,6 +24,8 @@ export interface Platform {
 export interface Reading {
   /** Some of these have been asked for and not arrived. */
   awaits(paths: Iterable<string>): boolean;
+  /** Anything has been asked for and not arrived. */
+  pending(): boolean;
   /** Everything asked for so far has arrived. */
   all(): Promise<void>;
   onArrival(listener: (path: string) => void): void;
@@ -249,14 +251,31 @@ export function openSessions(platform: Platform, listener: Listener) {
     return [...sessions.values()];
   }
 
+  /** The same, once all files have arrived that this takes: what one names, another may name in turn. */
+  async function everySessionRead(): Promise<Session[]> {
+    for (;;) {
+      const sessions = everySession();
+      if (!platform.reading?.pending()) return sessions;
+      await platform.reading.all();
+    }
+  }
+
+  async function pathsRead(): Promise<string[]> {
+    for (;;) {
+      const found = paths();
+      if (!platform.reading?.pending()) return found;
+      await platform.reading.all();
+    }
+  }
+
   return {
     open: openText,
     change,
     close,
     filesChanged,
     documentAt,
-    everySession,
-    paths,
+    everySession: everySessionRead,
+    paths: pathsRead,
     inspectionOfFile,
     /** Lets everything that has come in meanwhile be answered first. */
     turn: () => new Promise<void>((resolve) => platform.later(resolve, 0)),

@@ -47,9 +47,8 @@ export function answerStructure(connection: Connection, sessions: OpenSessions):
     const inspection = sessions.inspectionAt(textDocument.uri);
     return inspection && lensesOf(inspection).map((lens) => toLens(lens, inspection.session.document));
   });
-  connection.onWorkspaceSymbol(({ query }) =>
-    sessions
-      .everySession()
+  connection.onWorkspaceSymbol(async ({ query }) =>
+    (await sessions.everySession())
       .flatMap(thingsIn)
       .filter(({ name }) => name.toLowerCase().includes(query.toLowerCase()))
       .slice(0, MOST_SYMBOLS)

@@ -160,7 +160,7 @@ async function eachSession(
   tokens: readonly CancellationToken[],
   heard: (checked: Checked) => void,
 ): Promise<boolean> {
-  const paths = sessions.paths();
+  const paths = await sessions.paths();
   progress.begin('Checking the sessions', 0, `${paths.length} to check`, true);
   try {
     for (const [index, path] of paths.entries()) {
