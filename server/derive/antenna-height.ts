@@ -1,5 +1,5 @@
 /** The height of the antenna reference point above the mark, from what the tape said. */
-import { compute, computeLinear } from '../quantities/computed.ts';
+import { compute, computeLinear, renamed } from '../quantities/computed.ts';
 import { showNumber } from '../quantities/show.ts';
 import { mapTerms } from '../quantities/sum.ts';
 import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
@@ -103,7 +103,7 @@ function extensionLength(extension: Extension, index: number, count: number): Ma
       ? withSpread(term, EXTENSION_SIGMA, 'assumed 0.2 mm for an extension (common practice)')
       : term,
   );
-  return count > 1 ? { ...length, name: `extension ${index + 1}` } : length;
+  return count > 1 ? renamed(length, `extension ${index + 1}`) : length;
 }
 
 function extensionSum(extensions: readonly Maybe<Value>[], setup: string): Value | null {
@@ -248,7 +248,7 @@ function named(length: Maybe<Value>, name: string): Maybe<Value> {
       ? withSpread(term, READING_SIGMA, 'assumed 1 mm for a tape reading (common practice)')
       : withSpread(term, 0, 'taken as exact');
   });
-  return { ...spread, name };
+  return renamed(spread, name);
 }
 
 /** Readings in order of time; an event between two of them, or half an hour, starts a new group. */

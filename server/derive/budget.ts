@@ -1,18 +1,10 @@
 /** What one occupation adds to a check's uncertainty: receivers over the distance, centring at both ends, the taped height. */
 import { keptWith } from '../../grammar/kept-with.ts';
 import { toRadians } from '../geodesy/angles.ts';
-import { compute } from '../quantities/computed.ts';
+import { compute, exact, toldFrom } from '../quantities/computed.ts';
 import { showLength } from '../quantities/show.ts';
 import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
-import {
-  assumed,
-  given,
-  isHole,
-  type Computed,
-  type Formula,
-  type Maybe,
-  type Value,
-} from '../quantities/value.ts';
+import { assumed, isHole, type Computed, type Formula, type Maybe, type Value } from '../quantities/value.ts';
 import type { Check, Rover, Stated } from '../session/entries.ts';
 import { remembered } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
@@ -240,22 +232,6 @@ function taken<In extends Readonly<Record<string, Value>>>(
   ) as Readonly<Record<keyof In, Value>>;
   return toldFrom(compute(name, 'm', formula, exactly, evaluate), inputs);
 }
-
-/** The story of a result that was computed with exact copies leads on to the numbers that they were copied from. */
-export const toldFrom = (result: Computed, originals: Readonly<Record<string, Value>>): Computed => ({
-  ...result,
-  inputs: { ...result.inputs, ...originals },
-});
-
-/** The same number, taken as it is. */
-export const exact = (value: Value): Value =>
-  value.sigma === 0
-    ? value
-    : value.origin === 'computed'
-      ? { ...value, sigma: 0, contributions: new Map(), unknown: [] }
-      : value.origin === 'given'
-        ? given(value.name, value.value, value.unit, 0, value.typed, value.place)
-        : { ...value, sigma: 0 };
 
 /** An error of size zero that is known to this standard uncertainty. */
 export function errorOf(name: string, size: Value): Value {

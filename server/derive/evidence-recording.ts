@@ -3,7 +3,7 @@ import { nmeaReader, type NmeaFacts } from '../evidence/nmea/log.ts';
 import type { TimeWindow } from '../evidence/nmea/occupation.ts';
 import type { NmeaMean } from '../evidence/nmea/running-mean.ts';
 import { degreesInMetres } from '../evidence/nmea/running-mean.ts';
-import { compute } from '../quantities/computed.ts';
+import { compute, exact } from '../quantities/computed.ts';
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Named, Position } from '../session/coordinates.ts';
@@ -187,7 +187,7 @@ function heightOf(
     `observed height of ${occupied.name}, above the ellipsoid`,
     'm',
     { symbol: 'h', expression: 'h_a − L', evaluable: true, source: 'the pole taken off (common practice)' },
-    { h_a: antenna, L: pole.length.sigma === null ? { ...pole.length, sigma: 0 } : pole.length },
+    { h_a: antenna, L: pole.length.sigma === null ? exact(pole.length) : pole.length },
     (v) => v.h_a - v.L,
   );
 }

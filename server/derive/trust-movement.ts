@@ -8,7 +8,7 @@ import {
   longitude as asLongitude,
   type Geographic,
 } from '../quantities/brands.ts';
-import { compute, computeAll, computePlain } from '../quantities/computed.ts';
+import { compute, computeAll, computePlain, exact } from '../quantities/computed.ts';
 import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
 import { assumed, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import { occupationSpread, type Occupation } from './budget.ts';
@@ -229,14 +229,14 @@ function ownParts(
   direction: 'horizontal' | 'up',
 ): Readonly<Record<string, Value>> {
   const axis = direction === 'horizontal' ? 'axis' : 'up';
-  if (!stood) return { u_1: asLevel(one[axis]), u_2: asLevel(other[axis]) };
+  if (!stood) return { u_1: exact(one[axis]), u_2: exact(other[axis]) };
   const receivers = {
-    u_r1: asLevel(one.parts.receivers[axis]),
-    u_r2: asLevel(other.parts.receivers[axis]),
+    u_r1: exact(one.parts.receivers[axis]),
+    u_r2: exact(other.parts.receivers[axis]),
   };
   return direction === 'up'
     ? receivers
-    : { ...receivers, u_l1: asLevel(one.parts.lean), u_l2: asLevel(other.parts.lean) };
+    : { ...receivers, u_l1: exact(one.parts.lean), u_l2: exact(other.parts.lean) };
 }
 
 /** Of a check on a mark without coordinates too: the distance is then taken to where the mark was observed. */
@@ -313,9 +313,6 @@ function times(spread: Maybe<Value>, factor: number, name: string, kind: keyof t
     factor * spread.value,
   );
 }
-
-/** A level is taken as it is, whatever it was computed from. */
-const asLevel = (value: Value): Value => ({ ...value, sigma: 0 });
 
 const place = (φ: number, λ: number): Geographic => ({ latitude: asLatitude(φ), longitude: asLongitude(λ) });
 

@@ -1,5 +1,6 @@
 /** Computing a value from others, with its uncertainty by the law of propagation, down to the numbers that were given or assumed. */
-import type { Computed, Formula, Leaf, Unit, Value } from './value.ts';
+import { once } from './once.ts';
+import { given, type Computed, type Formula, type Leaf, type Unit, type Value } from './value.ts';
 
 type Inputs = Readonly<Record<string, Value>>;
 type Numbers<In extends Inputs> = { readonly [Symbol in keyof In]: number };
@@ -27,38 +28,39 @@ export function computeAll<In extends Inputs>(
   inputs: In,
   evaluate: (numbers: Numbers<In>) => readonly number[],
 ): Computed[] {
-  const symbols = Object.keys(inputs);
-  const at = Object.fromEntries(symbols.map((symbol) => [symbol, inputs[symbol]?.value ?? NaN]));
-  const values = evaluate(at as Numbers<In>);
-  const contributions = results.map(() => new Map<Leaf, number>());
-  const unknown = results.map(() => new Set<Leaf>());
-  for (const symbol of symbols) {
+  const numbers: Record<string, number> = {};
+  for (const symbol in inputs) numbers[symbol] = inputs[symbol]?.value ?? NaN;
+  const values = evaluate(numbers as Numbers<In>);
+  const spreads = once(() => propagated(inputs, numbers, values.length, evaluate));
+  return results.map(
+    ({ name, unit, formula }, index) =>
+      new Result(name, values[index] ?? NaN, unit, formula, inputs, () => spreads()[index] ?? NO_SPREAD),
+  );
+}
+
+/** What each input adds to each of so many results. */
+function propagated<In extends Inputs>(
+  inputs: In,
+  numbers: Record<string, number>,
+  count: number,
+  evaluate: (numbers: Numbers<In>) => readonly number[],
+): Spread[] {
+  const found = Array.from({ length: count }, () => new Contributions());
+  for (const symbol in inputs) {
     const input = inputs[symbol];
     if (!input || (input.sigma === 0 && !hasUnknown(input))) continue;
     const step = stepFor(input);
-    const above = evaluate({ ...at, [symbol]: input.value + step } as Numbers<In>);
-    const below = evaluate({ ...at, [symbol]: input.value - step } as Numbers<In>);
-    results.forEach((_, index) => {
+    numbers[symbol] = input.value + step;
+    const above = evaluate(numbers as Numbers<In>);
+    numbers[symbol] = input.value - step;
+    const below = evaluate(numbers as Numbers<In>);
+    numbers[symbol] = input.value;
+    found.forEach((contributions, index) => {
       const partial = ((above[index] ?? NaN) - (below[index] ?? NaN)) / (2 * step);
-      if (partial === 0) return;
-      addContributions(input, partial, contributions[index], unknown[index]);
+      if (partial !== 0) contributions.add(input, partial);
     });
   }
-  return results.map(({ name, unit, formula }, index) => {
-    const parts = contributions[index] ?? new Map<Leaf, number>();
-    const missing = [...(unknown[index] ?? [])];
-    return {
-      origin: 'computed',
-      name,
-      value: values[index] ?? NaN,
-      unit,
-      sigma: missing.length > 0 ? null : rootSumOfSquares([...parts.values()]),
-      formula,
-      inputs,
-      contributions: parts,
-      unknown: missing,
-    };
-  });
+  return found.map((contributions) => contributions.spread());
 }
 
 /**
@@ -71,20 +73,14 @@ export function computeLinear(
   formula: Formula,
   terms: readonly { readonly symbol: string; readonly value: Value; readonly coefficient: number }[],
 ): Computed {
-  const contributions = new Map<Leaf, number>();
-  const unknown = new Set<Leaf>();
-  for (const { value, coefficient } of terms) addContributions(value, coefficient, contributions, unknown);
-  return {
-    origin: 'computed',
-    name,
-    value: terms.reduce((sum, { value, coefficient }) => sum + coefficient * value.value, 0),
-    unit,
-    sigma: unknown.size > 0 ? null : rootSumOfSquares([...contributions.values()]),
-    formula,
-    inputs: Object.fromEntries(terms.map(({ symbol, value }) => [symbol, value])),
-    contributions,
-    unknown: [...unknown],
-  };
+  const inputs = Object.fromEntries(terms.map(({ symbol, value }) => [symbol, value]));
+  const total = terms.reduce((sum, { value, coefficient }) => sum + coefficient * value.value, 0);
+  const spread = once(() => {
+    const contributions = new Contributions();
+    for (const { value, coefficient } of terms) contributions.add(value, coefficient);
+    return contributions.spread();
+  });
+  return new Result(name, total, unit, formula, inputs, spread);
 }
 
 /** A result whose uncertainty has no meaning or no use: a scale factor, a convergence, a count. */
@@ -95,18 +91,26 @@ export function computePlain(
   inputs: Inputs,
   value: number,
 ): Computed {
-  return {
-    origin: 'computed',
-    name,
-    value,
-    unit,
-    sigma: null,
-    formula,
-    inputs,
-    contributions: new Map(),
-    unknown: [],
-  };
+  return new Result(name, value, unit, formula, inputs, () => NO_SPREAD);
 }
+
+/** The same number, taken as it is. */
+export function exact(value: Value): Value {
+  if (value instanceof Result)
+    return new Result(value.name, value.value, value.unit, value.formula, value.inputs, () => EXACT);
+  if (value.sigma === 0) return value;
+  return value.origin === 'given'
+    ? given(value.name, value.value, value.unit, 0, value.typed, value.place)
+    : { ...value, sigma: 0 };
+}
+
+/** The same value under another name. */
+export const renamed = (value: Value, name: string): Value =>
+  value instanceof Result ? value.told(name, value.inputs) : { ...value, name };
+
+/** The story of a result that was computed with exact copies leads on to the numbers that they were copied from. */
+export const toldFrom = (result: Computed, originals: Inputs): Computed =>
+  result instanceof Result ? result.told(result.name, { ...result.inputs, ...originals }) : result;
 
 /** The given and assumed numbers that a value rests on, each once, in the order of first use. */
 export function leavesOf(value: Value): Leaf[] {
@@ -147,17 +151,67 @@ function stepFor(input: Value): number {
   return Math.max(Math.min(usual, spread), Math.abs(input.value) * 1e-7, usual * 1e-5);
 }
 
-function addContributions(
-  input: Value,
-  partial: number,
-  contributions: Map<Leaf, number> | undefined,
-  unknown: Set<Leaf> | undefined,
-): void {
-  const leaves = input.origin === 'computed' ? input.unknown : input.sigma === null ? [input] : [];
-  for (const leaf of leaves) unknown?.add(leaf);
-  for (const [leaf, part] of contributionsOf(input))
-    contributions?.set(leaf, (contributions.get(leaf) ?? 0) + partial * part);
+/** How good a result is, and what makes it so. */
+interface Spread {
+  readonly sigma: number | null;
+  readonly contributions: ReadonlyMap<Leaf, number>;
+  readonly unknown: readonly Leaf[];
+}
+const NO_SPREAD: Spread = { sigma: null, contributions: new Map(), unknown: [] };
+const EXACT: Spread = { ...NO_SPREAD, sigma: 0 };
+
+/** How good it is, is found when somebody asks: that takes many evaluations of the formula, and of most results nobody does. */
+class Result implements Computed {
+  readonly origin = 'computed';
+  readonly #spread: () => Spread;
+
+  constructor(
+    readonly name: string,
+    readonly value: number,
+    readonly unit: Unit,
+    readonly formula: Formula,
+    readonly inputs: Inputs,
+    spread: () => Spread,
+  ) {
+    this.#spread = spread;
+  }
+
+  get sigma() {
+    return this.#spread().sigma;
+  }
+
+  get contributions() {
+    return this.#spread().contributions;
+  }
+
+  get unknown() {
+    return this.#spread().unknown;
+  }
+
+  told(name: string, inputs: Inputs): Result {
+    return new Result(name, this.value, this.unit, this.formula, inputs, this.#spread);
+  }
 }
 
-const rootSumOfSquares = (parts: readonly number[]) =>
-  Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0));
+class Contributions {
+  private readonly parts = new Map<Leaf, number>();
+  private readonly unknown = new Set<Leaf>();
+
+  add(input: Value, partial: number): void {
+    const leaves = input.origin === 'computed' ? input.unknown : input.sigma === null ? [input] : [];
+    for (const leaf of leaves) this.unknown.add(leaf);
+    for (const [leaf, part] of contributionsOf(input))
+      this.parts.set(leaf, (this.parts.get(leaf) ?? 0) + partial * part);
+  }
+
+  spread(): Spread {
+    const sigma = this.unknown.size > 0 ? null : rootSumOfSquares(this.parts.values());
+    return { sigma, contributions: this.parts, unknown: [...this.unknown] };
+  }
+}
+
+function rootSumOfSquares(parts: Iterable<number>): number {
+  let sum = 0;
+  for (const part of parts) sum += part * part;
+  return Math.sqrt(sum);
+}
