@@ -15,13 +15,18 @@ export interface Inspection {
 /** Never fails; what cannot be derived is a hole, and the findings say why. They are looked for when somebody asks. */
 export function inspect(document: Document, files: Files): Inspection {
   const session = sessionOf(document, files);
-  const derivation = deriveSession(session, files);
-  let findings: readonly Finding[] | undefined;
-  return {
-    session,
-    derivation,
-    get findings() {
-      return (findings ??= findingsOf({ session, derivation }));
-    },
-  };
+  return new Inspected(session, deriveSession(session, files));
+}
+
+class Inspected implements Inspection {
+  private found: readonly Finding[] | null = null;
+
+  constructor(
+    readonly session: Session,
+    readonly derivation: Derivation,
+  ) {}
+
+  get findings(): readonly Finding[] {
+    return (this.found ??= findingsOf(this));
+  }
 }

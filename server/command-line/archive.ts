@@ -103,7 +103,12 @@ async function* fromThreads(tasks: Task[], threads: number, program: string): As
   const queue = [...tasks];
   const workers = Array.from(
     { length: threads },
-    () => new Worker(program, { workerData: THREAD, stderr: false }),
+    () =>
+      new Worker(program, {
+        workerData: THREAD,
+        stderr: false,
+        resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MEGABYTES },
+      }),
   );
   for (const worker of workers) {
     const next = () => {
@@ -135,6 +140,12 @@ async function* fromThreads(tasks: Task[], threads: number, program: string): As
     for (const worker of workers) void worker.terminate();
   }
 }
+
+/**
+ * Room for what a thread makes before the young generation is swept. A sweep copies what is still needed, which is the
+ * session being examined, so it is worth doing for a hundred sessions at a time and not for ten.
+ */
+const YOUNG_MEGABYTES = 192;
 
 /** How a thread of this program knows that it is one. */
 const THREAD = 'tribrach archive';

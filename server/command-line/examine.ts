@@ -28,7 +28,7 @@ export interface Examined {
 }
 
 export function examine(path: string, text: string, files: Files, view: View): Examined {
-  const inspected = { path, ...inspect(openDocument(path, text), files) };
+  const inspected = Object.assign(inspect(openDocument(path, text), files), { path });
   return {
     path,
     counts: countsOf(inspected.findings),

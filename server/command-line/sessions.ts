@@ -31,7 +31,7 @@ export async function inspectSessions(
     const limit = root ?? rootOf(path === STANDARD_INPUT ? '.' : dirname(path));
     const files = shared.get(limit) ?? diskFiles(limit, '.');
     shared.set(limit, files);
-    return { path, ...inspect(openDocument(path, text), files) };
+    return Object.assign(inspect(openDocument(path, text), files), { path });
   });
 }
 

@@ -8,9 +8,6 @@ interface Run {
   readonly answers: readonly unknown[];
 }
 
-/** As many sessions are edited in turn without forgetting one another. */
-const KEPT = 4;
-
 /**
  * The answers to each thing, in order, from what it takes out of the circumstances. All are compared by identity with
  * those of the last lists, which is quicker than asking a memory about each; where no answer has changed, the same list
@@ -28,11 +25,11 @@ export function answersFrom<
   inputsOf: (thing: Thing, ...circumstances: Circumstances) => Inputs,
   answer: (thing: Thing, ...inputs: Inputs) => Answer,
 ): (things: readonly Thing[], ...circumstances: Circumstances) => readonly Answer[] {
-  let runs: readonly Run[] = [];
+  const runs = runsByTheirEnds();
   const anew = (thing: Thing, inputs: readonly unknown[]) => answer(thing, ...(inputs as Inputs));
   return (things, ...circumstances) => {
     if (things.length === 0) return NONE;
-    const before = runs.find((run) => akin(run.things, things));
+    const before = runs.akinTo(things);
     const unchanged = before !== undefined && sameAll(before.circumstances, circumstances);
     if (unchanged && before.things === things) return before.answers as readonly Answer[];
     const inputs = (thing: Thing) => inputsOf(thing, ...circumstances);
@@ -42,10 +39,7 @@ export function answersFrom<
       places && before
         ? patchedRun(before, places, things, inputs, anew)
         : wholeRun(before, unchanged, things, inputs, anew);
-    runs = [{ things, circumstances, inputs: own, answers }, ...runs.filter((run) => run !== before)].slice(
-      0,
-      KEPT,
-    );
+    runs.replace(before, { things, circumstances, inputs: own, answers });
     return answers as readonly Answer[];
   };
 }
@@ -164,9 +158,29 @@ export function foundInEach<Thing extends object, Circumstances extends readonly
 
 const NONE: readonly never[] = [];
 
-/** Lists of one session begin or end alike. */
-const akin = (things: readonly object[], others: readonly object[]) =>
-  things[0] === others[0] || things[things.length - 1] === others[others.length - 1];
+/** Lists of one session begin or end alike, so that a run is kept with the first of its things and with the last: it goes with them. */
+function runsByTheirEnds() {
+  const runs = keptWith<object, Run | null>();
+  const set = ({ things }: Run, run: Run | null) => {
+    for (const end of endsOf(things)) runs.set(end, run);
+  };
+  return {
+    akinTo(things: readonly object[]): Run | undefined {
+      for (const end of endsOf(things)) {
+        const run = runs.get(end);
+        if (run) return run;
+      }
+      return undefined;
+    },
+    replace(before: Run | undefined, run: Run): void {
+      // What was the last thing may stand in the middle now, and must not keep all that was known then.
+      if (before) set(before, null);
+      set(run, run);
+    },
+  };
+}
+const endsOf = (things: readonly object[]) =>
+  [things[0], things[things.length - 1]].filter((end) => end !== undefined);
 
 function sameAll(one: readonly unknown[], other: readonly unknown[]): boolean {
   for (let index = 0; index < one.length; index += 1) if (one[index] !== other[index]) return false;
