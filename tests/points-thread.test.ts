@@ -5,25 +5,10 @@ import { availableParallelism } from 'node:os';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { folderWith, tribrach } from './command-line-run.ts';
 import { buildProgram, PROGRAM } from './language-client.ts';
+import { REPAIRED_DAY } from './repaired-day.ts';
 
 const ROWS = 60_000;
-const SESSION = `job "Breakwater"
-  date        2026-05-19
-  clock       UTC+01:00
-  grid        EPSG:32629
-  tolerance   35 mm + 1 ppm horizontal, 50 mm + 1 ppm vertical
-mark A
-  position    531547.000 m E, 4555805.000 m N
-  height      61.201 m ellipsoidal
-  uncertainty 8 mm horizontal, 12 mm vertical
-antenna A1
-  fixed-height 1.800 m
-rover R1
-  site-calibration none
-setup BASE on A with A1 at 07:50 until 15:40
-  keyed       position 531547.000 m E, 4555805.000 m N, height 6.284 m ellipsoidal
-  keyed       antenna-height 1.800 m to arp
-points "points.csv"
+const SESSION = `${REPAIRED_DAY}points "points.csv"
   from        BASE
   by          R1
   state       as-broadcast

@@ -52,7 +52,7 @@ function cgPoint(point: RepairedPoint, set: PointSet, grid: ProjectedSystem, con
   const { row, third, horizontal, up } = point;
   const place = gridPlace(point, set, grid);
   if (!place)
-    return `    <!-- ${escaped(row.name ?? `row ${row.line}`).replaceAll('--', '- -')}: no position -->\n`;
+    return `    <!-- ${escaped(row.name ?? `row ${row.line}`).replace(/-(?=-)/g, '- ')}: no position -->\n`;
   const elevation =
     Number.isNaN(third) || isHole(set.height) ? '' : ` ${fixed(third + set.height.offset, LENGTH_DECIMALS)}`;
   const axis = horizontal === null ? null : fixed(horizontal / circularRadius(confidence), LENGTH_DECIMALS);
