@@ -5,7 +5,7 @@ import type { SetupValues } from '../../derive/setup.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
 import { largestOf } from '../../quantities/extremes.ts';
-import { decimalsFor, showLength, showNumber, showSigma } from '../../quantities/show.ts';
+import { allOf, decimalsFor, showLength, showNumber, showSigma } from '../../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { Place } from '../../../grammar/tree.ts';
 import {
@@ -111,6 +111,12 @@ const asTyped = (value: Value): string => {
   return METRIC.test(value.typed) ? value.typed : `${value.typed} = ${metresOf(value)}`;
 };
 
+/** `−1.2 in = −0.0305 m`. */
+function signed(value: Value, sign: 1 | -1): string {
+  const mark = sign < 0 ? '−' : '+';
+  return `${mark}${asTyped(value).replace('= ', `= ${mark}`)}`;
+}
+
 /** What was typed in other units has its metres on a line of their own. */
 const typedLines = (value: Value, tone: string) =>
   asTyped(value)
@@ -142,6 +148,14 @@ function chainOf({ height, setup }: SetupValues): Chain | null {
       sign: symbol === 'v' ? (-1 as const) : (1 as const),
     }));
   return { reading, length, reduced, radius, rises };
+}
+
+/** Which of several readings the height is from, by their numbers in the table; null where there is but one. */
+function readingsBehind({ readings, groups }: SetupValues['height'], narrow: boolean): string | null {
+  const numbers = (groups[0]?.readings ?? []).map((reading) => String(readings.indexOf(reading) + 1));
+  if (readings.length < 2 || numbers.length === 0) return null;
+  if (numbers.length === 1) return `from reading ${numbers.join('')}`;
+  return `mean of ${narrow ? '' : 'readings '}${allOf(numbers)}`;
 }
 
 interface KeyedBar {
@@ -336,7 +350,7 @@ function chainDimensions(
       from: level,
       to,
       shift: sign < 0 ? 10 : 0,
-      entries: [{ label, value: `${sign < 0 ? '−' : '+'}${asTyped(value)}`, tone: 'strong' }],
+      entries: [{ label, value: signed(value, sign), tone: 'strong' }],
       place: (value.origin === 'given'
         ? value.place
         : (setup.extensions[index]?.place ?? setup.place)) as Place,
@@ -480,7 +494,7 @@ function levels(
     });
   }
   if (arp) {
-    const count = height.groups[0]?.readings.length ?? 0;
+    const behind = readingsBehind(height, narrow);
     flags.push({
       y: yOf(scale, arp.value),
       from: used,
@@ -488,7 +502,7 @@ function levels(
         { text: narrow ? 'ARP height' : 'ARP height, should be keyed', tone: 'quiet' },
         { text: metresOf(arp), tone: 'strong' },
         ...(arp.sigma ? [{ text: `± ${showSigma(arp.sigma, 'm')}`, tone: 'quiet' }] : []),
-        ...(count > 1 ? [{ text: `mean of ${count}${narrow ? '' : ' readings'}`, tone: 'quiet' }] : []),
+        ...(behind ? [{ text: behind, tone: 'quiet' }] : []),
       ],
       place: setup.place,
       label: `ARP height ${metresOf(arp)} above the mark`,
@@ -711,7 +725,7 @@ function described(values: SetupValues, chain: Chain | null, bars: readonly Keye
   const taped = chain
     ? [
         `Taped ${asTyped(chain.length)}${chain.reading.slope ? `, ${showLength(chain.reading.slope.value)} less straight down` : ''}.`,
-        ...chain.rises.map(({ label, value, sign }) => `${label} ${sign < 0 ? '−' : '+'}${asTyped(value)}.`),
+        ...chain.rises.map(({ label, value, sign }) => `${label} ${signed(value, sign)}.`),
       ]
     : [];
   const keyed = bars.map(({ value, level }) => {
