@@ -1,17 +1,15 @@
 /** What is known about the place under the pointer: the word, the unit, the name, and the derivation of each value of the line. */
 import type { Document } from '../../grammar/document.ts';
 import { detailWord, entryWord, type DetailWord, type WordEntry } from '../../grammar/vocabulary.ts';
-import { unitNamed } from '../../grammar/units.ts';
-import type { Item, Line, Span } from '../../grammar/tree.ts';
+import type { Line, Span } from '../../grammar/tree.ts';
 import { listCheck, listMark, listReach, listSetup, listStream, type Listed } from '../derive/listing.ts';
 import { EXPLANATIONS } from '../findings/explanations.ts';
-import { systemOf } from '../geodesy/registry/registry.ts';
 import type { Inspection } from '../inspect.ts';
-import { isRefusal } from '../quantities/refusal.ts';
 import { explain } from '../quantities/explain.ts';
 import { showAngle, showValue } from '../quantities/show.ts';
 import { isHole, type Value } from '../quantities/value.ts';
 import { tellPlace } from '../session/where.ts';
+import { aboutItem } from './about-item.ts';
 import { aboutName } from './about-name.ts';
 import { cursorAt, type Cursor, type Stretch } from './cursor.ts';
 import { licenceReminders } from './licence-reminder.ts';
@@ -53,7 +51,10 @@ export function hoverAt(inspection: Inspection, offset: number): Hover | null {
     if (blocks.length > 0) return { at: stretch(named.place), blocks };
   }
   if (!cursor.item) return null;
-  const blocks = [...aboutItem(cursor.item, at), ...storiesOn(cursor, inspection)];
+  const first = word ? (detailWord(word.word)?.word ?? entryWord(word.word)?.word ?? word.word) : '';
+  const own = [...aboutItem(cursor.item, at, first, session), ...storiesOn(cursor, inspection)];
+  // Of what is only written down, the line's word says what it is.
+  const blocks = own.length > 0 ? own : aboutWord(first);
   return blocks.length > 0 ? { at: stretch(cursor.item), blocks } : null;
 }
 
@@ -85,26 +86,6 @@ function reminderOn({ bound, line }: Cursor, { derivation }: Inspection): HoverB
 function aboutWord(typed: string): HoverBlock[] {
   const spec: WordEntry | DetailWord | undefined = entryWord(typed) ?? detailWord(typed);
   return spec ? [{ kind: 'says', text: spec.says, example: spec.example }] : [];
-}
-
-function aboutItem(item: Item, at: number): HoverBlock[] {
-  if (item.kind === 'name' || item.kind === 'text') return aboutSystem(item.kind === 'name' ? item.name : '');
-  if (item.kind !== 'sum') return [];
-  const parts = item.terms.flatMap((term) =>
-    [term.measure, term.uncertainty].flatMap((measure) => measure?.parts ?? []),
-  );
-  const unit = parts.map((part) => part.unit).find((found) => found && found.start <= at && at <= found.end);
-  const spec = unit && unitNamed(unit.unit);
-  return spec ? [{ kind: 'says', text: `${spec.unit}: ${spec.says}.` }] : [];
-}
-
-function aboutSystem(name: string): HoverBlock[] {
-  if (!/^epsg:/i.test(name)) return [];
-  const system = systemOf(name);
-  if (isRefusal(system)) return [{ kind: 'says', text: system.refused }];
-  const caution = 'datum' in system ? (system.datum.caution ?? '') : '';
-  const area = 'area' in system && system.area ? ` Area of use: ${system.area.name}.` : '';
-  return [{ kind: 'says', text: `${name}: ${system.name}.${area} ${caution}`.trim() }];
 }
 
 /** The stories of all values that follow from this line. */

@@ -37,6 +37,11 @@ const CLOCKS = [
   ['gps', 'GPS time'],
 ] as const;
 
+/** Each with a few words on what it means. */
+export const COLUMN_WORDS = [...MEANINGS, ...UNITS_OF_LENGTH, ...UNITS_OF_ANGLE, ...CLOCKS].map(
+  ([word, says]) => ({ word, says }),
+);
+
 export function offeredColumns(before: Before, inspection: Inspection, files: Files): Offer[] {
   const { items, start } = before;
   const columns = columnsIn(items);

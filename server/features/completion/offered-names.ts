@@ -80,7 +80,8 @@ function namesOf(kind: NameKind, session: Session): string[] {
   return kind in tables ? [...tables[kind as keyof typeof tables].keys()] : [];
 }
 
-const POINTS: Readonly<Record<string, string>> = {
+/** Points that every antenna has. */
+export const POINTS: Readonly<Record<string, string>> = {
   arp: 'the antenna reference point',
   foot: 'the foot of the extension, or of the antenna',
   hook: 'the tape hook of the antenna',

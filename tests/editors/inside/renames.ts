@@ -1,4 +1,4 @@
-/** A mark is renamed wherever the session speaks of it. */
+/** A mark is renamed wherever the session speaks of it, and found in sessions that are not open. */
 import { commands, workspace, type Location, type WorkspaceEdit } from 'vscode';
 import expected from '../expected.json';
 import { eventually, openSession, placeOf, same, type Tests } from './session.ts';
@@ -35,5 +35,18 @@ export const renameTests: Tests = {
       return answer.length > 0 ? answer : undefined;
     });
     same('the line', definition?.range.start.line, placeOf(document, `mark ${from}`).start.line);
+  },
+
+  'a mark is found in a session that nobody has opened': async () => {
+    const { document } = await openSession('samples/marks.trib');
+    const place = placeOf(document, from).start.translate(0, 1);
+    await eventually('the session that uses the marks', async () => {
+      const found = await commands.executeCommand<Location[]>(
+        'vscode.executeReferenceProvider',
+        document.uri,
+        place,
+      );
+      return found.some(({ uri }) => uri.path.endsWith('/samples/north-arm.trib')) || undefined;
+    });
   },
 };
