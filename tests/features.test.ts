@@ -299,8 +299,7 @@ describe('structure', () => {
     const chain = selectionsAt(document, day.indexOf('6.284') + 1).map(({ start, end }) =>
       day.slice(start, end),
     );
-    expect(chain[0]).toBe('6.284 m');
-    expect(chain[1]).toBe('height      6.284 m orthometric');
+    expect(chain.slice(0, 3)).toEqual(['6.284', '6.284 m', 'height      6.284 m orthometric']);
     expect(chain.at(-1)).toBe(day);
     expect(lensesOf(inspection).map(({ says }) => says)).toEqual([
       expect.stringContaining('key 61.201 m ellipsoidal, antenna 1.53') as string,
@@ -326,6 +325,17 @@ describe('structure', () => {
     const check = outlineOf(inspected(day)).find(({ name }) => name === 'check OPEN');
     // √(6² + 6²) mm and 5.203 − 5.196 m, by hand.
     expect(check?.detail).toBe('passes against BASE: 8 mm horizontal, up +7 mm');
+  });
+
+  it('grows a selection from a number by its quantity and its sum', () => {
+    const text = 'setup B\n  measured  1.412 m ± 1 mm "tape" - 2 mm to foot\n';
+    const chain = selectionsAt(openDocument('day.trib', text), text.indexOf('2 mm to'));
+    expect(chain.slice(0, 4).map(({ start, end }) => text.slice(start, end))).toEqual([
+      '2',
+      '2 mm',
+      '1.412 m ± 1 mm "tape" - 2 mm',
+      'measured  1.412 m ± 1 mm "tape" - 2 mm to foot',
+    ]);
   });
 
   it('links to the files that are named', () => {

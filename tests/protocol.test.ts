@@ -275,6 +275,8 @@ describe('a conversation with the built server', () => {
     };
     for (const [question, answer] of Object.entries(answers))
       expect(answer.length, question).toBeGreaterThan(0);
+    // Written down in this line, and nowhere else.
+    expect(answers.highlights).toEqual([expect.objectContaining({ kind: 3 })]);
     expect(answers.links[0]?.target).toBe(client.uri('marks.trib'));
     const page = await client.request<{ text: string }>('workspace/textDocumentContent', {
       uri: `tribrach:/day.trib/what%20to%20key?${encodeURIComponent(hand.uri)}`,

@@ -1,6 +1,6 @@
 /** The session as a tree of entries and their details, for an outline and for going to a name. */
 import type { Document } from '../../grammar/document.ts';
-import type { Entry, Line } from '../../grammar/tree.ts';
+import type { Entry, Line, Span, Sum } from '../../grammar/tree.ts';
 import type { Inspection } from '../inspect.ts';
 import type { Bound } from '../session/entries.ts';
 import type { Session } from '../session/session.ts';
@@ -118,7 +118,7 @@ export function thingsIn(session: Session): NamedThing[] {
   );
 }
 
-/** A whole word of details, the line, the entry, the text: what a growing selection takes in. */
+/** A number, its quantity, the sum that it is part of, the line, the entry, the text: what a growing selection takes in. */
 export function selectionsAt(document: Document, offset: number): Stretch[] {
   const { entries, starts, path, text } = document;
   const index = starts.findLastIndex((start) => start <= offset);
@@ -130,21 +130,30 @@ export function selectionsAt(document: Document, offset: number): Stretch[] {
     start + span.start <= offset && offset <= start + span.end;
   const spans = linesOf(entry)
     .filter(holds)
-    .flatMap((line) => [
-      ...[line.word, ...line.items]
-        .filter((item) => item !== null)
-        .filter(holds)
-        .slice(-1),
-      line,
-    ]);
+    .flatMap((line) => {
+      const item = [line.word, ...line.items].filter((found) => found !== null).findLast(holds);
+      const inside = item && 'kind' in item && item.kind === 'sum' ? spansIn(item).filter(holds) : [];
+      return [...inside, ...(item ? [item] : []), line];
+    });
   const last = entry.details.at(-1) ?? entry.header;
   const chain = [...spans, { start: 0, end: last.end }].map((span) => ({
     path,
     start: start + span.start,
     end: start + span.end,
   }));
-  return [...chain.filter((stretch) => stretch.start <= offset && offset <= stretch.end), whole];
+  const held = [...chain.filter((stretch) => stretch.start <= offset && offset <= stretch.end), whole];
+  return held.filter(
+    ({ start: from, end }, index) => held[index + 1]?.start !== from || held[index + 1]?.end !== end,
+  );
 }
+
+/** From the smallest on. */
+const spansIn = ({ terms }: Sum): Span[] => {
+  const measures = terms
+    .flatMap(({ measure, uncertainty }) => [measure, uncertainty])
+    .filter((one) => one !== null);
+  return [...measures.flatMap(({ parts }) => parts.map(({ numeral }) => numeral)), ...measures, ...terms];
+};
 
 export interface Fold {
   readonly start: number;

@@ -1,5 +1,6 @@
 /** Going to names, finding and renaming them, in every session that can be found. */
 import {
+  DocumentHighlightKind,
   ResponseError,
   ErrorCodes,
   type Connection,
@@ -51,9 +52,10 @@ export function answerNames(connection: Connection, sessions: OpenSessions): voi
     const found = nameUnder(asked, sessions);
     if (!found) return [];
     const { session, declaration } = found;
-    return usesOf(session, declaration).flatMap(({ place }) => {
+    return usesOf(session, declaration).flatMap(({ place, declares }) => {
       const at = offsetsOf(session, place);
-      return at ? [{ range: toRange(session.document, at) }] : [];
+      const kind = declares ? DocumentHighlightKind.Write : DocumentHighlightKind.Read;
+      return at ? [{ range: toRange(session.document, at), kind }] : [];
     });
   });
   connection.languages.onLinkedEditingRange((asked) => {
