@@ -1,6 +1,6 @@
 /** Bundles the command line, the extension, its web twin and its panel into dist/, and writes the colouring that the grammar derives. */
 import { build } from 'esbuild';
-import { chmod, mkdir, rm, writeFile } from 'node:fs/promises';
+import { chmod, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { existsSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 
@@ -50,16 +50,44 @@ const bundles = [
   { ...forBrowser, entryPoints: ['client/panel/page.css'], outfile: 'dist/panel.css' },
 ];
 
+const carried = new Map();
 for (const bundle of bundles) await write(bundle);
+await writeLicences('dist/licences.txt');
 await writeColouring('grammar/colouring.ts', 'dist/tribrach.tmLanguage.json');
 
 async function write(bundle) {
   const [entry] = bundle.entryPoints;
   await rm(bundle.outfile, { force: true });
   if (!existsSync(entry)) return say(`skipped ${bundle.outfile}: there is no ${entry} yet`);
-  await build(bundle);
+  const { metafile } = await build({ ...bundle, metafile: true });
+  for (const path of Object.keys(metafile.inputs)) await carry(path);
   if (bundle.banner) await chmod(bundle.outfile, 0o755);
   say(`wrote ${bundle.outfile}`);
+}
+
+/** Notes the package that a bundled file is from. */
+async function carry(path) {
+  const folder = /^.*\bnode_modules\/(?:@[^/]+\/)?[^/]+/.exec(path)?.[0];
+  if (folder === undefined || carried.has(folder)) return;
+  const { name, version, license } = JSON.parse(await readFile(`${folder}/package.json`, 'utf8'));
+  const file = (await readdir(folder)).find((entry) => /^(licen[cs]e|copying)/i.test(entry));
+  if (file === undefined)
+    throw new Error(`${name} has no text of its licence, and what is packaged must have it`);
+  carried.set(folder, {
+    title: `${name} ${version} (${license})`,
+    text: await readFile(`${folder}/${file}`, 'utf8'),
+  });
+}
+
+/** Those who wrote what is bundled are named, each with the licence under which it may be. */
+async function writeLicences(target) {
+  const parts = [...carried.values()].sort((one, other) => (one.title < other.title ? -1 : 1));
+  const rule = '='.repeat(80);
+  await writeFile(
+    target,
+    parts.map(({ title, text }) => `${rule}\n${title}\n${rule}\n\n${text.trim()}\n`).join('\n'),
+  );
+  say(`wrote ${target}, of ${parts.length} packages`);
 }
 
 /** The colouring module exports `textMateGrammar`, which makes a plain object; it is called here so that it cannot drift. */

@@ -17,6 +17,7 @@ const expectedFiles = [
   ),
   'extension/dist/extension-web.js',
   'extension/dist/extension.cjs',
+  'extension/dist/licences.txt',
   'extension/dist/panel.css',
   'extension/dist/panel.js',
   'extension/dist/server-worker.js',
@@ -34,7 +35,9 @@ describe('the packaged extension', () => {
   beforeAll(() => {
     if (!existsSync(packagePath))
       throw new Error(`There is no ${packagePath}; run "npm run package" before this test.`);
-    files = unzipSync(readFileSync(packagePath));
+    const packaged = readFileSync(packagePath);
+    process.stdout.write(`the packaged extension: ${(packaged.length / 1e6).toFixed(2)} MB\n`);
+    files = unzipSync(packaged);
   });
 
   it('holds what it needs and nothing else', () => {

@@ -2,7 +2,11 @@
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 
 const connection = createConnection(ProposedFeatures.all, process.stdin, process.stdout);
-connection.onInitialize(() => ({ capabilities: { textDocumentSync: 2 } }));
+connection.onInitialize(() => ({
+  capabilities: { textDocumentSync: 2, hoverProvider: true, documentFormattingProvider: true },
+}));
+connection.onHover(() => null);
+connection.onDocumentFormatting(() => []);
 connection.onDidOpenTextDocument(({ textDocument }) => publish(textDocument));
 connection.onDidChangeTextDocument(({ textDocument }) => publish(textDocument));
 connection.onCompletion(() => ({ isIncomplete: false, items: [] }));
