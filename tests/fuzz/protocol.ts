@@ -16,18 +16,28 @@ const ADDRESSES = [
 const which = fc.nat(ADDRESSES.length - 1);
 const place = fc.record({ at: fc.double({ min: 0, max: 1, noNaN: true }), beyond: fc.nat(3) });
 const QUESTIONS = [
-  ...['hover', 'completion', 'definition', 'references', 'documentHighlight', 'prepareRename', 'rename'],
+  ...['hover', 'completion', 'definition', 'declaration', 'references', 'documentHighlight', 'prepareRename'],
   ...[
+    'rename',
+    'linkedEditingRange',
     'inlayHint',
     'codeAction',
     'documentSymbol',
     'foldingRange',
-    'selectionRange',
-    'documentLink',
     'codeLens',
   ],
-  ...['formatting', 'rangeFormatting', 'semanticTokens/full', 'semanticTokens/range'],
-];
+  ...[
+    'selectionRange',
+    'documentLink',
+    'formatting',
+    'rangeFormatting',
+    'rangesFormatting',
+    'onTypeFormatting',
+  ],
+  ...['semanticTokens/full', 'semanticTokens/range'],
+]
+  .map((question) => `textDocument/${question}`)
+  .concat('workspace/symbol', 'workspace/willRenameFiles', 'tribrach/drawings');
 const anything = fc.oneof(
   fc.constantFrom(null, {}, [], 7, '', { textDocument: null }, { textDocument: {} }, { uri: 7 }),
   fc.constantFrom(
@@ -73,7 +83,7 @@ const step = fc.oneof(
     arbitrary: fc.record({
       do: fc.constant('misuse'),
       method: fc.constantFrom(
-        ...QUESTIONS.map((question) => `textDocument/${question}`),
+        ...QUESTIONS,
         ...['textDocument/didOpen', 'textDocument/didChange', 'textDocument/didClose', 'workspace/symbol'],
         ...['workspace/didChangeWatchedFiles', 'workspace/didChangeConfiguration', '$/cancelRequest', 'x/y'],
         ...['tribrach/drawings', 'workspace/textDocumentContent', 'textDocument/diagnostic', '__proto__'],
@@ -211,9 +221,15 @@ function ask(
   const [start, end] = [position(from), position(to)];
   const source = new CancellationTokenSource();
   const answer = talk.client.sendRequest(
-    `textDocument/${question}`,
+    question,
     {
       textDocument: { uri },
+      uri,
+      width: to.at * 2000,
+      query: name,
+      files: [{ oldUri: uri, newUri: `${uri}.moved` }],
+      ch: '\n',
+      ranges: [{ start, end }],
       position: start,
       positions: [start, end],
       range: { start, end },
