@@ -33,8 +33,8 @@ export interface Outside {
   readonly swappedInside: boolean;
 }
 
-/** The boxes around areas of use are rounded to a hundredth of a degree, and work goes on a little beyond them; metres. */
-const BESIDE = 5_000;
+/** Work goes on beyond the edge of a zone as far as a base there reaches, some 20 km (common practice); metres. */
+const BESIDE = 25_000;
 
 export function marksOutOfArea({ session, derivation }: Subject): readonly Outside[] {
   return outsideOf(valuesOf(derivation.marks), session.jobs, session.grounds);

@@ -1,4 +1,5 @@
 /** What else may have happened: nothing at all, an error of the base that no habit explains, a mark that moved, one bad check. */
+import type { MarkValues } from '../derive/mark.ts';
 import { unknownBending } from './bending.ts';
 import { inRows, type Evidence } from './observed-checks.ts';
 import { fitOf, logSum } from './likelihood.ts';
@@ -36,12 +37,20 @@ export function logOfNone({ rows, residuals, noise, noiseWith }: Evidence): numb
   if (marks.length > 1)
     for (const size of SIZES)
       for (const mark of marks)
-        add(SHARE / marks.length / SIZES.length, size, (check) => check.mark === mark, false);
+        add(
+          (soundness(mark) * SHARE) / marks.length / SIZES.length,
+          size,
+          (check) => check.mark === mark,
+          false,
+        );
   if (checks.length > 1)
     for (const size of SIZES)
       for (const one of checks)
         add(SHARE / checks.length / SIZES.length, size, (check) => check === one, false);
   return logSum(logs);
 }
+
+/** A mark that was looked at and found intact has hardly moved; what its register says may still be wrong (judgement, not measured). */
+const soundness = (mark: MarkValues | null): number => (mark?.mark.found?.name === 'intact' ? 0.2 : 1);
 
 const NOTHING: Shift = { east: 0, north: 0, up: 0 };
