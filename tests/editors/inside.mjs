@@ -9,7 +9,7 @@ const limit = 240_000;
 
 /**
  * An extension that does nothing but lend its place to the tests, in its folder: a host runs tests only beside a developed
- * one. `tests.js` is for one folder, `folders.js` for a workspace of two.
+ * one. `tests.js` is for one folder, `folders.js` for a workspace of two, `measures.js` measures.
  */
 export async function buildInsideTests() {
   const folder = join(cache, 'inside');
@@ -19,7 +19,11 @@ export async function buildInsideTests() {
     bundle: true,
     format: 'cjs',
     external: ['vscode'],
-    entryPoints: { tests: 'tests/editors/inside/run.ts', folders: 'tests/editors/inside/run-folders.ts' },
+    entryPoints: {
+      tests: 'tests/editors/inside/run.ts',
+      folders: 'tests/editors/inside/run-folders.ts',
+      measures: 'tests/editors/inside/run-measures.ts',
+    },
     outdir: folder,
     logLevel: 'warning',
   });

@@ -25,7 +25,8 @@ const vsix = resolve('dist/tribrach.vsix');
 const workspace = join(cache, 'workspace');
 const expected = JSON.parse(await readFile('tests/editors/expected.json', 'utf8'));
 const results = createResults();
-const twoFolders = 'two-folders.code-workspace';
+/** Outside the folder that is made anew: an editor that sees its own workspace file go has no folders any more. */
+const twoFolders = join(cache, 'two-folders.code-workspace');
 
 if (unknown.length > 0)
   throw new Error(`no such editor: ${unknown.join(', ')}; there are ${Object.keys(editors).join(', ')}`);
@@ -104,7 +105,7 @@ async function freshWorkspace() {
   );
   await writeFile(join(workspace, 'found-by-command-line.json'), output);
   await writeFile(
-    join(workspace, twoFolders),
-    JSON.stringify({ folders: [{ path: '.' }, { uri: 'elsewhere:/', name: 'elsewhere' }] }),
+    twoFolders,
+    JSON.stringify({ folders: [{ path: 'workspace' }, { uri: 'elsewhere:/', name: 'elsewhere' }] }),
   );
 }

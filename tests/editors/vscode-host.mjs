@@ -66,7 +66,7 @@ export async function serveVscode({ vsix, workspace, settings = {}, trusted = tr
           ['extensionDevelopmentPath', remote(developed)],
           ['extensionTestsPath', remote(join(developed, tests))],
         ],
-        workspaceFile && join(workspace, workspaceFile),
+        workspaceFile,
       ),
   };
 }

@@ -332,6 +332,7 @@ function chainDimensions(
           { label: plumb, value: `${showNumber(reduced, 4)} m`, tone: '' },
         ]
       : [{ label: plumb, value: '', tone: '' }]),
+    ...(chain.rises.length === 0 ? [{ label: 'extension', value: 'none', tone: '' }] : []),
   ];
   const segments = [
     {
