@@ -2,7 +2,15 @@
 import { toRadians } from '../geodesy/angles.ts';
 import { meridianRadius, primeVerticalRadius } from '../geodesy/radii.ts';
 import { latitude as asLatitude } from '../quantities/brands.ts';
-import { compute, computeAll, computePlain, contributionsOf, covariance } from '../quantities/computed.ts';
+import {
+  compute,
+  computeAll,
+  computeLinear,
+  computePlain,
+  computeTold,
+  contributionsOf,
+  covariance,
+} from '../quantities/computed.ts';
 import { showLength } from '../quantities/show.ts';
 import {
   circularRadius,
@@ -85,24 +93,25 @@ function horizontalErrors(pair: CheckedPair): Maybe<{ readonly east: Value; read
     });
   };
   const [moved, known] = [shift(from), shift(to)];
-  const [east, north] = axes.map((axis) => {
-    const marks = computeAll(
-      [
-        {
-          name: `error of ${base.mark.name} against ${mark.mark.name}, ${axis}`,
-          unit: 'm',
-          formula: {
-            symbol: 'm',
-            expression: 'error of the base’s mark (φ_b, λ_b) minus error of the check’s mark (φ, λ)',
-            evaluable: false,
-            source: BUDGET_SOURCE,
-          },
-        },
-      ],
-      { φ_b: from.latitude, λ_b: from.longitude, φ: to.latitude, λ: to.longitude },
-      (v) => [moved(v.φ_b, v.λ_b)[axis] - known(v.φ, v.λ)[axis]],
-    );
-    const [m] = marks;
+  const marks = computeAll(
+    axes.map((axis) => ({
+      name: `error of ${base.mark.name} against ${mark.mark.name}, ${axis}`,
+      unit: 'm',
+      formula: {
+        symbol: 'm',
+        expression: 'error of the base’s mark (φ_b, λ_b) minus error of the check’s mark (φ, λ)',
+        evaluable: false,
+        source: BUDGET_SOURCE,
+      },
+    })),
+    { φ_b: from.latitude, λ_b: from.longitude, φ: to.latitude, λ: to.longitude },
+    (v) => {
+      const [base, check] = [moved(v.φ_b, v.λ_b), known(v.φ, v.λ)];
+      return [base.east - check.east, base.north - check.north];
+    },
+  );
+  const [east, north] = axes.map((axis, index) => {
+    const m = marks[index];
     return m && summed(`error of a right check at ${name}, ${axis}`, { m, ...local(axis) });
   });
   return east && north ? { east, north } : hole('two results were asked for');
@@ -170,7 +179,8 @@ function summed(name: string, parts: Readonly<Record<string, Value>>): Value {
     evaluable: false,
     source: BUDGET_SOURCE,
   };
-  return compute(name, 'm', formula, parts, (v) => Object.values(v).reduce((sum, part) => sum + part, 0));
+  const terms = Object.entries(parts).map(([symbol, value]) => ({ symbol, value, coefficient: 1 }));
+  return computeLinear(name, 'm', formula, terms);
 }
 
 /** Of marks of one source, what is said of them relative to one another; the larger of the two. */
@@ -360,6 +370,15 @@ const factor = (value: number, confidence: Value, because: string): Value =>
 /** A standard uncertainty as the root of the squares of what it is made of, largest first; what is below a hundredth of it is taken together. */
 function table(error: Value, name: string): Value {
   const u = error.sigma ?? NaN;
+  return computeTold(name, 'm', u, () => {
+    const inputs = sharesOf(error, u);
+    const squares = Object.keys(inputs).map((symbol) => `${symbol}²`);
+    const expression = `√(${squares.join(' + ')})`;
+    return { formula: { symbol: 'u', expression, evaluable: true, source: BUDGET_SOURCE }, inputs };
+  });
+}
+
+function sharesOf(error: Value, u: number): Readonly<Record<string, Value>> {
   const parts = [...contributionsOf(error)]
     .map(([leaf, part]) => ({ leaf, size: Math.abs(part) }))
     .sort((one, other) => other.size - one.size);
@@ -368,15 +387,7 @@ function table(error: Value, name: string): Value {
   const rows = large.map(({ leaf, size }) => sizeOf(leaf) ?? shareOf(leaf, size));
   if (rest > 1e-6 * u)
     rows.push(assumed('all the rest', rest, 'm', 0, 'each below a hundredth of the whole'));
-  const inputs = Object.fromEntries(rows.map((row, index) => [`u${index + 1}`, row]));
-  const squares = Object.keys(inputs).map((symbol) => `${symbol}²`);
-  return computePlain(
-    name,
-    'm',
-    { symbol: 'u', expression: `√(${squares.join(' + ')})`, evaluable: true, source: BUDGET_SOURCE },
-    inputs,
-    u,
-  );
+  return Object.fromEntries(rows.map((row, index) => [`u${index + 1}`, row]));
 }
 
 const shareOf = (leaf: Leaf, size: number): Value =>

@@ -2,6 +2,7 @@
 import { foundInEach, valuesOf } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
+import type { GeoidModel } from '../derive/geoid.ts';
 import type { MarkValues } from '../derive/mark.ts';
 import { kind, type Subject } from './finding.ts';
 import { wrongMarks } from './height-separation-sign.ts';
@@ -36,29 +37,28 @@ interface Apart {
 export function apart(subject: Subject): Apart[] {
   const { geoid, setups, marks } = subject.derivation;
   if (isHole(geoid)) return [];
-  const found = apartFrom(valuesOf(marks), geoid.name, geoid.coarse);
+  const found = apartFrom(valuesOf(marks), geoid);
   if (found.length === 0) return [];
   const turned = new Set(wrongMarks(subject).map(({ mark }) => mark));
   const bases = new Set([...setups.values()].map(({ mark }) => mark));
   return found.filter(({ mark }) => !turned.has(mark) && (setups.size === 0 || bases.has(mark)));
 }
 
-const apartFrom = foundInEach((mark: MarkValues, model: string, coarse: boolean): Apart[] => {
+const apartFrom = foundInEach((mark: MarkValues, geoid: GeoidModel): Apart[] => {
+  const { name: model, coarse } = geoid;
   const { separation, separationPlace } = mark.mark;
   if (!separation || isHole(separation) || isHole(mark.modelSeparation)) return [];
   const difference = separation.value - mark.modelSeparation.value;
-  if (Math.abs(difference) <= allowed(mark, coarse)) return [];
+  if (Math.abs(difference) <= allowed(mark, geoid)) return [];
   const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
   return [{ place, mark, difference, model, coarse }];
 });
 
 /** A coarse model is not compared below this, metres. */
 const COARSE = 3;
-/** What a regional model is good to at one place, one standard uncertainty (common practice), metres. */
-const MODEL = 0.01;
 /** Two-sided, 99 %. */
 const SURELY = 2.58;
 
 /** The uncertainty of a mark's two heights is that of its separation, as far as anything is said of it. */
-const allowed = (mark: MarkValues, coarse: boolean) =>
-  coarse ? COARSE : SURELY * Math.hypot(MODEL, mark.sigmaVertical ?? 0);
+const allowed = (mark: MarkValues, { coarse, error }: GeoidModel) =>
+  coarse ? COARSE : SURELY * Math.hypot(error.sigma ?? 0, mark.sigmaVertical ?? 0);

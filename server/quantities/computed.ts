@@ -94,10 +94,18 @@ export function computePlain(
   return new Result(name, value, unit, formula, inputs, () => NO_SPREAD);
 }
 
+/** The same, of which the story is long and seldom asked for. */
+export const computeTold = (name: string, unit: Unit, value: number, story: () => Story): Computed =>
+  new Told(name, value, unit, once(story));
+
+interface Story {
+  readonly formula: Formula;
+  readonly inputs: Inputs;
+}
+
 /** The same number, taken as it is. */
 export function exact(value: Value): Value {
-  if (value instanceof Result)
-    return new Result(value.name, value.value, value.unit, value.formula, value.inputs, () => EXACT);
+  if (value.origin === 'computed') return copied(value, value.name, value.inputs, EXACT);
   if (value.sigma === 0) return value;
   return value.origin === 'given'
     ? given(value.name, value.value, value.unit, 0, value.typed, value.place)
@@ -106,11 +114,15 @@ export function exact(value: Value): Value {
 
 /** The same value under another name. */
 export const renamed = (value: Value, name: string): Value =>
-  value instanceof Result ? value.told(name, value.inputs) : { ...value, name };
+  value.origin === 'computed' ? copied(value, name, value.inputs, value) : { ...value, name };
 
 /** The story of a result that was computed with exact copies leads on to the numbers that they were copied from. */
 export const toldFrom = (result: Computed, originals: Inputs): Computed =>
-  result instanceof Result ? result.told(result.name, { ...result.inputs, ...originals }) : result;
+  copied(result, result.name, { ...result.inputs, ...originals }, result);
+
+/** How good a result is, is no property of its own that a copy by `...` would take along. */
+const copied = ({ value, unit, formula }: Computed, name: string, inputs: Inputs, spread: Spread): Computed =>
+  new Result(name, value, unit, formula, inputs, () => spread);
 
 /** The given and assumed numbers that a value rests on, each once, in the order of first use. */
 export function leavesOf(value: Value): Leaf[] {
@@ -187,9 +199,30 @@ class Result implements Computed {
   get unknown() {
     return this.#spread().unknown;
   }
+}
 
-  told(name: string, inputs: Inputs): Result {
-    return new Result(name, this.value, this.unit, this.formula, inputs, this.#spread);
+class Told implements Computed {
+  readonly origin = 'computed';
+  readonly sigma = null;
+  readonly contributions = NO_SPREAD.contributions;
+  readonly unknown = NO_SPREAD.unknown;
+  readonly #story: () => Story;
+
+  constructor(
+    readonly name: string,
+    readonly value: number,
+    readonly unit: Unit,
+    story: () => Story,
+  ) {
+    this.#story = story;
+  }
+
+  get formula() {
+    return this.#story().formula;
+  }
+
+  get inputs() {
+    return this.#story().inputs;
   }
 }
 
