@@ -12,8 +12,10 @@ import { lensesOf } from '../server/features/lenses.ts';
 import { linksIn } from '../server/features/links.ts';
 import { cursorAt } from '../server/features/cursor.ts';
 import { declarationOf, editedTogether, nameAt, rename, usesOf, written } from '../server/features/names.ts';
+import { mendAllOf, safeMends } from '../server/features/mend-all.ts';
 import { noticesOf } from '../server/features/notices.ts';
 import { foldsIn, outlineOf, selectionsAt, thingsIn } from '../server/features/outline.ts';
+import { refactoringsAt } from '../server/features/refactorings/refactorings.ts';
 import { semanticTokensIn } from '../server/features/semantic-tokens.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
 import { NO_FILES } from '../server/session/files.ts';
@@ -391,6 +393,14 @@ describe('any text', () => {
             ...thingsIn(session).map((thing) => thing.at),
             ...completionAt(inspection, offset).map((offer) => ({ start: offer.start, end: offset })),
             ...changesFor(inspection, offset, offset).flatMap(({ edits }) => edits.map((edit) => edit.at)),
+            ...refactoringsAt(inspection, NO_FILES, offset).flatMap(({ edits }) =>
+              edits.map((edit) => edit.at),
+            ),
+            ...inspection.findings.flatMap(({ code }) =>
+              (mendAllOf(code, inspection)?.edits ?? []).map((edit) => edit.at),
+            ),
+            ...safeMends(inspection, NO_FILES).map((edit) => edit.at),
+            ...formattingAbove(session.document, offset),
           ];
           const hover = hoverAt(inspection, offset);
           if (hover) stretches.push(hover.at);
