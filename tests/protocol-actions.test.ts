@@ -69,6 +69,16 @@ describe('code actions', () => {
     expect(move && after(move, 'day.trib', day)).toBe(day.replace(mark, ''));
   });
 
+  it('are only fixes where nobody has asked, but the client by itself', async () => {
+    const ofItself = await client.request<CodeAction[]>('textDocument/codeAction', {
+      textDocument: { uri: hand.uri },
+      range: { start: hand.place('250 mm'), end: hand.place('250 mm') },
+      context: { diagnostics: known, triggerKind: 2 },
+    });
+    expect(ofItself.filter(({ kind }) => kind !== 'quickfix')).toEqual([]);
+    expect((await ask('250 mm')).some(({ kind }) => kind === 'refactor.rewrite')).toBe(true);
+  });
+
   it('come as they are asked for: refactorings alone, or what is mended on saving', async () => {
     const kinds = async (at: string, only?: string[]) => (await ask(at, only)).map(({ kind }) => kind);
     expect(await kinds('250 mm', ['refactor'])).toEqual(['refactor.rewrite']);

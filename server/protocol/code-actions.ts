@@ -1,6 +1,7 @@
 /** Fixes of findings as quick fixes, one by one and all of a kind; what is safe to mend on saving; and refactorings. */
 import {
   CodeActionKind,
+  CodeActionTriggerKind,
   type CodeAction,
   type CodeActionContext,
   type Connection,
@@ -27,7 +28,7 @@ export function answerCodeActions(connection: Connection, sessions: OpenSessions
     const { start, end } = toOffsets(session.document, range);
     return [
       ...(asksFor(context, CodeActionKind.QuickFix) ? fixes(session, start, end, context.diagnostics) : []),
-      ...(asksFor(context, CodeActionKind.Refactor) ? refactorings(session, start, context) : []),
+      ...(wantsRefactorings(context) ? refactorings(session, start, context) : []),
       // What mends without being asked about each is for saving, and for whoever asks for it by name.
       ...(context.only && asksFor(context, FIX_ALL) ? fixAll(session) : []),
     ];
@@ -92,6 +93,11 @@ export function answerCodeActions(connection: Connection, sessions: OpenSessions
 /** A client that asks for `refactor` means `refactor.move`, too; one that names no kind means all. */
 const asksFor = ({ only }: CodeActionContext, kind: string) =>
   !only || only.some((wanted) => isWithin(kind, wanted) || isWithin(wanted, kind));
+
+/** A client asks by itself wherever the cursor goes; what must be tried on the whole session waits for somebody to ask. */
+const wantsRefactorings = (context: CodeActionContext) =>
+  asksFor(context, CodeActionKind.Refactor) &&
+  (context.only !== undefined || context.triggerKind !== CodeActionTriggerKind.Automatic);
 
 const isWithin = (kind: string, whole: string) =>
   whole === '' || kind === whole || kind.startsWith(`${whole}.`);
