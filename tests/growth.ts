@@ -3,7 +3,7 @@
 /**
  * Against four runs with the short text, so that both read as much and leave as much behind.
  *
- * @param most enough rounds have been tried once the ratio is below this, or far above
+ * @param most enough rounds have been tried once the ratio is below this, or well above
  */
 export function growth(
   texts: readonly [string, string],
@@ -16,7 +16,7 @@ export function growth(
     four = Math.min(four, elapsed(work, texts[0], 4 * times));
     long = Math.min(long, elapsed(work, texts[1], times));
     const ratio = (4 * long) / four;
-    if ((round >= 1 && ratio < most) || (round >= 7 && ratio > 2 * most)) break;
+    if ((round >= 1 && ratio < most) || (round >= 9 && ratio > 1.2 * most)) break;
   }
   return (4 * long) / four;
 }
