@@ -9,7 +9,7 @@ import { pointsReader } from '../server/evidence/points/points-file.ts';
 import { inspect } from '../server/inspect.ts';
 import { fixed } from '../server/record/points-numbers.ts';
 import { textCell } from '../server/record/points-table.ts';
-import type { Files } from '../server/session/files.ts';
+import { NO_FILES, type Files } from '../server/session/files.ts';
 import { folderWith, tribrach } from './command-line-run.ts';
 import { ask, isInstalled } from './reference/proj-tools.ts';
 
@@ -342,6 +342,19 @@ describe('cells', () => {
     );
     expect([fixed(-0.00001, 3), fixed(NaN, 3), fixed(2.5, 0)]).toEqual(['0.000', '', '3']);
   });
+});
+
+it('rows in the notes are read, called what stands in quotes above them', () => {
+  const text = points(
+    'name, east m, north m, height m orthometric, code, time local',
+    '  row         101, -40990.120, 165002.331, 5.620, KB, 09:12\n',
+    'typed in',
+  );
+  const { derivation, findings } = inspect(openDocument('day.trib', SESSION + text), NO_FILES);
+  expect(findings.map(({ code }) => code)).not.toContain('points/unreadable');
+  expect(derivation.points.map((set) => [set.kind, set.name, set.scan().rowCount])).toEqual([
+    ['rows', 'typed in', 1],
+  ]);
 });
 
 describe('problems in a points file', () => {

@@ -23,7 +23,7 @@ import type { ColumnPlan } from '../evidence/points/column-plan.ts';
 export interface PointSet {
   readonly kind: 'file' | 'rows' | 'point';
   readonly entry: Points | Point;
-  /** The file as typed, else the name of the point, else `rows`. */
+  /** The file as typed, the name of the point, or what rows are called, else `rows`. */
   readonly name: string;
   /** Where the file lies, seen from where the session was opened. */
   readonly path: string | null;
@@ -236,7 +236,7 @@ const rowsSet = remembered(
     return {
       kind: 'rows',
       entry,
-      name: 'rows',
+      name: entry.title ?? 'rows',
       path: null,
       ...shared(entry, planned, frame, surfaces),
       read,

@@ -111,19 +111,23 @@ export function bindEvent({ header, base }: Source): Event {
 export const EVENT_KINDS: readonly string[] = ['disturbance', 're-level', 'power-loss'];
 
 export function bindPoints({ header, details, base }: Source): Points {
-  const file = header.text();
+  const text = header.text();
+  const quoted = text ? { text: text.text, place: header.at(text) } : null;
   header.finish();
   const columns = details.one('columns', takeColumns);
+  const rows = details.all('row', takeRow);
+  const inNotes = rows.length > 0;
   return {
     ...base,
     kind: 'points',
-    file: file ? { text: file.text, place: header.at(file) } : null,
+    file: inNotes ? null : quoted,
+    title: inNotes ? (quoted?.text ?? null) : null,
     from: details.one('from', takeNamed),
     by: details.one('by', takeNamed),
     state: details.one('state', takeNamed),
     columns: columns?.columns ?? [],
     columnsPlace: columns?.place ?? null,
-    rows: details.all('row', takeRow),
+    rows,
     separator: details.one('separator', takeNamed),
     decimal: details.one('decimal', takeNamed),
   };

@@ -308,7 +308,10 @@ export interface Event extends Base {
 
 export interface Points extends Base {
   readonly kind: 'points';
+  /** Null where the rows stand in the notes. */
   readonly file: Quoted | null;
+  /** What such rows are called. */
+  readonly title: string | null;
   readonly from: Named | null;
   readonly by: Named | null;
   readonly state: Named | null;
