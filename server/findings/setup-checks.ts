@@ -1,4 +1,5 @@
 /** The checks of each setup: all of them, and those that can prove something. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import { isHole } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { CheckValues } from '../derive/check.ts';
@@ -16,8 +17,10 @@ export const setupDays = ({ setups, checks }: Derivation): readonly SetupDay[] =
   daysOf(valuesOf(setups), checks);
 
 const daysOf = remembered((setups: readonly SetupValues[], checks: readonly CheckValues[]) => {
-  const days = (latest && patchedDays(latest, setups, checks)) ?? groupedDays(setups, checks);
-  latest = { setups, checks, days };
+  const ends = [setups[0], setups[setups.length - 1]].filter((setup) => setup !== undefined);
+  const before = ends.map((setup) => kept.get(setup)).find((known) => known !== undefined);
+  const days = (before && patchedDays(before, setups, checks)) ?? groupedDays(setups, checks);
+  for (const setup of ends) kept.set(setup, { setups, checks, days });
   return days;
 });
 
@@ -26,7 +29,8 @@ interface Days {
   readonly checks: readonly CheckValues[];
   readonly days: readonly SetupDay[];
 }
-let latest: Days | null = null;
+/** With the first and the last setup, of which an edit leaves one as it was. */
+const kept = keptWith<SetupValues, Days>();
 
 /** After an edit most days are the ones before; null where setups or checks have come or gone. */
 function patchedDays(

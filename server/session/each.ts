@@ -125,19 +125,20 @@ function replacedIn(before: Run, circumstances: readonly unknown[]): readonly un
 export function changedPlaces(before: readonly object[], now: readonly object[]): readonly number[] | null {
   if (before.length !== now.length) return null;
   const known = changes.get(now);
-  if (known?.before === before) return known.places;
+  if (known?.before.deref() === before) return known.places;
   let places: number[] | null = [];
   for (let index = 0; index < now.length && places; index += 1) {
     if (before[index] === now[index]) continue;
     places = places.length < FEW ? [...places, index] : null;
   }
-  changes.set(now, { before, places });
+  // Weakly, or each list would keep all those before it.
+  changes.set(now, { before: new WeakRef(before), places });
   return places;
 }
 const FEW = 16;
 const changes = keptWith<
   readonly object[],
-  { readonly before: readonly object[]; readonly places: readonly number[] | null }
+  { readonly before: WeakRef<readonly object[]>; readonly places: readonly number[] | null }
 >();
 
 /** The answers to each thing under the same circumstances, which each of them rests on. */

@@ -111,11 +111,7 @@ const asTyped = (value: Value): string => {
   return METRIC.test(value.typed) ? value.typed : `${value.typed} = ${metresOf(value)}`;
 };
 
-/** `−1.2 in = −0.0305 m`. */
-function signed(value: Value, sign: 1 | -1): string {
-  const mark = sign < 0 ? '−' : '+';
-  return `${mark}${asTyped(value).replace('= ', `= ${mark}`)}`;
-}
+const signed = (value: Value, sign: 1 | -1) => `${sign < 0 ? '−' : '+'}${asTyped(value)}`;
 
 /** What was typed in other units has its metres on a line of their own. */
 const typedLines = (value: Value, tone: string) =>
