@@ -11,7 +11,7 @@ export const folderTests: Tests = {
   },
 
   'a session in each folder reads the files that it names': async () => {
-    for (const folder of workspace.workspaceFolders ?? []) {
+    for (const folder of bothFolders()) {
       const { uri } = await shown(Uri.joinPath(folder.uri, 'samples', 'north-arm.trib'));
       const codes = () => languages.getDiagnostics(uri).map(({ message }) => message);
       // Its marks come from another file; without it the session would be full of errors.
@@ -22,7 +22,7 @@ export const folderTests: Tests = {
   },
 
   'what is missing in one folder is not taken from the other': async () => {
-    for (const folder of workspace.workspaceFolders ?? []) {
+    for (const folder of bothFolders()) {
       const content = 'job "Quay"\nuse "nowhere.trib"\n';
       const uri = Uri.joinPath(folder.uri, 'quay.trib');
       await workspace.fs.writeFile(uri, new TextEncoder().encode(content));
@@ -36,6 +36,12 @@ export const folderTests: Tests = {
     }
   },
 };
+
+/** A test that met no folder would have tried nothing. */
+function bothFolders() {
+  same('folders', workspace.workspaceFolders?.length, 2);
+  return workspace.workspaceFolders ?? [];
+}
 
 async function shown(uri: Uri): Promise<TextDocument> {
   const document = await workspace.openTextDocument(uri);
