@@ -6,7 +6,7 @@ import type { Files } from '../session/files.ts';
 import type { Session } from '../session/session.ts';
 import { calibrated, type CalibratedValues } from './calibration.ts';
 import { bytesOf } from './evidence-files.ts';
-import { NOTHING, remembered, type Nothing } from './remembered.ts';
+import { NOTHING, remembered, tokenOf, type Nothing, type Token } from './remembered.ts';
 
 export interface CalibratedAntennaOf {
   readonly antenna: Antenna;
@@ -17,29 +17,23 @@ export interface CalibratedAntennaOf {
 /** Antennas whose notes give no phase centre take it from their calibration file. */
 export function antennasOf(session: Session, files: Files): CalibratedAntennaOf[] {
   const date = session.job?.date;
-  const day = dayToken(date && !isHole(date) ? date.day * 86_400 : null);
+  const day = tokenOf(date && !isHole(date) ? date.day * 86_400 : null);
   return [...session.antennas.values()].map((antenna) =>
     antennaOf(antenna, antenna.calibration ? bytesOf(antenna.calibration.file, files) : NOTHING, day),
   );
 }
 
 const antennaOf = remembered(
-  (antenna: Antenna, file: Uint8Array | Refusal | Nothing, day: DayToken): CalibratedAntennaOf => {
+  (
+    antenna: Antenna,
+    file: Uint8Array | Refusal | Nothing,
+    day: Token<number | null>,
+  ): CalibratedAntennaOf => {
     if (!antenna.calibration || file === NOTHING) return { antenna, calibration: null };
-    const calibration = calibrated(antenna, antenna.calibration, file as Uint8Array | Refusal, day.seconds);
+    const calibration = calibrated(antenna, antenna.calibration, file as Uint8Array | Refusal, day.worth);
     return {
       antenna: antenna.phaseCentre ? antenna : { ...antenna, phaseCentre: calibration.phaseCentre },
       calibration,
     };
   },
 );
-
-interface DayToken {
-  readonly seconds: number | null;
-}
-const dayTokens = new Map<number | null, DayToken>();
-function dayToken(seconds: number | null): DayToken {
-  const token = dayTokens.get(seconds) ?? { seconds };
-  dayTokens.set(seconds, token);
-  return token;
-}

@@ -6,7 +6,7 @@ import { resolvePath, type Files } from '../session/files.ts';
 import type { Session } from '../session/session.ts';
 import { recordingValues, type RecordingValues } from './evidence-recording.ts';
 import type { Frame } from './frame.ts';
-import { interned, NOTHING, orNull, remembered, type Nothing } from './remembered.ts';
+import { interned, NOTHING, orNull, remembered, sameRefusal, type Nothing } from './remembered.ts';
 import { withEvidence, type SetupValues } from './setup.ts';
 
 /** Setups with what was recorded of them. */
@@ -53,14 +53,7 @@ const recordingTable = remembered(
 /** The bytes of a recording, or a refusal that is the same object for the same reason. */
 export function bytesOf({ text, place }: Quoted, files: Files): Uint8Array | Refusal {
   const bytes = files.bytes(resolvePath(place.path, text));
-  return isRefusal(bytes) ? unreadable(bytes.refused) : bytes;
-}
-
-const refusals = new Map<string, Refusal>();
-function unreadable(because: string): Refusal {
-  const known = refusals.get(because) ?? { refused: because };
-  refusals.set(because, known);
-  return known;
+  return isRefusal(bytes) ? sameRefusal(bytes) : bytes;
 }
 
 const recordedSetup = remembered(

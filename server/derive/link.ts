@@ -18,7 +18,7 @@ import { streamValues, type StreamValues } from './link-stream.ts';
 import type { MarkValues } from './mark.ts';
 import { sameDatum } from './frame.ts';
 import { saidOf, type PointSet } from './points.ts';
-import { NOTHING, remembered, type Nothing } from './remembered.ts';
+import { NOTHING, remembered, tokenOf, type Nothing, type Token } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
 
 export interface LinkValues {
@@ -38,7 +38,7 @@ export function linkValues(
   const only = session.setups.size === 1 ? (valuesOf(session.setups)[0]?.name ?? null) : null;
   const streams = session.streams.map((stream) => {
     const name = stream.from?.name ?? only ?? 'base';
-    return streamOf(stream, radioOf(ends, name) ?? NOTHING, nameToken(name));
+    return streamOf(stream, radioOf(ends, name) ?? NOTHING, tokenOf(name));
   });
   const farthest = (base: Radio, rover: Radio | null) => {
     const check = farthestCheck(base, rover, session, checks);
@@ -68,8 +68,8 @@ export function partnerOf(rover: Radio, { bases }: RadioEnds): Radio | null {
 }
 
 const streamOf = remembered(
-  (stream: Stream, radio: Radio | Nothing, name: { readonly name: string }): StreamValues =>
-    streamValues(stream, name.name, radio === NOTHING ? null : (radio as Radio)),
+  (stream: Stream, radio: Radio | Nothing, { worth: name }: Token<string>): StreamValues =>
+    streamValues(stream, name, radio === NOTHING ? null : (radio as Radio)),
 );
 const reachOf = remembered((base: Radio, rover: Radio | Nothing, farthest: Farthest | Nothing): ReachValues =>
   reachValues(
@@ -78,13 +78,6 @@ const reachOf = remembered((base: Radio, rover: Radio | Nothing, farthest: Farth
     farthest === NOTHING ? null : (farthest as Farthest),
   ),
 );
-
-const tokens = new Map<string, { readonly name: string }>();
-function nameToken(name: string): { readonly name: string } {
-  const token = tokens.get(name) ?? { name };
-  tokens.set(name, token);
-  return token;
-}
 
 /** The check farthest from its base; radios called after a setup or a rover count that one's checks only. */
 function farthestCheck(

@@ -7,7 +7,7 @@ import { resolvePath, type Files } from '../session/files.ts';
 import type { Session } from '../session/session.ts';
 import { EGM96, isBuiltIn, type GeoidModel } from './geoid.ts';
 import { geoidFromFile } from './geoid-file.ts';
-import { interned, remembered } from './remembered.ts';
+import { interned, remembered, tokenOf, type Token } from './remembered.ts';
 
 export type Geoids = (name: string, file: boolean) => Maybe<GeoidModel>;
 
@@ -34,7 +34,7 @@ export function geoidsOf(session: Session, files: Files): Geoids {
 /** Models that keyed heights name, resolved once so that the answer can be remembered. */
 export function modelsByName(session: Session, geoids: Geoids): readonly NamedModel[] {
   const names = new Set(modelsNamed(valuesOf(session.setups)));
-  return interned([...names].map((name) => namedModel(geoids(name, name.includes('.')), nameToken(name))));
+  return interned([...names].map((name) => namedModel(geoids(name, name.includes('.')), tokenOf(name))));
 }
 const modelsNamed = foundInEach(({ keyed }: Setup) =>
   keyed.flatMap(({ height }) => (height?.geoid ? [height.geoid.name] : [])),
@@ -43,13 +43,7 @@ export interface NamedModel {
   readonly name: string;
   readonly model: Maybe<GeoidModel>;
 }
-const tokens = new Map<string, { readonly name: string }>();
-function nameToken(name: string): { readonly name: string } {
-  const token = tokens.get(name) ?? { name };
-  tokens.set(name, token);
-  return token;
-}
-const namedModel = remembered((model: GeoidModel | Hole, token: { readonly name: string }): NamedModel => ({
-  name: token.name,
+const namedModel = remembered((model: GeoidModel | Hole, { worth: name }: Token<string>): NamedModel => ({
+  name,
   model,
 }));

@@ -16,7 +16,7 @@ import { withRecording } from './evidence-recording.ts';
 import { gridNamed, systemNamed, type Frame } from './frame.ts';
 import { placedHeight } from './heights.ts';
 import { pointsPlan, type PlanProblem, type PointsForm } from './points-plan.ts';
-import { NOTHING, remembered, type Nothing } from './remembered.ts';
+import { NOTHING, remembered, sameRefusal, tokenOf, type Nothing, type Token } from './remembered.ts';
 import type { ColumnPlan } from '../evidence/points/column-plan.ts';
 
 /** Points that share their columns, base, rover and state. */
@@ -110,7 +110,7 @@ export function pointSets(
       frame,
       surfaces,
       refusalOf(bytes),
-      pathToken(path),
+      tokenOf(path),
     );
   });
 }
@@ -129,16 +129,6 @@ function asRecorded(point: Point, session: Session, frame: Frame, files: Files):
 
 const refusalOf = (bytes: Uint8Array | Refusal): Refusal | Nothing =>
   isRefusal(bytes) ? sameRefusal(bytes) : NOTHING;
-/** A refusal in the same words is the same object, so that what rests on it need not be computed again. */
-const sameRefusal = ({ refused }: Refusal) => tokenOf(refusals, refused, () => ({ refused }));
-const refusals = new Map<string, Refusal>();
-const pathToken = (path: string) => tokenOf(paths, path, () => ({ path }));
-const paths = new Map<string, { readonly path: string }>();
-function tokenOf<Token>(tokens: Map<string, Token>, key: string, make: () => Token): Token {
-  const token = tokens.get(key) ?? make();
-  tokens.set(key, token);
-  return token;
-}
 
 const fileSet = remembered(
   (
@@ -147,7 +137,7 @@ const fileSet = remembered(
     frame: Frame,
     surfaces: ReadonlyMap<string, LocalSurface>,
     refusal: Refusal | Nothing,
-    { path }: { readonly path: string },
+    { worth: path }: Token<string>,
   ): PointSet => {
     const whole = bytes === NOTHING ? null : (bytes as Uint8Array);
     const chunks = () => (whole ? sliced(whole) : isRefusal(refusal) ? refusal : refuse('it cannot be read'));

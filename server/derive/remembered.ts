@@ -1,5 +1,6 @@
 /** Functions that answer again what they answered before for the very same objects, so that an edit recomputes only what it touches. */
 import { keptWith, type Kept } from '../../grammar/kept-with.ts';
+import type { Refusal } from '../quantities/refusal.ts';
 
 /** Most branches go on in one way only, and need no table for it. */
 interface Branch {
@@ -11,6 +12,25 @@ interface Branch {
 /** Stands in where a function's argument may be absent: absence needs an identity, too. */
 export const NOTHING: { readonly nothing: true } = { nothing: true };
 export type Nothing = typeof NOTHING;
+
+/** A text, a number or null as an object, the same one each time, so that it can be an argument of a remembered function. */
+export interface Token<Worth> {
+  readonly worth: Worth;
+}
+const tokens = new Map<unknown, Token<unknown>>();
+export function tokenOf<Worth extends string | number | null>(worth: Worth): Token<Worth> {
+  const token = tokens.get(worth) ?? { worth };
+  tokens.set(worth, token);
+  return token as Token<Worth>;
+}
+
+/** A refusal in the same words is the same object, so that what rests on it need not be computed again. */
+export function sameRefusal(refusal: Refusal): Refusal {
+  const known = refusals.get(refusal.refused) ?? refusal;
+  refusals.set(refusal.refused, known);
+  return known;
+}
+const refusals = new Map<string, Refusal>();
 
 export const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | null =>
   thing === NOTHING ? null : (thing as Thing);

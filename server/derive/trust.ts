@@ -7,7 +7,7 @@ import type { Session } from '../session/session.ts';
 import type { CheckValues } from './check.ts';
 import type { Derivation } from './derivation.ts';
 import type { Frame } from './frame.ts';
-import { interned, NOTHING, orNull, remembered, type Nothing } from './remembered.ts';
+import { interned, NOTHING, orNull, remembered, tokenOf, type Nothing, type Token } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
 import { movementBetween, type Movement } from './trust-movement.ts';
 import { provesNothing, shortfallsOf } from './trust-quality.ts';
@@ -141,7 +141,7 @@ function dayAt({ checks, events, inTextOrder, rovers, job, frame }: DayFacts) {
   const places = new Map<Bound, number>(inTextOrder.map((entry, place) => [entry, place]));
   const inOrder = (entries: readonly Bound[]) =>
     entries.toSorted((one, other) => (places.get(one) ?? 0) - (places.get(other) ?? 0));
-  const names = interned(rovers.map(roverToken));
+  const names = interned(rovers.map(tokenOf));
   return (setup: SetupValues): readonly RoverTrust[] => {
     // A check of which nobody knows the base may be of this one.
     const own = bySetup.has(null)
@@ -160,25 +160,15 @@ const trustAt = remembered(
     checks: readonly CheckValues[],
     events: readonly Event[],
     inTextOrder: readonly Bound[],
-    names: readonly RoverName[],
+    names: readonly Token<string | null>[],
     job: Job | Nothing,
     frame: Frame,
   ): readonly RoverTrust[] => {
-    const rovers = names.map(({ name }) => name);
+    const rovers = names.map(({ worth }) => worth);
     const facts = { setups: [setup], checks, events, inTextOrder, rovers, job: orNull<Job>(job), frame };
     return rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge));
   },
 );
-
-interface RoverName {
-  readonly name: string | null;
-}
-const roverNamed = new Map<string | null, RoverName>();
-function roverToken(name: string | null): RoverName {
-  const token = roverNamed.get(name) ?? { name };
-  roverNamed.set(name, token);
-  return token;
-}
 
 /** Rovers that checks or points name; where there is but one, what names none is its, too. */
 export function roverNames(

@@ -648,13 +648,10 @@ function keyedBar(bar: KeyedBar, arp: Value | null, x: number, width: number, sc
   if (!arp || sameHeight(bar.level, arp)) return group(solid, zigzag);
   const right = yOf(scale, arp.value);
   const gap = { x, y: Math.min(top, right), width, height: Math.abs(top - right) };
-  return group(
-    solid,
-    box('outline-bad', gap.x, gap.y, gap.width, gap.height),
-    hatching('bad-hair', gap, 4, false),
-    hatching('bad-hair', gap, 4),
-    zigzag,
-  );
+  // What is missing is an empty frame, and what is too much a full one: neither may be taken for the other.
+  const full =
+    bar.level > arp.value ? [hatching('bad-hair', gap, 4, false), hatching('bad-hair', gap, 4)] : [];
+  return group(solid, box('outline-bad', gap.x, gap.y, gap.width, gap.height), ...full, zigzag);
 }
 
 /** Each reading in figures: what the tape said and the ARP height that follows. */
