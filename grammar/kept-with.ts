@@ -34,3 +34,21 @@ export function keptWith<Key extends object, Value>(): Kept<Key, Value> {
   }
   return Keeper;
 }
+
+const together = keptWith<object, Map<object, unknown>>();
+
+/**
+ * The same where many memories are kept with one object: they share what is added to it, since an object with dozens of
+ * fields of its own would be read slowly ever after.
+ */
+export function keptTogether<Key extends object, Value>(): Kept<Key, Value> {
+  const kept: Kept<Key, Value> = {
+    get: (key) => together.get(key)?.get(kept) as Value | undefined,
+    set: (key, value) => {
+      const known = together.get(key);
+      if (known) known.set(kept, value);
+      else together.set(key, new Map([[kept, value]]));
+    },
+  };
+  return kept;
+}

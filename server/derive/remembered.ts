@@ -1,5 +1,5 @@
 /** Functions that answer again what they answered before for the very same objects, so that an edit recomputes only what it touches. */
-import { keptWith, type Kept } from '../../grammar/kept-with.ts';
+import { keptTogether, keptWith, type Kept } from '../../grammar/kept-with.ts';
 import type { Refusal } from '../quantities/refusal.ts';
 
 /** Most branches go on in one way only, and need no table for it. */
@@ -39,7 +39,7 @@ export const orNull = <Thing extends object>(thing: Thing | Nothing): Thing | nu
 export function remembered<First extends object, Rest extends readonly object[], Answer>(
   answer: (first: First, ...rest: Rest) => Answer,
 ): (first: First, ...rest: Rest) => Answer {
-  const roots = keptWith<First, Branch>();
+  const roots = keptTogether<First, Branch>();
   return (first, ...rest) => {
     const leaf = descend(rootOf(first, roots), rest);
     leaf.answer ??= { value: answer(first, ...rest) };

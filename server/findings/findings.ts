@@ -9,9 +9,9 @@ import { unreadBy } from './unread.ts';
 type Reported = ReturnType<AnyFindingKind['report']>[number];
 
 export function findingsOf(subject: Subject): Finding[] {
-  const reported = CATALOGUE.flatMap((kind) => kind.report(subject)).map((finding) =>
-    withUnread(settled(finding, subject)),
-  );
+  const reported: Reported[] = [];
+  for (const kind of CATALOGUE)
+    for (const finding of kind.report(subject)) reported.push(withUnread(settled(finding, subject)));
   return inTextOrder(hungUnderRoots(reported), subject.session);
 }
 

@@ -35,27 +35,34 @@ function takeOccupation(reader: LineReader, name: string): Occupation {
   }
 }
 
-export function bindCheck({ header, details, base }: Source): Check {
+export function bindCheck({ header, details, entry, place, remarks }: Source): Check {
   const name = takeNamed(header)?.name ?? '';
-  const occupation = takeOccupation(header, name);
+  const { on, at, by, from } = takeOccupation(header, name);
   header.finish(['on', 'at', 'by', 'from']);
-  return { ...base, kind: 'check', name, ...occupation, ...occupied(details, name) };
+  const { pole, observed, quality, spread } = occupied(details, name);
+  return { entry, place, remarks, kind: 'check', name, on, at, by, from, pole, observed, quality, spread };
 }
 
-export function bindPoint({ header, details, base }: Source): Point {
+export function bindPoint({ header, details, entry, place, remarks }: Source): Point {
   const name = takeNamed(header)?.name ?? '';
   const description = header.text()?.text ?? null;
   const { at, by, from } = takeOccupation(header, name);
   header.finish(['at', 'by', 'from']);
+  const { pole, observed, quality, spread } = occupied(details, name);
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'point',
     name,
     description,
     at,
     by: by ?? details.one('by', takeNamed),
     from: from ?? details.one('from', takeNamed),
-    ...occupied(details, name),
+    pole,
+    observed,
+    quality,
+    spread,
     state: details.one('state', takeNamed),
   };
 }
@@ -86,7 +93,7 @@ function occupied(details: Source['details'], name: string) {
   };
 }
 
-export function bindEvent({ header, base }: Source): Event {
+export function bindEvent({ header, entry, place, remarks }: Source): Event {
   const what = takeNamed(header);
   let at: Maybe<Moment> | null = null;
   let on: Named | null = null;
@@ -105,12 +112,12 @@ export function bindEvent({ header, base }: Source): Event {
       typed: what.name,
       allowed: EVENT_KINDS.join(', '),
     });
-  return { ...base, kind: 'event', what: what?.name ?? '', at, on, text };
+  return { entry, place, remarks, kind: 'event', what: what?.name ?? '', at, on, text };
 }
 
 export const EVENT_KINDS: readonly string[] = ['disturbance', 're-level', 'power-loss'];
 
-export function bindPoints({ header, details, base }: Source): Points {
+export function bindPoints({ header, details, entry, place, remarks }: Source): Points {
   const text = header.text();
   const quoted = text ? { text: text.text, place: header.at(text) } : null;
   header.finish();
@@ -118,7 +125,9 @@ export function bindPoints({ header, details, base }: Source): Points {
   const rows = details.all('row', takeRow);
   const inNotes = rows.length > 0;
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'points',
     file: inNotes ? null : quoted,
     title: inNotes ? (quoted?.text ?? null) : null,

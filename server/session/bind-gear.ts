@@ -7,12 +7,14 @@ import type { LineReader } from './line-reader.ts';
 import { missing, takeAccuracy, takeGeoid, takeNamed, takePole, takeQuoted } from './phrases.ts';
 import { bareNumber, quantity, takeQuantity } from './quantities.ts';
 
-export function bindAntenna({ header, details, base }: Source): Antenna {
+export function bindAntenna({ header, details, entry, place, remarks }: Source): Antenna {
   const name = takeNamed(header)?.name ?? '';
   const description = header.text()?.text ?? null;
   header.finish();
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'antenna',
     name,
     description,
@@ -74,12 +76,14 @@ function takeTapePoint(reader: LineReader, antenna: string): TapePoint {
   return { name, radius: radius ?? because, above: above ?? because, place: reader.place };
 }
 
-export function bindRover({ header, details, base }: Source): Rover {
+export function bindRover({ header, details, entry, place, remarks }: Source): Rover {
   const name = takeNamed(header)?.name ?? '';
   const description = header.text()?.text ?? null;
   header.finish();
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'rover',
     name,
     description,
@@ -108,13 +112,15 @@ function takeScale(reader: LineReader): Maybe<Value> {
   return { ...difference, value: 1 + difference.value };
 }
 
-export function bindSurface({ header, details, base }: Source): LocalSurface {
+export function bindSurface({ header, details, entry, place, remarks }: Source): LocalSurface {
   const name = takeNamed(header)?.name ?? '';
   const description = header.text()?.text ?? null;
   header.finish();
   const offset = details.one('offset', (line) => takeOffset(line, name), ['above', 'below']);
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'surface',
     name,
     description,
@@ -123,12 +129,14 @@ export function bindSurface({ header, details, base }: Source): LocalSurface {
   };
 }
 
-export function bindGround({ header, details, base }: Source): Ground {
+export function bindGround({ header, details, entry, place, remarks }: Source): Ground {
   const name = takeNamed(header)?.name ?? '';
   const description = header.text()?.text ?? null;
   header.finish();
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'ground',
     name,
     description,

@@ -9,12 +9,14 @@ import { takeDate } from './moments.ts';
 import { takeAccuracy, takeEpoch, takeGeoid, takeLimits, takeNamed, takeQuoted } from './phrases.ts';
 import { takeQuantity } from './quantities.ts';
 
-export function bindJob({ header, details, base }: Source): Job {
+export function bindJob({ header, details, entry, place, remarks }: Source): Job {
   const title = header.nameOrText()?.name ?? '';
   header.finish();
   const datum = details.one('datum', takeDatum, ['by', 'epoch', 'plate']);
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'job',
     title,
     language: details.one('language', takeNamed),
@@ -68,10 +70,10 @@ function takePlate(reader: LineReader): Named | null {
   return plate;
 }
 
-export function bindUse({ header, base }: Source): Use {
+export function bindUse({ header, entry, place, remarks }: Source): Use {
   const path = takeQuoted(header);
   header.finish();
-  return { ...base, kind: 'use', path };
+  return { entry, place, remarks, kind: 'use', path };
 }
 
 /** `UTC`, `UTC+01:00` or `UTC-3:30`: how far the clock is ahead of UTC. */

@@ -7,11 +7,13 @@ import { isOpen } from './moments.ts';
 import { missing, takeNamed, takeQuoted } from './phrases.ts';
 import { bareNumber, takeQuantity } from './quantities.ts';
 
-export function bindRadio({ header, details, base }: Source): Radio {
+export function bindRadio({ header, details, entry, place, remarks }: Source): Radio {
   const name = takeNamed(header)?.name ?? '';
   header.finish();
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'radio',
     name,
     carrier: details.one('carrier', (line) => takeQuantity(line, 'frequency', 'carrier')),
@@ -27,12 +29,14 @@ export function bindRadio({ header, details, base }: Source): Radio {
   };
 }
 
-export function bindStream({ header, details, base }: Source): Stream {
+export function bindStream({ header, details, entry, place, remarks }: Source): Stream {
   const from = header.word('from') ? takeNamed(header) : null;
   header.finish(['from']);
   const tracked = details.one('tracked', takeTracked);
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'stream',
     from,
     messages: details.all('message', takeMessage, ['every', 'after']),

@@ -9,7 +9,7 @@ import { isOpen } from './moments.ts';
 import { missing, takeAccuracy, takeEpoch, takeNamed, takeQuoted, takeSource } from './phrases.ts';
 import { takeQuantity } from './quantities.ts';
 
-export function bindMark({ header, details, base }: Source): Mark {
+export function bindMark({ header, details, entry, place, remarks }: Source): Mark {
   const name = takeNamed(header)?.name ?? '';
   const description = header.text()?.text ?? null;
   header.finish();
@@ -19,7 +19,9 @@ export function bindMark({ header, details, base }: Source): Mark {
     place: line.place,
   }));
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'mark',
     name,
     description,

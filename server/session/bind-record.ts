@@ -6,20 +6,20 @@ import type { Correction, Hazard, Note, Review } from './entries.ts';
 import { takeDate, takeMoment, type Moment } from './moments.ts';
 import { takeNamed, takeQuoted } from './phrases.ts';
 
-export function bindHazard({ header, details, base }: Source): Hazard {
+export function bindHazard({ header, details, entry, place, remarks }: Source): Hazard {
   const text = takeQuoted(header)?.text ?? '';
   header.finish();
   const controls = details.all('control', takeQuoted).filter((control) => control !== null);
-  return { ...base, kind: 'hazard', text, controls };
+  return { entry, place, remarks, kind: 'hazard', text, controls };
 }
 
-export function bindNote({ header, base }: Source): Note {
+export function bindNote({ header, entry, place, remarks }: Source): Note {
   const text = takeQuoted(header)?.text ?? '';
   header.finish();
-  return { ...base, kind: 'note', text };
+  return { entry, place, remarks, kind: 'note', text };
 }
 
-export function bindCorrection({ header, details, base }: Source): Correction {
+export function bindCorrection({ header, details, entry, place, remarks }: Source): Correction {
   const text = takeQuoted(header)?.text ?? '';
   let on: Named | null = null;
   let at: Maybe<Moment> | null = null;
@@ -30,7 +30,9 @@ export function bindCorrection({ header, details, base }: Source): Correction {
   }
   header.finish(['on', 'at']);
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'correction',
     text,
     on,
@@ -40,11 +42,11 @@ export function bindCorrection({ header, details, base }: Source): Correction {
   };
 }
 
-export function bindReview({ header, base }: Source): Review {
+export function bindReview({ header, entry, place, remarks }: Source): Review {
   const by = takeQuoted(header)?.text ?? '';
   const next = header.peek();
   const date = next && next.kind !== 'word' ? takeDate(header, 'date of the review') : null;
   const seal = header.word('seal') ? takeNamed(header) : null;
   header.finish(['seal']);
-  return { ...base, kind: 'review', by, date, seal };
+  return { entry, place, remarks, kind: 'review', by, date, seal };
 }

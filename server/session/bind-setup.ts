@@ -8,7 +8,7 @@ import { takeDate, takeMoment, type Moment } from './moments.ts';
 import { missing, takeNamed, takeQuoted } from './phrases.ts';
 import { bareSpread, takeQuantity } from './quantities.ts';
 
-export function bindSetup({ header, details, base }: Source): Setup {
+export function bindSetup({ header, details, entry, place, remarks }: Source): Setup {
   const name = takeNamed(header)?.name ?? '';
   let on: Named | null = null;
   let antenna: Named | null = null;
@@ -26,7 +26,9 @@ export function bindSetup({ header, details, base }: Source): Setup {
   details.all('photo', takeQuoted);
   details.all('remark', takeQuoted);
   return {
-    ...base,
+    entry,
+    place,
+    remarks,
     kind: 'setup',
     name,
     on,

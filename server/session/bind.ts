@@ -1,6 +1,6 @@
 /** From an entry of the tree to what it says; an entry that has not changed is not read again. */
 import { keptWith } from '../../grammar/kept-with.ts';
-import type { Entry } from '../../grammar/tree.ts';
+import type { Entry, Place } from '../../grammar/tree.ts';
 import type { WordEntry } from '../../grammar/vocabulary.ts';
 import { bindCheck, bindEvent, bindPoint, bindPoints } from './bind-field.ts';
 import { bindAntenna, bindGround, bindRover, bindSurface } from './bind-gear.ts';
@@ -11,18 +11,16 @@ import { bindCorrection, bindHazard, bindNote, bindReview } from './bind-record.
 import { bindSetup } from './bind-setup.ts';
 import { detailsOf, headerOf, placeOf, type Details } from './details.ts';
 import type { Bound } from './entries.ts';
-import { readLine, type LineReader } from './line-reader.ts';
+import { LineReader } from './line-reader.ts';
 import type { Remark } from './remark.ts';
 
-/** What every entry is read from: its header behind the first word, its details, and what it starts with. */
+/** What every entry is read from: its header behind the first word, its details, and what is known of it already. */
 export interface Source {
   readonly header: LineReader;
   readonly details: Details;
-  readonly base: {
-    readonly entry: Entry;
-    readonly place: ReturnType<typeof placeOf>;
-    readonly remarks: Remark[];
-  };
+  readonly entry: Entry;
+  readonly place: Place;
+  readonly remarks: Remark[];
 }
 
 const readers: Readonly<Record<string, (source: Source) => Bound>> = {
@@ -63,9 +61,11 @@ function read(path: string, entry: Entry): Bound {
     place: { path, entry, start: slip.start, end: slip.end },
   }));
   const spec: WordEntry | null = headerOf(path, entry, remarks);
-  const header = readLine(path, entry, entry.header, remarks);
+  const header = new LineReader(path, entry, entry.header, remarks);
   const details = detailsOf(path, entry, spec, remarks);
-  const base = { entry, place: placeOf(path, entry, entry.header), remarks };
+  const place = placeOf(path, entry, entry.header);
   const reader = spec && readers[spec.word];
-  return reader ? reader({ header, details, base }) : { ...base, kind: 'unknown' };
+  return reader
+    ? reader({ header, details, entry, place, remarks })
+    : { entry, place, remarks, kind: 'unknown' };
 }

@@ -1,7 +1,7 @@
 /** The details of one entry: each word read once, repeated ones remarked on, strangers sent where they belong. */
 import type { Entry, Line, Place } from '../../grammar/tree.ts';
 import { DETAILS, detailWord, ENTRIES, entryWord, type WordEntry } from '../../grammar/vocabulary.ts';
-import { readLine, type LineReader } from './line-reader.ts';
+import { LineReader } from './line-reader.ts';
 import { nearest } from '../quantities/near.ts';
 import type { Remark } from './remark.ts';
 
@@ -17,19 +17,23 @@ export function detailsOf(path: string, entry: Entry, spec: WordEntry | null, re
   const byWord = new Map<string, Line[]>();
   for (const line of entry.details) {
     const word = placed(path, entry, line, spec, remarks);
-    if (word) byWord.set(word, [...(byWord.get(word) ?? []), line]);
+    if (!word) continue;
+    const same = byWord.get(word);
+    if (same) same.push(line);
+    else byWord.set(word, [line]);
   }
   const read = <Read>(line: Line, how: (reader: LineReader) => Read, words: readonly string[]): Read => {
-    const reader = readLine(path, entry, line, remarks);
+    const reader = new LineReader(path, entry, line, remarks);
     const result = how(reader);
     reader.finish(words);
     return result;
   };
   return {
-    one: (word, how, words = []) => {
-      const lines = byWord.get(word) ?? [];
-      const [first] = lines;
-      if (!first) return null;
+    one: (word, how, words = NONE) => {
+      const lines = byWord.get(word);
+      const first = lines?.[0];
+      if (!lines || !first) return null;
+      if (lines.length === 1) return read(first, how, words);
       const same = lines.every((line) => saidOf(entry, line) === saidOf(entry, first));
       for (const line of lines.slice(1))
         remarks.push({
@@ -41,7 +45,7 @@ export function detailsOf(path: string, entry: Entry, spec: WordEntry | null, re
         });
       return same ? read(first, how, words) : null;
     },
-    all: (word, how, words = []) => (byWord.get(word) ?? []).map((line) => read(line, how, words)),
+    all: (word, how, words = NONE) => (byWord.get(word) ?? []).map((line) => read(line, how, words)),
   };
 }
 
@@ -53,10 +57,11 @@ function placed(
   spec: WordEntry | null,
   remarks: Remark[],
 ): string | null {
-  const place = placeOf(path, entry, line);
   const typed = line.word?.word ?? '';
   const known = detailWord(typed);
-  const wordPlace = line.word ? { ...place, start: line.word.start, end: line.word.end } : place;
+  if (known && known.word === typed && line.indented && spec?.details.includes(typed)) return typed;
+  const { start, end } = line.word ?? line;
+  const wordPlace = { path, entry, start, end };
   if (!known) {
     if (spec === null && entry.header.word) return null;
     const near = nearest(typed, spec ? spec.details : DETAILS.map(({ word }) => word));
@@ -113,6 +118,8 @@ export function headerOf(path: string, entry: Entry, remarks: Remark[]): WordEnt
   if (word !== spec.word) remarks.push({ about: 'letter-case', place, typed: word, word: spec.word });
   return spec;
 }
+
+const NONE: readonly never[] = [];
 
 export const placeOf = (path: string, entry: Entry, line: Line): Place => ({
   path,

@@ -1,5 +1,5 @@
 /** Lists of answers, one for each of a list of things: after an edit only the things that changed are asked about again. */
-import { keptWith } from '../../grammar/kept-with.ts';
+import { keptTogether, keptWith } from '../../grammar/kept-with.ts';
 
 interface Run {
   readonly things: readonly object[];
@@ -161,7 +161,7 @@ const NONE: readonly never[] = [];
 
 /** Lists of one session begin or end alike, so that a run is kept with the first of its things and with the last: it goes with them. */
 function runsByTheirEnds() {
-  const runs = keptWith<object, Run | null>();
+  const runs = keptTogether<object, Run | null>();
   const set = ({ things }: Run, run: Run | null) => {
     for (const end of endsOf(things)) runs.set(end, run);
   };
@@ -199,12 +199,15 @@ function sameAtTheEnd(before: readonly object[], things: readonly object[]): num
 
 const flattened = keptWith<readonly (readonly unknown[])[], readonly unknown[]>();
 function flat(lists: readonly (readonly unknown[])[]): readonly unknown[] {
-  const known = flattened.get(lists);
+  const known = lists.length > FEW ? flattened.get(lists) : undefined;
   if (known) return known;
+  const [only = NONE] = lists;
+  if (lists.length <= 1) return only;
   const list: unknown[] = [];
   for (const one of lists) for (const found of one) list.push(found);
-  flattened.set(lists, list);
-  return list;
+  const whole = list.length > 0 ? list : NONE;
+  if (lists.length > FEW) flattened.set(lists, whole);
+  return whole;
 }
 
 /** The list as it was last time where nothing in it is another thing for this purpose. */

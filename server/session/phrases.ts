@@ -51,7 +51,7 @@ export function takeGeoid(reader: LineReader): GeoidName | null {
   const text = reader.text();
   if (text) return { name: text.text, file: true, place: reader.at(text) };
   const named = takeNamed(reader);
-  return named ? { ...named, file: false } : null;
+  return named ? { name: named.name, file: false, place: named.place } : null;
 }
 
 /** `8 mm horizontal, 12 mm vertical`, each with `95 %` where it is not a standard uncertainty. */
@@ -59,12 +59,11 @@ export function takeAccuracy(reader: LineReader, name: string): Accuracy {
   let horizontal: Stated | null = null;
   let vertical: Stated | null = null;
   for (let sum = reader.sum(); sum; sum = nextSum(reader)) {
-    const stated = budget(reader, sum, name);
+    const { constant, perDistance, place } = budget(reader, sum, name);
     const direction = reader.word('horizontal', 'vertical', 'up');
-    const confidence = takeConfidence(reader);
-    const place = reader.at({ start: sum.start, end: sum.end });
-    if (direction === 'horizontal') horizontal = { ...stated, confidence };
-    else if (direction) vertical = { ...stated, confidence };
+    const stated = { constant, perDistance, place, confidence: takeConfidence(reader) };
+    if (direction === 'horizontal') horizontal = stated;
+    else if (direction) vertical = stated;
     else if (!isOpenSum(sum))
       reader.remark({
         about: 'missing-value',

@@ -1,5 +1,6 @@
 /** A session: the entries of one file and what it brings in from others, by name and in order of time. */
 import type { Document } from '../../grammar/document.ts';
+import { keptWith } from '../../grammar/kept-with.ts';
 import type { Place } from '../../grammar/tree.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
@@ -66,7 +67,7 @@ export function sessionOf(document: Document, files: Files): Session {
   latest.set(files, gathered);
   return gathered.session;
 }
-const latest = new WeakMap<Files, Gathered>();
+const latest = keptWith<Files, Gathered>();
 
 function gatheredFrom(document: Document, files: Files, before: Gathered | null): Gathered {
   const gathering = new Gathering(files);
