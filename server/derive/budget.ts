@@ -1,10 +1,9 @@
 /** What one occupation adds to a check's uncertainty: receivers over the distance, centring at both ends, the taped height. */
-import { keptWith } from '../../grammar/kept-with.ts';
 import { toRadians } from '../geodesy/angles.ts';
-import { compute, exact, toldFrom } from '../quantities/computed.ts';
+import { computeExactly } from '../quantities/computed.ts';
 import { showLength } from '../quantities/show.ts';
 import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
-import { assumed, isHole, type Computed, type Formula, type Maybe, type Value } from '../quantities/value.ts';
+import { assumed, isHole, type Assumed, type Maybe, type Value } from '../quantities/value.ts';
 import type { Check, Rover, Stated } from '../session/entries.ts';
 import { remembered } from './remembered.ts';
 import type { SetupValues } from './setup.ts';
@@ -97,11 +96,12 @@ export function occupationSpread(
 ): Occupation {
   const parts = partsOf(setup, check, rover, distance);
   const { receivers, plummet, tilt, lean } = parts;
-  const axis = taken(
+  const axis = computeExactly(
     `standard uncertainty of ${check.name} without the marks, each horizontal axis`,
+    'm',
     { symbol: 'u', expression: '√(u_r² + u_p² + u_t² + u_l²)', evaluable: true, source: BUDGET_SOURCE },
     { u_r: receivers.axis, u_p: plummet, u_t: tilt, u_l: lean },
-    (v) => Math.hypot(v.u_r, v.u_p, v.u_t, v.u_l),
+    Math.hypot(receivers.axis.value, plummet.value, tilt.value, lean.value),
   );
   const tape = parts.antennaHeight
     ? assumed(
@@ -112,11 +112,12 @@ export function occupationSpread(
         'as computed from the tape',
       )
     : USUAL_TAPE;
-  const up = taken(
+  const up = computeExactly(
     `standard uncertainty of ${check.name} without the marks, up`,
+    'm',
     { symbol: 'u', expression: '√(u_r² + u_H²)', evaluable: true, source: BUDGET_SOURCE },
     { u_r: receivers.up, u_H: tape },
-    (v) => Math.hypot(v.u_r, v.u_H),
+    Math.hypot(receivers.up.value, tape.value),
   );
   return { axis, up, parts };
 }
@@ -129,25 +130,27 @@ function partsOf(
 ): OccupationParts {
   const arp = setup.height.arp;
   const pole = check.pole ?? rover?.pole ?? null;
+  const { plummet, tilt } = centringOf(setup);
+  const τ = pole?.held ? HELD : ON_BIPOD;
+  const L = pole && !isHole(pole.length) ? pole.length : POLE_LENGTH;
   return {
-    ...centringOf(setup),
+    plummet,
+    tilt,
     receivers: {
       axis: receiversOf(rover?.uncertainty?.horizontal ?? null, 'horizontal', distance, check.name),
       up: receiversOf(rover?.uncertainty?.vertical ?? null, 'up', distance, check.name),
     },
-    lean: taken(
+    lean: computeExactly(
       `centring of ${check.name} by the pole's bubble`,
+      'm',
       {
         symbol: 'u_l',
         expression: 'tan(τ) · L',
         evaluable: true,
         source: `a pole ${pole?.held ? 'held by hand leans by 8′' : 'on a bipod leans by 2′'} over its length (common practice)`,
       },
-      {
-        τ: pole?.held ? HELD : ON_BIPOD,
-        L: pole && !isHole(pole.length) ? pole.length : POLE_LENGTH,
-      },
-      (v) => Math.tan(toRadians(v.τ)) * v.L,
+      { τ, L },
+      Math.tan(toRadians(τ.value)) * L.value,
     ),
     antennaHeight: isHole(arp) ? null : arp,
   };
@@ -157,18 +160,21 @@ function partsOf(
 export const centringOf = remembered((setup: SetupValues): Pick<OccupationParts, 'plummet' | 'tilt'> => {
   const { plummet, bubble } = setup.setup;
   const arp = setup.height.arp;
+  const β = bubble && !isHole(bubble) ? bubble : BUBBLE;
+  const H = isHole(arp) ? USUAL_HEIGHT : arp;
   return {
     plummet: plummet && !isHole(plummet) ? plummet : PLUMMET,
-    tilt: taken(
+    tilt: computeExactly(
       `centring of ${setup.setup.name} by its bubble`,
+      'm',
       {
         symbol: 'u_t',
         expression: 'tan(β / 4) · H',
         evaluable: true,
         source: 'a quarter of the bubble’s division over the height of the ARP (common practice)',
       },
-      { β: bubble && !isHole(bubble) ? bubble : BUBBLE, H: isHole(arp) ? USUAL_HEIGHT : arp },
-      (v) => Math.tan(toRadians(v.β / 4)) * v.H,
+      { β, H },
+      Math.tan(toRadians(β.value / 4)) * H.value,
     ),
   };
 });
@@ -192,8 +198,10 @@ function receiversOf(
   const divisor = divisorOf(usable, horizontal);
   const sum = b && !isHole(b) ? 'a + b · D' : 'a';
   const inputs = { a, ...(b && !isHole(b) ? { b, D: distance } : {}), ...(divisor ? { k: divisor } : {}) };
-  return taken(
+  const rate = b && !isHole(b) ? b.value * distance.value : 0;
+  return computeExactly(
     `receivers at ${check}, ${horizontal ? 'each horizontal axis' : 'up'}`,
+    'm',
     {
       symbol: 'u_r',
       expression: divisor ? `(${sum}) / k` : sum,
@@ -205,8 +213,7 @@ function receiversOf(
           : '15 mm + 1 ppm (common practice)',
     },
     inputs,
-    (v: Readonly<Record<string, number>>) =>
-      ((v['a'] ?? NaN) + (v['b'] ?? 0) * (v['D'] ?? 0)) / (v['k'] ?? 1),
+    (a.value + rate) / (divisor?.value ?? 1),
   );
 }
 
@@ -220,29 +227,31 @@ function divisorOf(stated: Stated | null, horizontal: boolean): Value | null {
 /** A radial standard uncertainty is that of two equal axes together. */
 const RADIAL = assumed('from a radius to one of two axes', Math.SQRT2, '', 0, '√2, both axes being equal');
 
-/** A budget is a level, not a measurement: its own inputs are taken as they are. */
-function taken<In extends Readonly<Record<string, Value>>>(
-  name: string,
-  formula: Formula,
-  inputs: In,
-  evaluate: (numbers: { readonly [Symbol in keyof In]: number }) => number,
-): Computed {
-  const exactly = Object.fromEntries(
-    Object.entries(inputs).map(([symbol, value]) => [symbol, exact(value)]),
-  ) as Readonly<Record<keyof In, Value>>;
-  return toldFrom(compute(name, 'm', formula, exactly, evaluate), inputs);
-}
-
 /** An error of size zero that is known to this standard uncertainty. */
-export function errorOf(name: string, size: Value): Value {
-  const error = assumed(name, 0, 'm', size.value, `${showLength(size.value)}, ${reasonOf(size)}`);
-  sizes.set(error, size);
-  return error;
-}
+export const errorOf = (name: string, size: Value): Value => new SizedError(name, size);
 
 /** The size that an error was made from, which has a story of its own. */
-export const sizeOf = (error: Value): Value | undefined => sizes.get(error);
-const sizes = keptWith<Value, Value>();
+export const sizeOf = (error: Value): Value | undefined =>
+  error instanceof SizedError ? error.size : undefined;
+
+/** Why it is so large is told when somebody asks. */
+class SizedError implements Assumed {
+  readonly origin = 'assumed';
+  readonly value = 0;
+  readonly unit = 'm';
+  readonly sigma: number;
+
+  constructor(
+    readonly name: string,
+    readonly size: Value,
+  ) {
+    this.sigma = size.value;
+  }
+
+  get because() {
+    return `${showLength(this.sigma)}, ${reasonOf(this.size)}`;
+  }
+}
 
 /** Why a size is what it is, in a few words. */
 function reasonOf(size: Value): string {

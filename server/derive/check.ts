@@ -9,6 +9,7 @@ import {
   type Geographic,
 } from '../quantities/brands.ts';
 import { computeAll, computePlain } from '../quantities/computed.ts';
+import { once } from '../quantities/once.ts';
 import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Check, LocalSurface, Quality, Rover, Stated } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
@@ -103,7 +104,7 @@ export function checkValues(
     expected,
     tests: residualTests(residual, frame.confidence, name),
     occupation,
-    explained: explainedBy(broadcast, setup, mark, name),
+    explained: new Explained(() => explainedBy(broadcast, setup, mark, name)),
     verdict: verdictOf(residual, tolerance, expected),
   };
 }
@@ -168,11 +169,34 @@ function distances(
     inputs,
     length,
   );
-  return {
-    ellipsoid: along,
-    grid: gridDistance(base, mark, ground ? `${about}, in the ground grid ${ground}` : about),
-    ground: groundDistance(base, mark, along, ellipsoid, about),
-  };
+  return new Distances(
+    along,
+    () => gridDistance(base, mark, ground ? `${about}, in the ground grid ${ground}` : about),
+    () => groundDistance(base, mark, along, ellipsoid, about),
+  );
+}
+
+/** Tolerance and budget rest on the distance along the ellipsoid; the others are for whoever asks. */
+class Distances {
+  private readonly inGrid: () => Maybe<Value>;
+  private readonly onGround: () => Maybe<Value>;
+
+  constructor(
+    readonly ellipsoid: Value,
+    inGrid: () => Maybe<Value>,
+    onGround: () => Maybe<Value>,
+  ) {
+    this.inGrid = once(inGrid);
+    this.onGround = once(onGround);
+  }
+
+  get grid() {
+    return this.inGrid();
+  }
+
+  get ground() {
+    return this.onGround();
+  }
 }
 
 function gridDistance(base: MarkValues, mark: MarkValues, about: string): Maybe<Value> {
@@ -277,6 +301,27 @@ function limitOf(
     inputs,
     inputs.c.value + inputs.p.value * inputs.D.value,
   );
+}
+
+/** Looked for when somebody asks, which nobody does about a check that passes. */
+class Explained {
+  private readonly parts: () => CheckValues['explained'];
+
+  constructor(find: () => CheckValues['explained']) {
+    this.parts = once(find);
+  }
+
+  get east() {
+    return this.parts().east;
+  }
+
+  get north() {
+    return this.parts().north;
+  }
+
+  get up() {
+    return this.parts().up;
+  }
 }
 
 /** The broadcast ARP's error as seen at the check: every rover position moves with it, in space. */

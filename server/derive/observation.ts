@@ -3,7 +3,8 @@ import { toRadians } from '../geodesy/angles.ts';
 import { geocentricOf } from '../geodesy/geocentric.ts';
 import { topocentricBetween } from '../geodesy/topocentric.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
-import { compute, computeAll, exact, toldFrom } from '../quantities/computed.ts';
+import { compute, computeAll } from '../quantities/computed.ts';
+import { once } from '../quantities/once.ts';
 import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { LocalSurface, Observed } from '../session/entries.ts';
 import { decimalYear } from '../session/moments.ts';
@@ -44,8 +45,30 @@ export function observedValues(
   const located = inDatumOfJob(seen, seenHeight, observed, frame, about);
   const carried = located !== seen && !isHole(located) ? located.height : null;
   const height: Maybe<PlacedHeight> = carried ? { value: carried, surface: 'ellipsoidal' } : seenHeight;
-  const grid = isHole(located) ? located : isHole(frame.grid) ? frame.grid : gridOf(located, frame, about);
-  return { located, height, east: isHole(grid) ? grid : grid.east, north: isHole(grid) ? grid : grid.north };
+  return new Seen(located, height, () => (isHole(located) ? located : gridOf(located, frame, about)));
+}
+
+/** Checks are compared on the ellipsoid; in the grid it is for whoever asks. */
+class Seen implements ObservedValues {
+  private readonly grid: () => Maybe<{ readonly east: Value; readonly north: Value }>;
+
+  constructor(
+    readonly located: Maybe<Located>,
+    readonly height: Maybe<PlacedHeight>,
+    grid: () => Maybe<{ readonly east: Value; readonly north: Value }>,
+  ) {
+    this.grid = once(grid);
+  }
+
+  get east() {
+    const grid = this.grid();
+    return isHole(grid) ? grid : grid.east;
+  }
+
+  get north() {
+    const grid = this.grid();
+    return isHole(grid) ? grid : grid.north;
+  }
 }
 
 /** What was shown in another datum is brought to that of the job, at the epoch of the day; the very same place where it is in it. */
@@ -134,14 +157,40 @@ export function residualOf(
     { e: east, n: north },
     (v) => Math.hypot(v.e, v.n),
   );
-  return {
+  return new Compared(
     east,
     north,
     up,
     horizontal,
-    gridEast: gridDifference('east', observed.east, mark.east, inGrid('east', errors, mark), about),
-    gridNorth: gridDifference('north', observed.north, mark.north, inGrid('north', errors, mark), about),
-  };
+    () => gridDifference('east', observed.east, mark.east, inGrid('east', errors, mark), about),
+    () => gridDifference('north', observed.north, mark.north, inGrid('north', errors, mark), about),
+  );
+}
+
+/** The differences in the grid are for whoever asks. */
+class Compared implements Residual {
+  private readonly inEast: () => Maybe<Value>;
+  private readonly inNorth: () => Maybe<Value>;
+
+  constructor(
+    readonly east: Value,
+    readonly north: Value,
+    readonly up: Maybe<Value>,
+    readonly horizontal: Value,
+    gridEast: () => Maybe<Value>,
+    gridNorth: () => Maybe<Value>,
+  ) {
+    this.inEast = once(gridEast);
+    this.inNorth = once(gridNorth);
+  }
+
+  get gridEast() {
+    return this.inEast();
+  }
+
+  get gridNorth() {
+    return this.inNorth();
+  }
 }
 
 /** A comparison whose error is not known still has its value. */
@@ -174,16 +223,10 @@ function upOf(height: Maybe<PlacedHeight>, mark: MarkValues, ε: Value, about: s
   if (isHole(known)) return known;
   const symbol = orthometric ? 'H' : 'h';
   const formula = { symbol: 'u', expression: `${symbol}_o − ${symbol}_k`, evaluable: true, source: TRADE };
-  const inputs = { [`${symbol}_o`]: height.value, [`${symbol}_k`]: exact(known), ε };
-  const up = compute(
-    `up residual of ${about}`,
-    'm',
-    formula,
-    inputs,
-    (numbers: Readonly<Record<string, number>>) =>
-      (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN) + (numbers['ε'] ?? 0),
-  );
-  return toldFrom(up, { [`${symbol}_k`]: known });
+  const name = `up residual of ${about}`;
+  return orthometric
+    ? compute(name, 'm', formula, { H_o: height.value, H_k: known, ε }, (v) => v.H_o - v.H_k + v.ε, ['H_k'])
+    : compute(name, 'm', formula, { h_o: height.value, h_k: known, ε }, (v) => v.h_o - v.h_k + v.ε, ['h_k']);
 }
 
 /** Both points at the height of the mark and of the observation, so that the vector is the true one in space. */
@@ -216,8 +259,8 @@ function horizontalOf(
     {
       φ_o: located.latitude,
       λ_o: located.longitude,
-      φ: exact(known.latitude),
-      λ: exact(known.longitude),
+      φ: known.latitude,
+      λ: known.longitude,
       ε_e: errorIn(errors.east),
       ε_n: errorIn(errors.north),
     },
@@ -236,10 +279,10 @@ function horizontalOf(
       );
       return [vector.east + numbers.ε_e, vector.north + numbers.ε_n];
     },
+    ['φ', 'λ'],
   );
   if (!east || !north) throw new Error('two results were asked for');
-  const from = { φ: known.latitude, λ: known.longitude };
-  return { east: toldFrom(east, from), north: toldFrom(north, from) };
+  return { east, north };
 }
 
 function gridDifference(
@@ -258,15 +301,10 @@ function gridDifference(
     evaluable: true,
     source: TRADE,
   };
-  const difference = compute(
-    `grid ${axis} residual of ${about}`,
-    'm',
-    formula,
-    { [`${symbol}_o`]: observed, [`${symbol}_k`]: exact(known), ε },
-    (numbers: Readonly<Record<string, number>>) =>
-      (numbers[`${symbol}_o`] ?? NaN) - (numbers[`${symbol}_k`] ?? NaN) + (numbers['ε'] ?? 0),
-  );
-  return toldFrom(difference, { [`${symbol}_k`]: known });
+  const name = `grid ${axis} residual of ${about}`;
+  return axis === 'east'
+    ? compute(name, 'm', formula, { E_o: observed, E_k: known, ε }, (v) => v.E_o - v.E_k + v.ε, ['E_k'])
+    : compute(name, 'm', formula, { N_o: observed, N_k: known, ε }, (v) => v.N_o - v.N_k + v.ε, ['N_k']);
 }
 
 const TRADE = 'observed minus known (common practice)';

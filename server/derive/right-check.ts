@@ -51,7 +51,8 @@ export interface CheckedPair {
 export function rightCheck(pair: CheckedPair): RightCheck {
   const horizontal = horizontalErrors(pair);
   const up = upError(pair);
-  return isHole(horizontal) ? { east: horizontal, north: horizontal, up } : { ...horizontal, up };
+  if (isHole(horizontal)) return { east: horizontal, north: horizontal, up };
+  return { east: horizontal.east, north: horizontal.north, up };
 }
 
 /** Observed minus known, with nothing wrong: ground coordinates follow the base's mark, so its error counts as the check's own does. */
@@ -63,18 +64,20 @@ function horizontalErrors(pair: CheckedPair): Maybe<{ readonly east: Value; read
   const { receivers, lean } = occupation.parts;
   const centring = centringErrors(setup);
   const axes = ['east', 'north'] as const;
-  const local = (axis: (typeof axes)[number]) => ({
-    ...centring[axis],
+  const local = (axis: (typeof axes)[number], m: Value) => ({
+    m,
+    p: centring[axis].p,
+    t: centring[axis].t,
     r: errorOf(`receivers at ${name}, ${axis}`, receivers.axis),
     l: errorOf(`lean of the rover pole at ${name}, ${axis}`, lean),
   });
   const relative = relativeTo(base, mark, 'horizontal');
   if (relative !== null) {
     const [east, north] = axes.map((axis) =>
-      summed(`error of a right check at ${name}, ${axis}`, {
-        m: relativeError(base, mark, axis, relative),
-        ...local(axis),
-      }),
+      summed(
+        `error of a right check at ${name}, ${axis}`,
+        local(axis, relativeError(base, mark, axis, relative)),
+      ),
     );
     return east && north ? { east, north } : hole('two results were asked for');
   }
@@ -112,7 +115,7 @@ function horizontalErrors(pair: CheckedPair): Maybe<{ readonly east: Value; read
   );
   const [east, north] = axes.map((axis, index) => {
     const m = marks[index];
-    return m && summed(`error of a right check at ${name}, ${axis}`, { m, ...local(axis) });
+    return m && summed(`error of a right check at ${name}, ${axis}`, local(axis, m));
   });
   return east && north ? { east, north } : hole('two results were asked for');
 }
@@ -179,7 +182,8 @@ function summed(name: string, parts: Readonly<Record<string, Value>>): Value {
     evaluable: false,
     source: BUDGET_SOURCE,
   };
-  const terms = Object.entries(parts).map(([symbol, value]) => ({ symbol, value, coefficient: 1 }));
+  const terms: Parameters<typeof computeLinear>[3][number][] = [];
+  for (const symbol in parts) terms.push({ symbol, value: parts[symbol] as Value, coefficient: 1 });
   return computeLinear(name, 'm', formula, terms);
 }
 

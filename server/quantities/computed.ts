@@ -1,12 +1,12 @@
 /** Computing a value from others, with its uncertainty by the law of propagation, down to the numbers that were given or assumed. */
 import { once } from './once.ts';
-import { given, type Computed, type Formula, type Leaf, type Unit, type Value } from './value.ts';
+import { assumed, given, type Computed, type Formula, type Leaf, type Unit, type Value } from './value.ts';
 
 type Inputs = Readonly<Record<string, Value>>;
 type Numbers<In extends Inputs> = { readonly [Symbol in keyof In]: number };
 
 /**
- * The result of a formula for these inputs.
+ * The result of a formula for these inputs; those that are taken `exactly` add nothing to its uncertainty.
  * Partial derivatives are taken numerically; contributions of one source that arrives by several ways are added with
  * their signs, so that what two inputs share cancels or doubles as it must (JCGM 100:2008, 5.1.2 and 5.2.2).
  */
@@ -16,8 +16,9 @@ export function compute<In extends Inputs>(
   formula: Formula,
   inputs: In,
   evaluate: (numbers: Numbers<In>) => number,
+  exactly: readonly (keyof In)[] = [],
 ): Computed {
-  const [only] = computeAll([{ name, unit, formula }], inputs, (numbers) => [evaluate(numbers)]);
+  const [only] = computeAll([{ name, unit, formula }], inputs, (numbers) => [evaluate(numbers)], exactly);
   if (!only) throw new Error('a formula has one result');
   return only;
 }
@@ -27,14 +28,15 @@ export function computeAll<In extends Inputs>(
   results: readonly { readonly name: string; readonly unit: Unit; readonly formula: Formula }[],
   inputs: In,
   evaluate: (numbers: Numbers<In>) => readonly number[],
+  exactly: readonly (keyof In)[] = [],
 ): Computed[] {
   const numbers: Record<string, number> = {};
   for (const symbol in inputs) numbers[symbol] = inputs[symbol]?.value ?? NaN;
   const values = evaluate(numbers as Numbers<In>);
-  const spreads = once(() => propagated(inputs, numbers, values.length, evaluate));
+  const spreads = new SpreadsWhenAsked(() => propagated(inputs, numbers, values.length, evaluate, exactly));
   return results.map(
     ({ name, unit, formula }, index) =>
-      new Result(name, values[index] ?? NaN, unit, formula, inputs, () => spreads()[index] ?? NO_SPREAD),
+      new Result(name, values[index] ?? NaN, unit, formula, inputs, spreads, index),
   );
 }
 
@@ -44,11 +46,12 @@ function propagated<In extends Inputs>(
   numbers: Record<string, number>,
   count: number,
   evaluate: (numbers: Numbers<In>) => readonly number[],
+  exactly: readonly (keyof In)[],
 ): Spread[] {
   const found = Array.from({ length: count }, () => new Contributions());
   for (const symbol in inputs) {
     const input = inputs[symbol];
-    if (!input || (input.sigma === 0 && !hasUnknown(input))) continue;
+    if (!input || exactly.includes(symbol) || (input.sigma === 0 && !hasUnknown(input))) continue;
     const step = stepFor(input);
     numbers[symbol] = input.value + step;
     const above = evaluate(numbers as Numbers<In>);
@@ -73,14 +76,29 @@ export function computeLinear(
   formula: Formula,
   terms: readonly { readonly symbol: string; readonly value: Value; readonly coefficient: number }[],
 ): Computed {
-  const inputs = Object.fromEntries(terms.map(({ symbol, value }) => [symbol, value]));
-  const total = terms.reduce((sum, { value, coefficient }) => sum + coefficient * value.value, 0);
-  const spread = once(() => {
+  const inputs: Record<string, Value> = {};
+  let total = 0;
+  for (const { symbol, value, coefficient } of terms) {
+    inputs[symbol] = value;
+    total += coefficient * value.value;
+  }
+  const spreads = new SpreadsWhenAsked(() => {
     const contributions = new Contributions();
     for (const { value, coefficient } of terms) contributions.add(value, coefficient);
-    return contributions.spread();
+    return [contributions.spread()];
   });
-  return new Result(name, total, unit, formula, inputs, spread);
+  return new Result(name, total, unit, formula, inputs, spreads, 0);
+}
+
+/** A level rather than a measurement: all that is put in is taken as it is. */
+export function computeExactly<In extends Inputs>(
+  name: string,
+  unit: Unit,
+  formula: Formula,
+  inputs: In,
+  value: number,
+): Computed {
+  return new Result(name, value, unit, formula, inputs, ALL_EXACT, 0);
 }
 
 /** A result whose uncertainty has no meaning or no use: a scale factor, a convergence, a count. */
@@ -91,7 +109,7 @@ export function computePlain(
   inputs: Inputs,
   value: number,
 ): Computed {
-  return new Result(name, value, unit, formula, inputs, () => NO_SPREAD);
+  return new Result(name, value, unit, formula, inputs, UNSPREAD, 0);
 }
 
 /** The same, of which the story is long and seldom asked for. */
@@ -105,24 +123,24 @@ interface Story {
 
 /** The same number, taken as it is. */
 export function exact(value: Value): Value {
-  if (value.origin === 'computed') return copied(value, value.name, value.inputs, EXACT);
+  if (value.origin === 'computed') return copied(value, value.name, value.inputs, ALL_EXACT);
   if (value.sigma === 0) return value;
+  const { name, value: number, unit } = value;
   return value.origin === 'given'
-    ? given(value.name, value.value, value.unit, 0, value.typed, value.place)
-    : { ...value, sigma: 0 };
+    ? given(name, number, unit, 0, value.typed, value.place)
+    : assumed(name, number, unit, 0, value.because);
 }
 
 /** The same value under another name. */
 export const renamed = (value: Value, name: string): Value =>
-  value.origin === 'computed' ? copied(value, name, value.inputs, value) : { ...value, name };
+  value.origin === 'computed' ? copied(value, name, value.inputs, new Same(value)) : { ...value, name };
 
-/** The story of a result that was computed with exact copies leads on to the numbers that they were copied from. */
-export const toldFrom = (result: Computed, originals: Inputs): Computed =>
-  copied(result, result.name, { ...result.inputs, ...originals }, result);
-
-/** How good a result is, is no property of its own that a copy by `...` would take along. */
-const copied = ({ value, unit, formula }: Computed, name: string, inputs: Inputs, spread: Spread): Computed =>
-  new Result(name, value, unit, formula, inputs, () => spread);
+const copied = (
+  { value, unit, formula }: Computed,
+  name: string,
+  inputs: Inputs,
+  spreads: Spreads,
+): Computed => new Result(name, value, unit, formula, inputs, spreads, 0);
 
 /** The given and assumed numbers that a value rests on, each once, in the order of first use. */
 export function leavesOf(value: Value): Leaf[] {
@@ -172,10 +190,41 @@ interface Spread {
 const NO_SPREAD: Spread = { sigma: null, contributions: new Map(), unknown: [] };
 const EXACT: Spread = { ...NO_SPREAD, sigma: 0 };
 
-/** How good it is, is found when somebody asks: that takes many evaluations of the formula, and of most results nobody does. */
+/** How good each of several results of one method is. */
+interface Spreads {
+  readonly of: (index: number) => Spread;
+}
+
+class Same implements Spreads {
+  constructor(private readonly spread: Spread) {}
+
+  of() {
+    return this.spread;
+  }
+}
+
+const UNSPREAD = new Same(NO_SPREAD);
+const ALL_EXACT = new Same(EXACT);
+
+/** Found when somebody asks: that takes many evaluations of the formula, and of most results nobody does. */
+class SpreadsWhenAsked implements Spreads {
+  private found: readonly Spread[] | null = null;
+
+  constructor(private work: (() => readonly Spread[]) | null) {}
+
+  of(index: number) {
+    this.found ??= this.work?.() ?? [];
+    // What the work was made from need not be kept any longer.
+    this.work = null;
+    return this.found[index] ?? NO_SPREAD;
+  }
+}
+
+/** How good it is, is no property of its own that a copy by `...` would take along. */
 class Result implements Computed {
   readonly origin = 'computed';
-  readonly #spread: () => Spread;
+  readonly #spreads: Spreads;
+  readonly #index: number;
 
   constructor(
     readonly name: string,
@@ -183,21 +232,23 @@ class Result implements Computed {
     readonly unit: Unit,
     readonly formula: Formula,
     readonly inputs: Inputs,
-    spread: () => Spread,
+    spreads: Spreads,
+    index: number,
   ) {
-    this.#spread = spread;
+    this.#spreads = spreads;
+    this.#index = index;
   }
 
   get sigma() {
-    return this.#spread().sigma;
+    return this.#spreads.of(this.#index).sigma;
   }
 
   get contributions() {
-    return this.#spread().contributions;
+    return this.#spreads.of(this.#index).contributions;
   }
 
   get unknown() {
-    return this.#spread().unknown;
+    return this.#spreads.of(this.#index).unknown;
   }
 }
 

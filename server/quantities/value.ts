@@ -83,7 +83,9 @@ export function given(
 
 /** The same number with a standard uncertainty that was said elsewhere or is assumed; one typed beside it stays. */
 export function withSpread(value: Given, sigma: number, spread: string): Given {
-  return value.sigma === null ? { ...value, sigma, spread } : value;
+  if (value.sigma !== null) return value;
+  const { name, value: number, unit, typed, place } = value;
+  return { origin: 'given', name, value: number, unit, sigma, typed, place, spread };
 }
 
 export function assumed(
