@@ -164,7 +164,7 @@ function heightOf(
   place: Named['place'],
 ): Maybe<Value> {
   if (mean.height === undefined)
-    return hole('the log gives no altitude with a separation, so it tells no height', place);
+    return hole('not every epoch of the log has an altitude with a separation, so it tells no height', place);
   const pole = occupied.pole ?? rover?.pole ?? null;
   if (!pole)
     return hole(`no pole is noted for ${occupied.name}, so the log is not reduced to the ground`, place);
@@ -218,7 +218,7 @@ function spreadOf({ spread }: NmeaMean, { file: { text, place } }: Recording): A
   });
   return {
     horizontal: stated('horizontal spread', Math.hypot(spread.east, spread.north)),
-    vertical: Number.isNaN(spread.up) ? null : stated('vertical spread', spread.up),
+    vertical: spread.up === undefined ? null : stated('vertical spread', spread.up),
     place,
   };
 }

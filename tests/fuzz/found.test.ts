@@ -2,12 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
 import { lineReader } from '../../server/evidence/lines.ts';
+import { nmeaReader } from '../../server/evidence/nmea/log.ts';
 import { extractColumns, extractRows } from '../../server/evidence/register-extract.ts';
 import { inspect } from '../../server/inspect.ts';
 import { marksFile, registerMark } from '../../server/record/marks-file.ts';
 import { NO_FILES } from '../../server/session/files.ts';
 import { growth } from '../growth.ts';
 import { textAfter } from '../pages.ts';
+import { sentence } from '../recordings.ts';
 
 const inspected = (text: string) => inspect(openDocument('day.trib', text), NO_FILES);
 
@@ -67,5 +69,69 @@ describe('2026-11-27', () => {
     const inspection = inspected('job "x"\n  datum ETRS89\n  datum ETRS89 # as on the sheet\n');
     const [fix] = inspection.findings.flatMap(({ code, fixes }) => (code === 'syntax/repeated' ? fixes : []));
     expect(fix && textAfter(inspection, fix)).toBe('job "x"\n  datum ETRS89\n  # as on the sheet\n');
+  });
+
+  const PLACE = '4109.3943328,N,00836.8026894,W';
+  const fixed = (second: number, rest = '16,0.7,5.281,M,54.830,M,1.2,0012') =>
+    sentence(`GNGGA,07250${second}.00,${PLACE},4,${rest}`);
+  const logged = (...sentences: readonly string[]) => {
+    const reader = nmeaReader({});
+    reader.push(new TextEncoder().encode(sentences.join('')));
+    return reader.finish();
+  };
+
+  it('a fixed position without a height made the scatter of all of them upwards a number that is none', () => {
+    const { means } = logged(fixed(0), fixed(1, '16,0.7,5.281,M,,,1.2,0012'), fixed(2));
+    expect(means[0]).toMatchObject({ epochs: 3, spread: { east: 0, north: 0 } });
+    expect(means[0]?.spread).not.toHaveProperty('up');
+  });
+
+  it('a sentence that had lost four characters, and whose checksum was right all the same, was taken at its word', () => {
+    // "7,5." is gone, and the exclusive or of the four is 0: a dilution of 0.281, corrections 12 s old.
+    const torn = fixed(0).replace('0.7,5.281', '0.281');
+    const facts = logged(torn, fixed(1), fixed(2));
+    expect(facts.failedChecksums).toBe(0);
+    expect(facts.epochs).toBe(2);
+    expect([facts.hdop?.least, facts.age?.most]).toEqual([0.7, 1.2]);
+    expect(facts.means[0]?.height).toBeCloseTo(5.281 + 54.83, 9);
+    expect(facts.problems).toEqual([
+      { sentence: 'This GGA has 13 fields instead of 14; it is not used.', line: 1 },
+    ]);
+  });
+
+  it.each([
+    ['16,0.7,M,5.281,M,54.830,M,1.2,0012', '"M" where a number should be'],
+    ['0.7,5.281,M,54.830,M,1.2,0012,', '"0.7" where a number should be'],
+    ['-16,0.7,5.281,M,54.830,M,1.2,0012', '"-16" where a number should be'],
+    ['16,-0.7,5.281,M,54.830,M,1.2,0012', '"-0.7" where a number should be'],
+    ['16,0.7,5.281,,54.830,M,1.2,0012,', '"" where the unit of a height should be'],
+    ['16,0.7,5.2.81,M,54.830,M,1.2,0012', '"5.2.81" where a number should be'],
+    ['16,0.7,5.281,M,54.830,M,M,1.2,0012', '"M" where a number should be'],
+  ])('fields that had moved were read in the place of others: %s', (rest, said) => {
+    const facts = logged(fixed(0, rest), fixed(1));
+    expect(facts.epochs).toBe(1);
+    expect(facts.problems).toEqual([{ sentence: `This GGA has ${said}; it is not used.`, line: 1 }]);
+  });
+
+  it('a quality that every object inherits was one', () => {
+    expect(
+      logged(sentence(`GNGGA,072500.00,${PLACE},constructor,16,0.7,5.281,M,54.830,M,1.2,0012`)).epochs,
+    ).toBe(0);
+  });
+
+  it('an angle that had lost a figure was another angle', () => {
+    const facts = logged(
+      sentence('GNGGA,072500.00,4109.3943328,N,0036.8026894,W,4,16,0.7,5.281,M,54.830,M,1.2,0012'),
+    );
+    expect(facts.epochs).toBe(0);
+    expect(facts.problems).toHaveLength(1);
+  });
+
+  it('deviations were read from a sentence of which a field was doubled', () => {
+    const stated = (rest: string) =>
+      logged(fixed(0), sentence(`GNGST,072500.00,${rest}`)).track[0]?.deviations;
+    expect(stated('1.0,0.9,0.8,45.0,0.01,0.02,0.03')).toEqual({ east: 0.02, north: 0.01, up: 0.03 });
+    expect(stated('1.0,0.9,0.8,45.0,45.0,0.01,0.02,0.03')).toBeUndefined();
+    expect(stated('1.0,0.9,0.8,45.0,0.01,-0.02,0.03')).toBeUndefined();
   });
 });

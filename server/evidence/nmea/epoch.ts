@@ -16,7 +16,7 @@ import {
   seconds,
 } from '../../quantities/brands.ts';
 import { clipped } from '../problems.ts';
-import { angleIn, digitOf, numberIn } from './sentence.ts';
+import { angleIn, digitOf, misplaced, numberIn } from './sentence.ts';
 
 export type FixQuality =
   'autonomous' | 'differential' | 'precise' | 'fixed' | 'float' | 'estimated' | 'manual' | 'simulated';
@@ -65,6 +65,8 @@ export interface Gathered {
 /** Adds a sentence to its instant; a sentence that says what is wrong where it cannot be read. */
 export function gather(into: Gathered, type: string, fields: readonly string[]): string | undefined {
   if (type === 'GST') {
+    const wrong = misplaced(type, fields);
+    if (wrong !== undefined) return wrong;
     const [up, east, north] = [numberIn(fields[7]), numberIn(fields[6]), numberIn(fields[5])];
     if (up !== undefined && east !== undefined && north !== undefined) {
       into.deviations = { east: metres(east), north: metres(north), up: metres(up) };
@@ -73,8 +75,10 @@ export function gather(into: Gathered, type: string, fields: readonly string[]):
   }
   // RMC carries a position too, but neither height nor quality: it is read for its date alone.
   if (type === 'RMC' || (type === 'GNS' && into.position)) return undefined;
-  const quality = type === 'GGA' ? qualityOfGga[fields[5] ?? ''] : bestMode(fields[5] ?? '');
+  const quality = type === 'GGA' ? gradeOf(fields[5] ?? '') : bestMode(fields[5] ?? '');
   if (quality === undefined) return undefined;
+  const wrong = misplaced(type, fields);
+  if (wrong !== undefined) return wrong;
   const phi = angleIn(fields[1], fields[2], 'N', 'S', 90);
   const lambda = angleIn(fields[3], fields[4], 'E', 'W', 180);
   if (phi === undefined || lambda === undefined) {
@@ -91,8 +95,8 @@ export function gather(into: Gathered, type: string, fields: readonly string[]):
   assign(into, 'age', numberIn(fields[type === 'GGA' ? 12 : 10]));
   const station = fields[type === 'GGA' ? 13 : 11];
   if (station) into.station = clipped(station);
-  into.altitudeDigit = digitOf(fields[8]);
-  into.separationDigit = digitOf(fields[separationAt]);
+  if (fields[8]) into.altitudeDigit = digitOf(fields[8]);
+  if (fields[separationAt]) into.separationDigit = digitOf(fields[separationAt]);
   return undefined;
 }
 
@@ -121,6 +125,9 @@ function assign(
 ) {
   if (value !== undefined) into[key] = value;
 }
+
+/** One figure and nothing else: two are what is left where the fields have moved. */
+const gradeOf = (figure: string) => (/^[1-8]$/.test(figure) ? qualityOfGga[figure] : undefined);
 
 /** GNS has a letter for each constellation; the best of them is what the position rests on. */
 function bestMode(modes: string): FixQuality | undefined {

@@ -17,8 +17,8 @@ export interface NmeaMean {
   readonly position: Geographic;
   /** Absent unless every epoch has one. */
   readonly height?: EllipsoidalHeight;
-  /** Standard deviations of one epoch; absent for a single epoch, `up` is NaN where heights are missing. */
-  readonly spread?: Topocentric;
+  /** Standard deviations of one epoch; absent for a single epoch, and `up` where the height is. */
+  readonly spread?: Pick<Topocentric, 'east' | 'north'> & Partial<Pick<Topocentric, 'up'>>;
   /** The mean weighted by the receiver's own deviations, where it states them for every epoch. */
   readonly weighted?: Geodetic;
 }
@@ -63,7 +63,7 @@ export function runningMean(origin: NmeaEpoch): RunningMean {
               spread: {
                 east: metres(east.deviation()),
                 north: metres(north.deviation()),
-                up: metres(whole ? up.deviation() : Number.NaN),
+                ...(whole ? { up: metres(up.deviation()) } : {}),
               },
             }),
         ...(whole && weighable

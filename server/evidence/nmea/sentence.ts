@@ -1,5 +1,6 @@
 /** A sentence of NMEA 0183: found in a line, its checksum proved, its fields read as numbers, times and angles. */
 import { dayNumber } from '../civil-time.ts';
+import { clipped } from '../problems.ts';
 
 export interface Sentence {
   readonly talker: string;
@@ -46,12 +47,54 @@ export function dayOfZda(fields: readonly string[]): number | undefined {
 
 /** A plain decimal number; undefined for anything else, an empty field above all. */
 export function numberIn(field: string | undefined): number | undefined {
-  return field !== undefined && field.length < 24 && /^-?\d+(\.\d*)?$/.test(field)
+  return field !== undefined && field.length < 24 && /^[-+]?(\d+\.?\d*|\.\d+)$/.test(field)
     ? Number(field)
     : undefined;
 }
 
-/** Degrees and minutes run together, ddmm.mmm, with a letter for the hemisphere. */
+/** Where the numbers of a sentence stand (NMEA 0183, version 4.11); a later version may have more fields than `least`. */
+interface Layout {
+  readonly least: number;
+  readonly most?: number;
+  readonly counts: readonly number[];
+  readonly sizes: readonly number[];
+  readonly heights: readonly number[];
+  /** The letter that stands behind each height. */
+  readonly unit?: string;
+}
+const layouts: Readonly<Record<string, Layout>> = {
+  GGA: { least: 14, counts: [6], sizes: [7, 12], heights: [8, 10], unit: 'M' },
+  GNS: { least: 12, counts: [6], sizes: [7, 10], heights: [8, 9] },
+  GST: { least: 8, most: 8, counts: [], sizes: [5, 6, 7], heights: [] },
+};
+
+/**
+ * What stands where it cannot. A checksum of one byte lets one damaged sentence of 256 pass; where a piece is lost or
+ * doubled, what follows is read in the place of something else, and an altitude becomes a dilution.
+ */
+export function misplaced(type: string, fields: readonly string[]): string | undefined {
+  const layout = layouts[type];
+  if (!layout) return undefined;
+  const { least, most = Infinity, counts, sizes, heights, unit } = layout;
+  if (fields.length < least || fields.length > most)
+    return `This ${type} has ${fields.length} fields instead of ${least}; it is not used.`;
+  const stated = (at: number) => fields[at]?.trim() !== '';
+  const wrong =
+    counts.find((at) => stated(at) && !/^\d{1,3}$/.test(fields[at] ?? '')) ??
+    sizes.find((at) => stated(at) && !((numberIn(fields[at]) ?? -1) >= 0)) ??
+    heights.find((at) => stated(at) && numberIn(fields[at]) === undefined);
+  if (wrong !== undefined)
+    return `This ${type} has "${clipped(fields[wrong] ?? '')}" where a number should be; it is not used.`;
+  const other = heights.find((at) => unit && stated(at) && fields[at + 1] !== unit);
+  return other === undefined
+    ? undefined
+    : `This ${type} has "${clipped(fields[other + 1] ?? '')}" where the unit of a height should be; it is not used.`;
+}
+
+/**
+ * Degrees and minutes run together, ddmm.mmm, with a letter for the hemisphere. Degrees have as many figures as the most
+ * of them: one more or less and a figure was doubled or lost.
+ */
 export function angleIn(
   field: string | undefined,
   letter: string | undefined,
@@ -60,7 +103,8 @@ export function angleIn(
   most: number,
 ): number | undefined {
   const parts = /^(\d{2,3})(\d{2}(?:\.\d{1,12})?)$/.exec(field ?? '');
-  if (!parts || (letter !== positive && letter !== negative)) return undefined;
+  if (!parts || parts[1]?.length !== String(most).length || (letter !== positive && letter !== negative))
+    return undefined;
   const minutes = Number(parts[2]);
   const angle = Number(parts[1]) + minutes / 60;
   if (minutes >= 60 || angle > most) return undefined;

@@ -181,7 +181,7 @@ function described({ check, recording }: CheckValues, offsets: readonly Offset[]
   if (!facts || !mean) return '';
   const { spread } = mean;
   const scattered = spread
-    ? `, scattered by ${showLength(spread.east)} east, ${showLength(spread.north)} north${Number.isNaN(spread.up) ? '' : ` and ${showLength(spread.up)} up`}`
+    ? `, scattered by ${showLength(spread.east)} east, ${showLength(spread.north)} north${spread.up === undefined ? '' : ` and ${showLength(spread.up)} up`}`
     : '';
   const thinned = offsets.length < facts.epochs ? ` ${offsets.length} of them are drawn.` : '';
   return `${check.name}: ${facts.epochs} epochs, ${showNumber(100 * facts.fixedShare, 0)} % of them fixed${scattered}.${thinned}`;
