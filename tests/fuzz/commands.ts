@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { folderWith, tribrach } from '../command-line-run.ts';
 import { harmed, bytesOf } from './bytes.ts';
+import { wildStream } from './evidence.ts';
 import { sessionText } from './sessions.ts';
 import { law, target } from './target.ts';
 
@@ -25,6 +26,8 @@ const words = fc.oneof(
       'points other.trib --out out',
       'capture other.trib',
       'capture day.trib --format json',
+      'capture base.rtcm3',
+      'capture base.rtcm3 --format json',
     ],
     ...[
       'marks day.trib --columns name,east,north',
@@ -81,23 +84,33 @@ const words = fc.oneof(
     .map((some) => some.join(' ')),
 );
 
-const commands = target('commands', 25, fc.tuple(session, session, words), async ([day, other, line]) => {
-  const at = folderWith({ 'day.trib': day, 'other.trib': other });
-  try {
-    const asked = line.split(' ').map((word) => (/^(\.|out|.*\.trib)$/.test(word) ? at.path(word) : word));
-    const { status, printed, complained } = await tribrach(asked, { input: 'mark A\n' });
-    law([0, 1, 2].includes(status), `the exit status is ${status}`);
-    law(!/a fault in tribrach itself/.test(complained), complained);
-    law(!/\n\s+at .*:\d+:\d+/.test(complained + printed), `a stack is shown: ${complained}`);
-    law(status !== 2 || (printed === '' && complained !== ''), 'it could not run and does not say why');
-    for (const [name, bytes] of [
-      ['day.trib', day],
-      ['other.trib', other],
-    ] as const)
-      law(Buffer.compare(readFileSync(at.path(name)), bytes) === 0, `${name} is not what it was`);
-  } finally {
-    at.remove();
-  }
-});
+const commands = target(
+  'commands',
+  25,
+  fc.tuple(session, session, wildStream, words),
+  async ([day, other, base, line]) => {
+    const at = folderWith({ 'day.trib': day, 'other.trib': other, 'base.rtcm3': base });
+    try {
+      const asked = line
+        .split(' ')
+        .map((word) => (/^(\.|out|.*\.(?:trib|rtcm3))$/.test(word) ? at.path(word) : word));
+      const { status, printed, complained } = await tribrach(asked, { input: 'mark A\n' });
+      law([0, 1, 2].includes(status), `the exit status is ${status}`);
+      law(!/a fault in tribrach itself/.test(complained), complained);
+      law(!/\n\s+at .*:\d+:\d+/.test(complained + printed), `a stack is shown: ${complained}`);
+      law(status !== 2 || (printed === '' && complained !== ''), 'it could not run and does not say why');
+      if (line.startsWith('capture base.rtcm3'))
+        law(status === 0 && !/undefined|NaN|null|not a number/.test(printed), `${line} says ${printed}`);
+      for (const [name, bytes] of [
+        ['day.trib', day],
+        ['other.trib', other],
+        ['base.rtcm3', base],
+      ] as const)
+        law(Buffer.compare(readFileSync(at.path(name)), bytes) === 0, `${name} is not what it was`);
+    } finally {
+      at.remove();
+    }
+  },
+);
 
 export const COMMANDS = [commands];

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { readFileSync, readdirSync } from 'node:fs';
 import { antexReader } from '../../server/evidence/antex.ts';
-import { nmeaReader } from '../../server/evidence/nmea/log.ts';
+import { nmeaReader, type NmeaFacts } from '../../server/evidence/nmea/log.ts';
 import type { Column, ColumnPlan } from '../../server/evidence/points/column-plan.ts';
 import { pointsReader, type PointRow } from '../../server/evidence/points/points-file.ts';
 import { readRinexHeader } from '../../server/evidence/rinex-header.ts';
@@ -18,7 +18,7 @@ import {
   signalMessageBytes,
 } from '../../server/evidence/rtcm3/encoder.test-support.ts';
 import { readMessage } from '../../server/evidence/rtcm3/message.ts';
-import { KEYED, log, MORNING, PM_09, SEA_LEVEL, stream } from '../recordings.ts';
+import { KEYED, log, MORNING, PM_09, SEA_LEVEL, sentence, stream } from '../recordings.ts';
 import { bytesOf, chunked, cuts, harmed, joined } from './bytes.ts';
 import { law, same, target, type Target } from './target.ts';
 
@@ -44,11 +44,11 @@ interface Reader<Facts> {
 function reading<Facts extends Problems>(
   name: string,
   cases: number,
-  wholes: readonly Uint8Array[],
+  inputs: fc.Arbitrary<Uint8Array>,
   start: () => Reader<Facts>,
   further: (facts: Facts, bytes: Uint8Array) => void = () => undefined,
 ): Target {
-  return target(name, cases, fc.tuple(harmed(wholes), cuts), ([bytes, lengths]) => {
+  return target(name, cases, fc.tuple(inputs, cuts), ([bytes, lengths]) => {
     const once = start();
     once.push(bytes);
     const facts = once.finish();
@@ -110,15 +110,33 @@ function stationTextMessage(station: number, text: string): Uint8Array {
 const rtcm = reading(
   'RTCM 3',
   60,
-  [
+  harmed([
     stream(KEYED, MORNING, 11),
     joined(stream(KEYED, MORNING, 3), stream(SEA_LEVEL, MORNING + 60, 3)),
     joined(...messages.map(framed)),
     ...recorded('.rtcm3'),
-  ],
+  ]),
   captureReader,
   finite,
 );
+
+/** Messages gone wild in frames that are right, so that what is put together of them meets them. */
+export const wildStream = fc
+  .array(fc.oneof(fc.constantFrom(...messages), harmed(messages)), { minLength: 1, maxLength: 12 })
+  .map((some) => joined(...some.map((payload) => framed(payload.slice(0, 1023)))));
+const wildStreams = reading('RTCM 3 streams gone wild', 60, wildStream, captureReader, (facts) => {
+  finite(facts);
+  const { frames, strayBytes, stations, stationless, begin = 0, end = 0 } = facts;
+  law(strayBytes === 0, `${strayBytes} bytes of good frames belong to none`);
+  const counts = [...stations.flatMap(({ messages: some }) => some), ...stationless].map(
+    ({ count }) => count,
+  );
+  law(counts.reduce((sum, count) => sum + count, 0) === frames, 'messages are not counted once each');
+  law(begin <= end, 'it ends before it begins');
+  for (const { positions, equipment } of stations)
+    for (const { first, last } of [...positions, ...equipment])
+      law(first.offset <= last.offset, 'it was seen last before it was seen first');
+});
 
 /** A message that was cut, and whose frame is right all the same, says less than it did and nothing else. */
 const cutMessages = target(
@@ -143,12 +161,104 @@ const wildMessages = target('RTCM 3 messages gone wild', 300, harmed(messages), 
 const nmea = reading(
   'NMEA',
   80,
-  [
+  harmed([
     log(([4, 4, 5, 4] as const).map((quality) => ({ antenna: PM_09, separation: 54.83, quality }))),
     ...recorded('.nmea'),
-  ],
+  ]),
   () => nmeaReader({}),
-  finite,
+  (facts, bytes) => {
+    sound(facts);
+    const without = logged(bytesOf(linesThatHold(textFrom(bytes))), {});
+    const said = (all: NmeaFacts) => ({ ...all, problems: [], failedChecksums: 0 });
+    same(said(facts), said(without), 'a sentence whose checksum is wrong says something');
+  },
+);
+const textFrom = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
+
+/** The lines whose sentence has the checksum that it states. */
+const linesThatHold = (text: string) =>
+  text
+    .split(/\r\n|\n|\r/)
+    .map((line) => line.slice(0, 1024))
+    .filter((line) => {
+      const [, body = '', stated = ''] = /.*\$([^*]*)\*([0-9A-Fa-f]{2})/.exec(line) ?? [];
+      return sentence(body).slice(-4, -2) === stated.toUpperCase();
+    })
+    .join('\n');
+
+function logged(bytes: Uint8Array, options: Parameters<typeof nmeaReader>[0]): NmeaFacts {
+  const reader = nmeaReader(options);
+  reader.push(bytes);
+  return reader.finish();
+}
+
+/** Facts that can be true together. */
+function sound(facts: NmeaFacts): void {
+  finite(facts);
+  const { means, epochs, track, satellites, hdop, age } = facts;
+  law(means.reduce((sum, mean) => sum + mean.epochs, 0) === epochs, 'some epochs have no mean');
+  law(facts.fixedShare >= 0 && facts.fixedShare <= 1, `a share is ${facts.fixedShare}`);
+  for (const range of [satellites, hdop, age])
+    law(!range || (range.least >= 0 && range.least <= range.most), `a size is ${range?.least ?? NaN}`);
+  for (const range of [satellites?.least, satellites?.most])
+    law(range === undefined || Number.isInteger(range), `there are ${range ?? NaN} satellites`);
+  for (const { position } of [...means, ...track])
+    law(Math.abs(position.latitude) <= 90 && Math.abs(position.longitude) <= 180, 'a place off the Earth');
+  for (const { quality, height } of means) {
+    const heights = track.filter((epoch) => epoch.quality === quality).map((epoch) => epoch.height);
+    if (epochs !== track.length || height === undefined) continue;
+    const [least, most] = [
+      Math.min(...heights.map((one) => one ?? NaN)),
+      Math.max(...heights.map((one) => one ?? NaN)),
+    ];
+    const digits = 1e-9 * Math.max(1, Math.abs(least), Math.abs(most));
+    law(height >= least - digits && height <= most + digits, `the mean height ${height} is none of them`);
+  }
+}
+
+/** One instant by sentences of every kind that is read, some of which say less. */
+const instant = (second: number) => {
+  const time = `0725${String(second % 60).padStart(2, '0')}.00`;
+  const place = '4109.3943328,N,00836.8026894,W';
+  return [
+    `GNRMC,${time},A,${place},0.0,,190526,,,R`,
+    `GNZDA,${time},19,05,2026,00,00`,
+    `GNGGA,${time},${place},4,16,0.7,5.281,M,54.830,M,1.2,0012`,
+    `GPGGA,${time},${place},4,09,1.7,5.281,M,,,,`,
+    `GNGNS,${time},${place},RRAN,18,0.7,6.284,54.917,1.2,0012`,
+    `GNGST,${time},1.0,0.9,0.8,45.0,0.01,0.02,0.03`,
+  ];
+};
+/** Sentences gone wild, with checksums that are right all the same. */
+export const wildLog = fc
+  .array(
+    fc
+      .tuple(fc.nat(59), fc.nat(5))
+      .chain(([second, which]) =>
+        fc.oneof(
+          fc.constant(bytesOf(instant(second)[which] ?? '')),
+          harmed([bytesOf(instant(second)[which] ?? '')]),
+        ),
+      ),
+    { minLength: 1, maxLength: 24 },
+  )
+  .map((some) => bytesOf(some.map((body) => sentence(textFrom(body).replace(/[\r\n$*]/g, ' '))).join('')));
+const MORNING_PART = 7 * 3600 + 25 * 60 + 30;
+const wildLogs = reading(
+  'NMEA sentences gone wild',
+  120,
+  wildLog,
+  () => nmeaReader({}),
+  (facts, bytes) => {
+    sound(facts);
+    const [before, after] = [
+      logged(bytes, { window: { from: 0, until: MORNING_PART + 3e-7 } }),
+      logged(bytes, { window: { from: MORNING_PART + 7e-7, until: 86_400 - 5e-7 } }),
+    ];
+    law(before.epochs + after.epochs === facts.epochs, 'two parts of the day are not the whole of it');
+    for (const { time } of before.track)
+      law(time % 86_400 < MORNING_PART + 1e-6, 'an epoch lies outside the time asked for');
+  },
 );
 
 const antexLine = (content: string, label: string) =>
@@ -170,7 +280,13 @@ const antexFile = [
     antexLine('', 'END OF ANTENNA'),
   ]),
 ].join('');
-const antex = reading('ANTEX', 120, [bytesOf(antexFile)], () => antexReader('CHOKE_RING_A1 NONE'), finite);
+const antex = reading(
+  'ANTEX',
+  120,
+  harmed([bytesOf(antexFile)]),
+  () => antexReader('CHOKE_RING_A1 NONE'),
+  finite,
+);
 
 const rinexWholes = recorded('.26o');
 const rinex = target('RINEX header', 150, harmed(rinexWholes), (bytes) => {
@@ -209,7 +325,7 @@ const points = plans.map((plan, index) => {
   return reading(
     `points, ${plan.heading === 'names' ? 'by heading' : plan.decimal === ',' ? 'decimal comma' : 'decimal point'}`,
     80,
-    [...pointsTexts.slice(index), ...pointsTexts.slice(0, index)].map(bytesOf),
+    harmed([...pointsTexts.slice(index), ...pointsTexts.slice(0, index)].map(bytesOf)),
     () => {
       rows = [];
       return pointsReader(plan, (row) => rows.push(row));
@@ -229,4 +345,14 @@ const points = plans.map((plan, index) => {
   );
 });
 
-export const EVIDENCE = [rtcm, cutMessages, wildMessages, nmea, antex, rinex, ...points];
+export const EVIDENCE = [
+  rtcm,
+  cutMessages,
+  wildMessages,
+  wildStreams,
+  nmea,
+  wildLogs,
+  antex,
+  rinex,
+  ...points,
+];

@@ -13,13 +13,16 @@ import { sessionDrawings } from '../../server/record/session-drawings.ts';
 import { valuesJson } from '../../server/record/values-json.ts';
 import { verdictOf } from '../../server/record/verdict.ts';
 import { canonicalEntry } from '../../server/session/canonical.ts';
-import { NO_FILES } from '../../server/session/files.ts';
+import { isRefusal } from '../../server/quantities/refusal.ts';
+import { NO_FILES, type Files } from '../../server/session/files.ts';
 import { sealOf } from '../../server/session/seal.ts';
 import { offsetsOf } from '../../server/session/where.ts';
 import { breach } from '../fixes.ts';
 import { textAfter } from '../pages.ts';
 import { said } from '../said.ts';
-import { filesOnDisk } from '../samples.ts';
+import { cleanSamples, filesOnDisk } from '../samples.ts';
+import { harmed } from './bytes.ts';
+import { wildLog, wildStream } from './evidence.ts';
 import { longDay, placed, sessionText, stroke } from './sessions.ts';
 import { law, same, target } from './target.ts';
 
@@ -27,12 +30,15 @@ const files = filesOnDisk();
 /** Named as a sample, so that what it names is found. */
 const inspected = (text: string) => inspect(openDocument('samples/broken/mangled.trib', text), files);
 
+/** What a value that is none says on a page; "is not a number" is what people say of what was typed. */
+const HOLED = /undefined|NaN|\[object|(?<!\bis\s+)not a number/;
+
 /** Each finding has a sentence, and its places and those of its fixes lie inside the texts that they are about. */
 export function answered({ session, findings }: Inspection, text: string): void {
   for (const { code, message, place, related, fixes } of findings) {
     law(message.length > 10, `${code} says nothing`);
-    const holed = /undefined|NaN|null|\[object/;
-    if (!/undefined|NaN|null|object/.test(text)) law(!holed.test(message), `${code} says ${message}`);
+    if (!/undefined|NaN|null|object/.test(text))
+      law(!HOLED.test(message) && !message.includes('null'), `${code} says ${message}`);
     const places = [place, ...related.map((other) => other.place)];
     for (const fix of fixes) places.push(...fix.edits.map((edit) => edit.place));
     for (const where of places) {
@@ -98,14 +104,43 @@ const records = target('records', 25, fc.tuple(sessionText, sessionText), ([text
     sarifLog(sarifResults(inspection), '0'),
   ];
   printed.push(...answers.map((answer) => JSON.stringify(answer)));
-  if (!/undefined|NaN|object/.test(text + other))
-    for (const page of printed) law(!/undefined|NaN|\[object/.test(page), `a page says ${near(page)}`);
+  if (!/undefined|NaN|object/.test(text + other)) saysWords(printed);
 });
 
+function saysWords(pages: readonly string[]): void {
+  for (const page of pages) law(!HOLED.test(page), `a page says ${near(page)}`);
+}
+
 function near(page: string): string {
-  const at = page.search(/undefined|NaN|\[object/);
+  const at = page.search(HOLED);
   return page.slice(Math.max(0, at - 120), at + 60);
 }
+
+/** Each file that a good day names, with what it holds. */
+const named = new Map<string, { file: string; text: string; bytes: Uint8Array }>();
+for (const { file, text } of cleanSamples())
+  inspect(openDocument(file, text), {
+    ...files,
+    bytes: (path) => {
+      const bytes = files.bytes(path);
+      if (!isRefusal(bytes)) named.set(path, { file, text, bytes });
+      return bytes;
+    },
+  });
+/** Recordings are harmed behind their checksums as well, else most of the harm would be noticed at the door. */
+const harmedFile = fc.constantFrom(...named).chain(([path, one]) => {
+  const behind = path.endsWith('.nmea') ? [wildLog] : path.endsWith('.rtcm3') ? [wildStream] : [];
+  return fc.oneof(harmed([one.bytes]), ...behind).map((bytes) => ({ ...one, path, bytes }));
+});
+const namedFiles = target('files that a session names', 30, harmedFile, ({ file, text, path, bytes }) => {
+  const harmedFiles: Files = { ...files, bytes: (asked) => (asked === path ? bytes : files.bytes(asked)) };
+  const inspection = inspect(openDocument(file, text), harmedFiles);
+  answered(inspection, text);
+  const pages = [keyCardPage(inspection), checkPage(inspection), valuesPage(inspection)];
+  const drawn = sessionDrawings(inspection, 680).drawings.map(({ svg }) => svg);
+  if (!/undefined|NaN|object/.test(Buffer.from(bytes).toString('latin1')))
+    saysWords([...pages, ...drawn, reportPage([inspection]), JSON.stringify(findingsJson(inspection))]);
+});
 
 /** Blanks, comments and line ends are no part of a seal; everything else is. */
 const seals = target('seals', 25, fc.tuple(sessionText, stroke), ([text, one]) => {
@@ -130,4 +165,4 @@ const withoutReviews = (meaning: string) =>
     .filter((entry) => !/^\[\["review"|^\[\[null\]\]$/.test(entry))
     .join('\n');
 
-export const INSPECTION = [findings, fixes, afterEdits, records, seals];
+export const INSPECTION = [findings, fixes, afterEdits, records, namedFiles, seals];
