@@ -48,7 +48,8 @@ function propagated<In extends Inputs>(
   evaluate: (numbers: Numbers<In>) => readonly number[],
   exactly: readonly (keyof In)[],
 ): Spread[] {
-  const found = Array.from({ length: count }, () => new Contributions());
+  const found: Contributions[] = [];
+  while (found.length < count) found.push(new Contributions());
   for (const symbol in inputs) {
     const input = inputs[symbol];
     if (!input || exactly.includes(symbol) || (input.sigma === 0 && !hasUnknown(input))) continue;
@@ -58,10 +59,10 @@ function propagated<In extends Inputs>(
     numbers[symbol] = input.value - step;
     const below = evaluate(numbers as Numbers<In>);
     numbers[symbol] = input.value;
-    found.forEach((contributions, index) => {
+    for (let index = 0; index < count; index += 1) {
       const partial = ((above[index] ?? NaN) - (below[index] ?? NaN)) / (2 * step);
-      if (partial !== 0) contributions.add(input, partial);
-    });
+      if (partial !== 0) found[index]?.add(input, partial);
+    }
   }
   return found.map((contributions) => contributions.spread());
 }
@@ -279,18 +280,31 @@ class Told implements Computed {
 
 class Contributions {
   private readonly parts = new Map<Leaf, number>();
-  private readonly unknown = new Set<Leaf>();
+  private unknown: Set<Leaf> | null = null;
 
   add(input: Value, partial: number): void {
-    const leaves = input.origin === 'computed' ? input.unknown : input.sigma === null ? [input] : [];
-    for (const leaf of leaves) this.unknown.add(leaf);
-    for (const [leaf, part] of contributionsOf(input))
-      this.parts.set(leaf, (this.parts.get(leaf) ?? 0) + partial * part);
+    if (input.origin !== 'computed') {
+      if (input.sigma === null) this.addUnknown(input);
+      else this.addPart(input, partial * input.sigma);
+      return;
+    }
+    for (const leaf of input.unknown) this.addUnknown(leaf);
+    for (const [leaf, part] of input.contributions) this.addPart(leaf, partial * part);
   }
 
   spread(): Spread {
-    const sigma = this.unknown.size > 0 ? null : rootSumOfSquares(this.parts.values());
-    return { sigma, contributions: this.parts, unknown: [...this.unknown] };
+    const { parts: contributions, unknown } = this;
+    if (unknown) return { sigma: null, contributions, unknown: [...unknown] };
+    return { sigma: rootSumOfSquares(contributions.values()), contributions, unknown: NO_SPREAD.unknown };
+  }
+
+  private addPart(leaf: Leaf, part: number): void {
+    this.parts.set(leaf, (this.parts.get(leaf) ?? 0) + part);
+  }
+
+  private addUnknown(leaf: Leaf): void {
+    this.unknown ??= new Set();
+    this.unknown.add(leaf);
   }
 }
 

@@ -8,4 +8,4 @@ export interface Refusal {
 export const refuse = (sentence: string): Refusal => ({ refused: sentence });
 
 export const isRefusal = (answer: unknown): answer is Refusal =>
-  typeof answer === 'object' && answer !== null && 'refused' in answer && typeof answer.refused === 'string';
+  typeof answer === 'object' && answer !== null && typeof (answer as Partial<Refusal>).refused === 'string';

@@ -67,7 +67,7 @@ export type Maybe<T> = T | Hole;
 export const hole = (because: string, place: Place | null = null): Hole => ({ hole: because, place });
 
 export function isHole(thing: unknown): thing is Hole {
-  return typeof thing === 'object' && thing !== null && 'hole' in thing;
+  return typeof thing === 'object' && thing !== null && (thing as Partial<Hole>).hole !== undefined;
 }
 
 export function given(

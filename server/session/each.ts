@@ -163,16 +163,15 @@ const NONE: readonly never[] = [];
 function runsByTheirEnds() {
   const runs = keptTogether<object, Run | null>();
   const set = ({ things }: Run, run: Run | null) => {
-    for (const end of endsOf(things)) runs.set(end, run);
+    const first = things[0];
+    const last = things[things.length - 1];
+    if (first) runs.set(first, run);
+    if (last && last !== first) runs.set(last, run);
   };
+  const runOf = (thing: object | undefined) => (thing ? (runs.get(thing) ?? undefined) : undefined);
   return {
-    akinTo(things: readonly object[]): Run | undefined {
-      for (const end of endsOf(things)) {
-        const run = runs.get(end);
-        if (run) return run;
-      }
-      return undefined;
-    },
+    akinTo: (things: readonly object[]): Run | undefined =>
+      runOf(things[0]) ?? runOf(things[things.length - 1]),
     replace(before: Run | undefined, run: Run): void {
       // What was the last thing may stand in the middle now, and must not keep all that was known then.
       if (before) set(before, null);
@@ -180,8 +179,6 @@ function runsByTheirEnds() {
     },
   };
 }
-const endsOf = (things: readonly object[]) =>
-  [things[0], things[things.length - 1]].filter((end) => end !== undefined);
 
 function sameAll(one: readonly unknown[], other: readonly unknown[]): boolean {
   for (let index = 0; index < one.length; index += 1) if (one[index] !== other[index]) return false;

@@ -194,7 +194,17 @@ class Gathering {
     const { mark, antenna, rover, surface, ground, setup, radio } = this.tables;
     const known = before?.session;
     const lists = listsOf(this.own);
-    const names: Names = { ...this.tables, check: this.checkNames, point: this.pointNames };
+    const names: Names = {
+      mark,
+      antenna,
+      rover,
+      surface,
+      ground,
+      setup,
+      radio,
+      check: this.checkNames,
+      point: this.pointNames,
+    };
     const session = {
       document,
       entries: this.own,
@@ -217,10 +227,10 @@ class Gathering {
       reviews: sameList(known?.reviews, lists.review),
       jobs: sameTable(known?.jobs, this.jobs),
       documents: this.documents,
+      remarks: remarksOf(this.own, this.remarks, names),
     };
-    const remarks = remarksOf(this.own, this.remarks, names);
     return {
-      session: { ...session, remarks },
+      session,
       names,
       asked: this.asked,
       repeatedNames: this.repeatedNames,
