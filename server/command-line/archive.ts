@@ -2,10 +2,13 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { availableParallelism } from 'node:os';
+import { setFlagsFromString } from 'node:v8';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { openDocument } from '../../grammar/document.ts';
+import { inspect } from '../inspect.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
-import { examine, type Examined, type View } from './examine.ts';
+import { examined, type Examined, type View } from './examine.ts';
 import { CannotRun, type Io } from './io.ts';
 import { contentOf, digestOf, loadAnswers, recorded, saveAnswers, type KeptAnswer } from './kept-answers.ts';
 import { LARGEST_SESSION, readWhole, sessionText } from './read-file.ts';
@@ -101,6 +104,7 @@ async function* fromThreads(tasks: Task[], threads: number, program: string): As
   let wake = () => {};
   let open = tasks.length;
   const queue = [...tasks];
+  setFlagsFromString(`--max-inlined-bytecode-size=${INLINED}`);
   const workers = Array.from(
     { length: threads },
     () =>
@@ -147,6 +151,12 @@ async function* fromThreads(tasks: Task[], threads: number, program: string): As
  */
 const YOUNG_MEGABYTES = 192;
 
+/**
+ * Functions longer than this are not compiled into those that call them: each thread compiles the program anew, which
+ * takes seconds, and what is compiled once for each caller pays off in a run of hours and not in one of seconds.
+ */
+const INLINED = 100;
+
 /** How a thread of this program knows that it is one. */
 const THREAD = 'tribrach archive';
 export const isArchiveThread = () => !isMainThread && workerData === THREAD;
@@ -160,24 +170,42 @@ export function serveArchive(): void {
   });
 }
 
+/**
+ * So many sessions go through each stage together: reading and parsing, computing, telling. A stage that follows itself
+ * finds its code and what it looks up at hand; with more sessions than this they are no longer at hand for the next.
+ */
+const TOGETHER = 4;
+
 function answerTo({ paths, root, view }: Task): Answer {
   const answers: Answer['answers'][number][] = [];
   const reasons: string[] = [];
-  for (const path of paths) {
+  const roots = new Map<string, string>();
+  for (let at = 0; at < paths.length; at += TOGETHER) {
+    const opened = paths.slice(at, at + TOGETHER).flatMap((path) => open(path));
+    const inspected = opened.map((one) => ({ ...one, inspection: inspect(one.document, one.files) }));
+    for (const { path, text, uses, inspection } of inspected)
+      answers.push({ path, text, uses: uses(), examined: examined(path, inspection, view) });
+  }
+  return { answers, reasons };
+
+  function open(path: string) {
     const read = readWhole(path, LARGEST_SESSION);
     const text = isRefusal(read) ? read : sessionText(read.bytes);
     if (isRefusal(read) || isRefusal(text)) {
-      reasons.push(
-        `cannot read ${path}: ${isRefusal(read) ? read.refused : isRefusal(text) ? text.refused : ''}`,
-      );
-      continue;
+      const refusal = isRefusal(read) ? read : text;
+      reasons.push(`cannot read ${path}: ${isRefusal(refusal) ? refusal.refused : ''}`);
+      return [];
     }
-    // Files of their own for each session: what one draws on is let go before the next.
-    const { files, uses } = recorded(diskFiles(root ?? rootOf(dirname(path)), '.'));
-    const examined = examine(path, text, files, view);
-    answers.push({ path, text: digestOf(read.bytes), uses: uses(), examined });
+    // Files of their own for each session: what one draws on is let go soon after.
+    const { files, uses } = recorded(diskFiles(root ?? rootFor(dirname(path)), '.'));
+    return [{ path, text: digestOf(read.bytes), document: openDocument(path, text), files, uses }];
   }
-  return { answers, reasons };
+
+  function rootFor(folder: string): string {
+    const found = roots.get(folder) ?? rootOf(folder);
+    roots.set(folder, found);
+    return found;
+  }
 }
 
 /** Another build of the program may answer otherwise. */

@@ -1,7 +1,7 @@
 /** One session examined: just what the answer asked for needs, so that an archive never stands in memory whole. */
 import { openDocument } from '../../grammar/document.ts';
 import type { RequiredProof } from '../derive/trust.ts';
-import { inspect } from '../inspect.ts';
+import { inspect, type Inspection } from '../inspect.ts';
 import { findingsJson, type FindingsJson } from '../record/findings-json.ts';
 import { sarifResults } from '../record/findings-sarif.ts';
 import { shortfalls } from '../record/verdict.ts';
@@ -28,7 +28,11 @@ export interface Examined {
 }
 
 export function examine(path: string, text: string, files: Files, view: View): Examined {
-  const inspected = Object.assign(inspect(openDocument(path, text), files), { path });
+  return examined(path, inspect(openDocument(path, text), files), view);
+}
+
+export function examined(path: string, inspection: Inspection, view: View): Examined {
+  const inspected = Object.assign(inspection, { path });
   return {
     path,
     counts: countsOf(inspected.findings),

@@ -4,11 +4,17 @@
 export function wrapped(text: string, width: number, indent = ''): string {
   const lines: string[] = [];
   let line = '';
+  let taken = 0;
   for (const word of harmless(text).split(/\s+/u)) {
-    if (line !== '' && columns(line) + 1 + columns(word) > width - indent.length) {
-      lines.push(line);
-      line = word;
-    } else line = line === '' ? word : `${line} ${word}`;
+    const more = columns(word);
+    if (line !== '' && taken + 1 + more <= width - indent.length) {
+      line += ` ${word}`;
+      taken += 1 + more;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    line = word;
+    taken = more;
   }
   return [...lines, line].map((part) => indent + part).join('\n');
 }
