@@ -43,8 +43,18 @@ export async function stop(): Promise<void> {
   if (client?.isRunning() === true) await client.stop();
 }
 
-async function restart(client: BaseLanguageClient): Promise<void> {
-  if (client.isRunning()) await client.stop();
+let restarting: Promise<void> | null = null;
+
+/** Asked for once more meanwhile, it is the same restart. */
+function restart(client: BaseLanguageClient): Promise<void> {
+  restarting ??= stopAndStart(client).finally(() => (restarting = null));
+  return restarting;
+}
+
+/** A server that hangs is killed two seconds after it did not stop. One that was started before would be taken for it. */
+async function stopAndStart(client: BaseLanguageClient): Promise<void> {
+  if (client.isRunning())
+    await client.stop().catch(() => new Promise<void>((resolve) => setTimeout(resolve, 3000)));
   await client.start();
 }
 

@@ -1,6 +1,6 @@
 /**
- * The server's process is killed while a session with unsaved edits is open: its findings and its key card come back by
- * themselves, and it is told in one sentence when that has happened too often.
+ * The server's process is killed, or hangs, while a session with unsaved edits is open: its findings and its key card come
+ * back by themselves, and one sentence tells when that has happened too often.
  */
 import { readFile, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
@@ -20,6 +20,7 @@ export async function killServer(browser, name, host, expected, report) {
     'findings of unsaved text and its key card come back after the server was killed': killedOnce,
     'further edits are followed after that': editedAfterwards,
     'a server that hung while it was written to is followed by another': killedWhileWrittenTo,
+    'the command restarts a server that hangs, and leaves one': hung,
     'many kills in quick succession end in one sentence': killedOften,
     'the sentence restarts the server, as often as it is needed': restarted,
   };
@@ -72,8 +73,8 @@ export async function killServer(browser, name, host, expected, report) {
   /** More stands in line for it than a pipe holds, and all of that fails at once when it dies. */
   async function killedWhileWrittenTo() {
     await writeFile(join(host.workspace, 'long.trib'), '# nothing of interest\n'.repeat(25_000));
-    const hung = await server();
-    process.kill(hung, 'SIGSTOP');
+    const pid = await server();
+    process.kill(pid, 'SIGSTOP');
     await page.keyboard.press('Control+P');
     await page.keyboard.insertText('long.trib');
     await page.locator('.quick-input-list .monaco-list-row', { hasText: 'long.trib' }).waitFor();
@@ -82,10 +83,27 @@ export async function killServer(browser, name, host, expected, report) {
     await focusText();
     await page.keyboard.type('########', { delay: 30 });
     await page.waitForTimeout(500); // until the last of it has been sent
-    await kill(hung);
+    await kill(pid);
     await server();
     await page.waitForTimeout(2000);
     await findings([killed.unsaved.code, killed.later.code], [finding.code]);
+  }
+
+  /** Who is impatient asks twice. */
+  async function hung() {
+    const pid = await server();
+    process.kill(pid, 'SIGSTOP');
+    ended.push(pid);
+    for (let times = 0; times < 2; times += 1) {
+      await command(`Tribrach: ${killed.offers}`);
+      await page.waitForTimeout(2500); // until it was waited for in vain
+    }
+    await server();
+    await page.waitForTimeout(4000);
+    await findings([killed.unsaved.code, killed.later.code], [finding.code]);
+    const left = (await host.servers()).filter((one) => !others.includes(one));
+    if (left.length !== 1) throw new Error(`there are ${left.length} servers`);
+    if ((await page.locator('.notification-list-item').count()) > 0) throw new Error('it is told of');
   }
 
   async function killedOften() {
