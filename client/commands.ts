@@ -1,6 +1,7 @@
 /** The commands of the palette that open one of the pages which the server writes about the session in front. */
 import { commands, Uri, ViewColumn, window, workspace, type Disposable } from 'vscode';
 import { nameOf, sessionInFront } from './in-front.ts';
+import { offerRestart } from './server-end.ts';
 
 export function registerCommands(restart: () => Promise<void>): readonly Disposable[] {
   return [
@@ -11,12 +12,18 @@ export function registerCommands(restart: () => Promise<void>): readonly Disposa
   ];
 }
 
+/** The addresses of the pages that stand open, which a server that starts anew has not written. */
+export const openPages = (): readonly string[] =>
+  workspace.textDocuments.filter(({ uri }) => uri.scheme === SCHEME).map(({ uri }) => uri.toString());
+
+const SCHEME = 'tribrach';
+
 /** Opens `tribrach:/SESSION FILE/PAGE?SESSION URI` beside the session; the server writes its text and keeps it up to date. */
 async function openPage(page: string): Promise<void> {
   const session = sessionInFront();
   if (!session) return;
   const uri = Uri.from({
-    scheme: 'tribrach',
+    scheme: SCHEME,
     path: `/${nameOf(session)}/${page}`,
     query: session.toString(),
   });
@@ -28,11 +35,8 @@ async function openPage(page: string): Promise<void> {
       preserveFocus: true,
     });
   } catch {
-    const restart = 'Restart the Language Server';
-    const chosen = await window.showErrorMessage(
+    await offerRestart(
       `The page “${page}” could not be opened; the language server may have stopped. Restart it and try again.`,
-      restart,
     );
-    if (chosen === restart) await commands.executeCommand('tribrach.restartServer');
   }
 }

@@ -15,6 +15,7 @@ import {
   type TextEditor,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { offerRestart } from './server-end.ts';
 
 export function registerFirstMinutes(extension: Uri, client: BaseLanguageClient): readonly Disposable[] {
   let example: TextDocument | null = null;
@@ -37,13 +38,8 @@ export function registerFirstMinutes(extension: Uri, client: BaseLanguageClient)
 /** A new file with the questions of the day, the first of them chosen; the answer to it can be typed at once. */
 async function beginSession(client: BaseLanguageClient): Promise<void> {
   if (!client.isRunning()) {
-    const restart = 'Restart the Language Server';
-    const chosen = await window.showErrorMessage(
-      'A session is begun by the language server, which is not running.',
-      restart,
-    );
-    if (chosen === undefined) return;
-    await commands.executeCommand('tribrach.restartServer');
+    const running = await offerRestart('A session is begun by the language server, which is not running.');
+    if (!running) return;
   }
   const { text } = await client.sendRequest<{ text: string }>('tribrach/newSession', { date: today() });
   const editor = await show(await opened(text));

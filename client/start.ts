@@ -1,10 +1,11 @@
 /** Starts, stops and restarts the language client that desktop and web share, and reports how that went. */
 import { window, workspace, type ExtensionContext } from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import { registerCommands } from './commands.ts';
+import { openPages, registerCommands } from './commands.ts';
 import { registerFirstMinutes } from './first-minutes.ts';
 import { registerPanel } from './panel.ts';
 import { readFile } from './read-file.ts';
+import { followsFromAnEnd, logWhatFollowsFromAnEnd, startedAgain } from './server-end.ts';
 import { sessionFilesBelow } from './session-files.ts';
 import { registerStatus } from './status.ts';
 
@@ -18,8 +19,10 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
     documentSelector: [{ language: 'tribrach' }],
     synchronize: { configurationSection: 'tribrach' },
     outputChannelName: 'Tribrach',
-    initializationOptions: () => ({ verdict: true, trusted: workspace.isTrusted }),
+    initializationOptions: () => ({ verdict: true, trusted: workspace.isTrusted, pages: openPages() }),
+    ...startedAgain(),
   });
+  logWhatFollowsFromAnEnd(client);
   client.onRequest('tribrach/readFile', readFile);
   client.onRequest('tribrach/sessionFiles', sessionFilesBelow);
   running = client;
@@ -40,8 +43,18 @@ export async function stop(): Promise<void> {
   if (client?.isRunning() === true) await client.stop();
 }
 
-async function restart(client: BaseLanguageClient): Promise<void> {
-  if (client.isRunning()) await client.stop();
+let restarting: Promise<void> | null = null;
+
+/** Asked for once more meanwhile, it is the same restart. */
+function restart(client: BaseLanguageClient): Promise<void> {
+  restarting ??= stopAndStart(client).finally(() => (restarting = null));
+  return restarting;
+}
+
+/** A server that hangs is killed two seconds after it did not stop. One that was started before would be taken for it. */
+async function stopAndStart(client: BaseLanguageClient): Promise<void> {
+  if (client.isRunning())
+    await client.stop().catch(() => new Promise<void>((resolve) => setTimeout(resolve, 3000)));
   await client.start();
 }
 
@@ -49,6 +62,7 @@ async function attempt(action: () => Promise<void>): Promise<void> {
   try {
     await action();
   } catch (error) {
+    if (followsFromAnEnd(error)) return;
     const reason = error instanceof Error ? error.message : String(error);
     void window.showErrorMessage(`The Tribrach language server could not be started: ${reason}`);
   }

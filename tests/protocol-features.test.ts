@@ -264,6 +264,22 @@ describe('what no other conversation asks', () => {
     expect(client.asked).toContain('workspace/textDocumentContent/refresh');
   });
 
+  it('asks for pages again that stood open before it was started', async () => {
+    const session = client.uri('reopened.trib');
+    const page = `tribrach:/reopened.trib/check?${encodeURIComponent(session)}`;
+    const asked = async (pages: unknown) => {
+      const next = await startClient(folder.path(), {}, { pages });
+      const reopened = typist(next, 'reopened.trib', 'mark A\n');
+      await next.findings(reopened.uri, 1);
+      await next.request('tribrach/newSession', { date: '2026-05-19' });
+      next.kill();
+      return next.asked;
+    };
+    expect(await asked([page])).toContain('workspace/textDocumentContent/refresh');
+    expect(await asked([7])).not.toContain('workspace/textDocumentContent/refresh');
+    expect(await asked(page)).not.toContain('workspace/textDocumentContent/refresh');
+  });
+
   it('asks for everything again that another file has made stale', async () => {
     writeFileSync(folder.path('marks.trib'), marks.replace('PM-14', 'PM-16'));
     await client.notify('workspace/didChangeWatchedFiles', {

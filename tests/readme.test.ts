@@ -50,7 +50,7 @@ it('each promise of the README has a test that is there', () => {
     expect.arrayContaining(['Never lost', 'Never changed', 'Never fetched', 'Never run']),
   );
   for (const [promise] of kept) expect(promise).toMatch(/\]\(\S+\.test\.ts\)/);
-  const tests = [...promises.matchAll(/\]\((\S+\.ts)\): ((?:“[^”]+”)+)/g)];
+  const tests = [...promises.matchAll(/\]\((\S+\.(?:ts|mjs))\): ((?:“[^”]+”)+)/g)];
   expect(tests.length).toBeGreaterThan(8);
   for (const [, path = '', names = ''] of tests)
     for (const [, name = ''] of names.matchAll(/“([^”]+)”/g))

@@ -1,5 +1,5 @@
 /** Pages about a session that an editor opens beside it: `tribrach:/FILE NAME/PAGE?ADDRESS OF THE SESSION`. */
-import type { Connection } from 'vscode-languageserver';
+import type { Connection, InitializeParams } from 'vscode-languageserver';
 import type { Inspection } from '../inspect.ts';
 import { checkPage, keyCardPage, valuesPage } from '../record/pages.ts';
 import type { OpenSession, OpenSessions } from './open-sessions.ts';
@@ -13,20 +13,30 @@ const PAGES: Readonly<Record<string, (inspection: Inspection) => string>> = {
 };
 
 /** Answers for pages; the function that it gives back tells the client that a session's pages have changed. */
-export function answerPages(connection: Connection, sessions: OpenSessions): (session: OpenSession) => void {
-  const shown = new Map<string, OpenSession | null>();
+export function answerPages(
+  connection: Connection,
+  sessions: OpenSessions,
+  { initializationOptions }: InitializeParams,
+): (session: OpenSession) => void {
+  const shown = new Set(shownBefore(initializationOptions));
   connection.workspace.textDocumentContent.on(({ uri }) => {
     const { page, session } = asked(uri, sessions);
-    shown.set(uri, session);
+    shown.add(uri);
     const write = PAGES[page];
     if (!write) return { text: `There is no page “${page}”.\n` };
     return { text: session ? write(sessions.inspectionOf(session)) : CLOSED };
   });
   return (session) => {
-    for (const uri of shown.keys())
+    for (const uri of shown)
       if (asked(uri, sessions).session === session)
         void connection.workspace.textDocumentContent.refresh(uri);
   };
+}
+
+/** A server that follows one that ended is told with `{ pages: [ADDRESS, …] }` what stands open, to keep it up to date. */
+function shownBefore(told: unknown): readonly string[] {
+  const pages = (told as Readonly<Record<string, unknown>> | null | undefined)?.['pages'];
+  return Array.isArray(pages) ? pages.filter((page) => typeof page === 'string') : [];
 }
 
 const CLOSED = 'The session that this page speaks of is not open. Open it, and the page fills again.\n';

@@ -51,7 +51,7 @@ function start(connection: Connection, platform: Platform, parameters: Initializ
   });
   hearFolders(connection, sessions, parameters);
   const askedEarlier: (session: OpenSession) => void = answerDiagnostics(connection, sessions, tellVerdict);
-  const pagesChanged: (session: OpenSession) => void = answerPages(connection, sessions);
+  const pagesChanged: (session: OpenSession) => void = answerPages(connection, sessions, parameters);
   const others = answerWorkspaceChecks(connection, sessions, parameters);
   hearTexts(connection, sessions, others.opened);
   hearFiles(connection, sessions, client, others.filesChanged);

@@ -11,6 +11,7 @@ import { runToEnd } from './child.mjs';
 import { testEmacs } from './emacs.mjs';
 import { buildInsideTests, runInside } from './inside.mjs';
 import { cache } from './install.mjs';
+import { killServer } from './killed.mjs';
 import { testNeovim } from './neovim.mjs';
 import { lookAtPage } from './page.mjs';
 import { lookUntrusted } from './untrusted.mjs';
@@ -74,6 +75,10 @@ async function withHost(name, serve) {
     await results.run(`${name}, page`, (report) =>
       lookAtPage(browser, name, host.openFile(expected.session), expected, report),
     );
+    if (host.servers) {
+      await freshWorkspace();
+      await results.run(`${name}, killed`, (report) => killServer(browser, name, host, expected, report));
+    }
     if (!host.distrusts) return;
     await host.stop();
     host = await serve({ vsix, workspace, trusted: false });

@@ -1,5 +1,5 @@
 /** A real VS Code with a Node extension host, served to a browser: installed into the cache, with the packaged extension. */
-import { chmod, copyFile, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { chmod, copyFile, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { URLSearchParams } from 'node:url';
 import { freePort, runToEnd, startServer } from './child.mjs';
@@ -56,6 +56,8 @@ export async function serveVscode({ vsix, workspace, settings = {}, trusted = tr
   };
   return {
     stop,
+    workspace,
+    servers: () => serversOf(join(profile, 'extensions')),
     folder: address([]),
     opensWorkspaceFiles: true,
     distrusts: true,
@@ -69,6 +71,19 @@ export async function serveVscode({ vsix, workspace, settings = {}, trusted = tr
         workspaceFile,
       ),
   };
+}
+
+/** The processes, by number, in which extension hosts run the language server of an extension in `folder`. */
+async function serversOf(folder) {
+  const numbers = (await readdir('/proc')).filter((name) => /^\d+$/.test(name));
+  const runs = await Promise.all(
+    numbers.map(async (number) => {
+      const line = await readFile(`/proc/${number}/cmdline`, 'utf8').catch(() => '');
+      const [, program = '', ...words] = line.split('\0');
+      return program.startsWith(folder) && words.includes('serve');
+    }),
+  );
+  return numbers.filter((_, at) => runs[at]).map(Number);
 }
 
 /** Three native modules are replaced: logging and the watchdog by a few lines, file search by its prebuilt program. */
