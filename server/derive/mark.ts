@@ -3,6 +3,7 @@ import { elevationFactor, gridScaleAt } from '../geodesy/scale.ts';
 import type { Datum } from '../geodesy/system.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { computePlain } from '../quantities/computed.ts';
+import { once } from '../quantities/once.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Accuracy, LocalSurface, Mark } from '../session/entries.ts';
@@ -79,33 +80,98 @@ export function markValues(
   const located = isHole(moved) ? published : moved;
   const carried = located !== published && !isHole(located) ? located.height : null;
   const heights = carried ? { ...ownHeights, ellipsoidal: carried } : ownHeights;
-  const grid = isHole(moved) ? moved : gridOf(moved, job, name);
-  const geocentric = geocentricFrom(located, heights.ellipsoidal, name);
-  const scale = isHole(moved) ? moved : scaleOf(moved, job, heights.ellipsoidal, name);
-  return {
+  return new OneMark(
     mark,
     located,
-    published: { located: published, height: ownHeights.ellipsoidal },
-    otherDatum: isHole(moved) && !isHole(published) ? moved : null,
-    latitude: isHole(located) ? located : located.latitude,
-    longitude: isHole(located) ? located : located.longitude,
-    ellipsoidalHeight: heights.ellipsoidal,
-    orthometricHeight: heights.orthometric,
-    separation: heights.separation,
-    modelSeparation: heights.modelSeparation,
-    restsOnCoarseModel: heights.coarse,
-    east: isHole(grid) ? grid : grid.east,
-    north: isHole(grid) ? grid : grid.north,
-    x: isHole(geocentric) ? geocentric : geocentric.x,
-    y: isHole(geocentric) ? geocentric : geocentric.y,
-    z: isHole(geocentric) ? geocentric : geocentric.z,
-    convergence: isHole(scale) ? scale : scale.convergence,
-    pointScale: isHole(scale) ? scale : scale.point,
-    combinedScale: isHole(scale) ? scale : scale.combined,
+    { located: published, height: ownHeights.ellipsoidal },
+    isHole(moved) && !isHole(published) ? moved : null,
+    heights,
     sigmaHorizontal,
     sigmaVertical,
-  };
+    () => (isHole(moved) ? moved : gridOf(moved, job, name)),
+    () => geocentricFrom(located, heights.ellipsoidal, name),
+    () => (isHole(moved) ? moved : scaleOf(moved, job, heights.ellipsoidal, name)),
+  );
 }
+
+/** What a base needs is computed at once; the mark in the grid, its X, Y and Z, and the scale there are for whoever asks. */
+class OneMark implements MarkValues {
+  readonly latitude: Maybe<Value>;
+  readonly longitude: Maybe<Value>;
+  readonly ellipsoidalHeight: Maybe<Value>;
+  readonly orthometricHeight: Maybe<Value>;
+  readonly separation: Maybe<Value>;
+  readonly modelSeparation: Maybe<Value>;
+  readonly restsOnCoarseModel: boolean;
+  private readonly grid: () => Maybe<InGrid>;
+  private readonly geocentric: () => Maybe<InSpace>;
+  private readonly scale: () => Maybe<Scale>;
+
+  constructor(
+    readonly mark: Mark,
+    readonly located: Maybe<Located>,
+    readonly published: MarkValues['published'],
+    readonly otherDatum: Hole | null,
+    heights: Heights,
+    readonly sigmaHorizontal: number | null,
+    readonly sigmaVertical: number | null,
+    grid: () => Maybe<InGrid>,
+    geocentric: () => Maybe<InSpace>,
+    scale: () => Maybe<Scale>,
+  ) {
+    this.latitude = isHole(located) ? located : located.latitude;
+    this.longitude = isHole(located) ? located : located.longitude;
+    this.ellipsoidalHeight = heights.ellipsoidal;
+    this.orthometricHeight = heights.orthometric;
+    this.separation = heights.separation;
+    this.modelSeparation = heights.modelSeparation;
+    this.restsOnCoarseModel = heights.coarse;
+    this.grid = once(grid);
+    this.geocentric = once(geocentric);
+    this.scale = once(scale);
+  }
+
+  get east() {
+    return part(this.grid(), 'east');
+  }
+
+  get north() {
+    return part(this.grid(), 'north');
+  }
+
+  get x() {
+    return part(this.geocentric(), 'x');
+  }
+
+  get y() {
+    return part(this.geocentric(), 'y');
+  }
+
+  get z() {
+    return part(this.geocentric(), 'z');
+  }
+
+  get convergence() {
+    return part(this.scale(), 'convergence');
+  }
+
+  get pointScale() {
+    return part(this.scale(), 'point');
+  }
+
+  get combinedScale() {
+    return part(this.scale(), 'combined');
+  }
+}
+
+type InGrid = Readonly<Record<'east' | 'north', Value>>;
+type InSpace = Readonly<Record<'x' | 'y' | 'z', Value>>;
+type Scale = Readonly<Record<'point' | 'convergence', Value> & Record<'combined', Maybe<Value>>>;
+
+const part = <Name extends string, Part>(
+  whole: Maybe<Readonly<Record<Name, Part>>>,
+  name: Name,
+): Part | Hole => (isHole(whole) ? whole : whole[name]);
 
 /** The mark in the datum that the job's coordinates are in; the very same place where it is in it already. */
 function inDatumOfJob(
