@@ -174,7 +174,7 @@ export function serveArchive(): void {
  * So many sessions go through each stage together: reading and parsing, computing, telling. A stage that follows itself
  * finds its code and what it looks up at hand; with more sessions than this they are no longer at hand for the next.
  */
-const TOGETHER = 4;
+const TOGETHER = 8;
 
 function answerTo({ paths, root, view }: Task): Answer {
   const answers: Answer['answers'][number][] = [];
