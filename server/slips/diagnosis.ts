@@ -10,7 +10,6 @@ import { interned, NOTHING } from '../derive/remembered.ts';
 import type { Session } from '../session/session.ts';
 import { keyedDifferences, type KeyedDifference } from './keyed-differences.ts';
 import { fitOf, lengthIn, logSum } from './likelihood.ts';
-import { leftOfBending } from './bending.ts';
 import { evidenceOf, type Evidence } from './observed-checks.ts';
 import { predictionOf } from './prediction.ts';
 import { situationOf, type Situation } from './situation.ts';
@@ -184,8 +183,11 @@ function candidate(
   return [judged({ slips: [slip], says: way.says, share, prior, ...prediction }, evidence)];
 }
 
-function judged(of: Omit<Candidate, 'fitted' | 'log'>, { residuals, noise, noiseWith }: Evidence): Candidate {
-  const here = of.size > LARGE_ENOUGH ? noiseWith(leftOfBending(of.size)) : noise;
+function judged(
+  of: Omit<Candidate, 'fitted' | 'log'>,
+  { residuals, noise, noiseAfter }: Evidence,
+): Candidate {
+  const here = of.size > LARGE_ENOUGH ? noiseAfter(of.size) : noise;
   const { log, fitted } = fitOf(residuals, of.predicted, of.directions, here);
   return { ...of, fitted, log: log + Math.log(of.prior) };
 }
@@ -207,8 +209,9 @@ function withPairs(singles: readonly Candidate[], evidence: Evidence, none: numb
     alone.map(({ odds }) => odds),
     1,
   );
+  const besides = bySide('horizontal');
   const pairs = bySide('up').flatMap((up): Scored[] =>
-    bySide('horizontal').flatMap((horizontal) => {
+    besides.flatMap((horizontal) => {
       if (up.slips[0] === horizontal.slips[0]) return [];
       const both = judged(
         {
@@ -283,7 +286,7 @@ function changesOnly({ predicted, directions }: Candidate, { rows }: Evidence): 
 function sideLog(one: Candidate, evidence: Evidence, side: 'up' | 'horizontal'): number {
   const own = evidence.rows.map(({ axis }) => (axis === 'up') === (side === 'up'));
   const only = (values: readonly number[]) => values.map((value, index) => (own[index] ? value : 0));
-  const noise = one.size > LARGE_ENOUGH ? evidence.noiseWith(leftOfBending(one.size)) : evidence.noise;
+  const noise = one.size > LARGE_ENOUGH ? evidence.noiseAfter(one.size) : evidence.noise;
   return (
     fitOf(only(evidence.residuals), only(one.predicted), one.directions.map(only), noise).log +
     Math.log(one.prior)

@@ -1,7 +1,7 @@
 /** The checks that a diagnosis rests on: what is left of their residuals, and the noise that they share and that they do not. */
 import { isHole } from '../quantities/value.ts';
 import type { CheckValues } from '../derive/check.ts';
-import { unknownBending, type Bent } from './bending.ts';
+import { leftOfBending, unknownBending, type Bent } from './bending.ts';
 import { noiseOf, type Noise } from './likelihood.ts';
 import { numberOf } from './situation.ts';
 import type { Shift } from './slip.ts';
@@ -15,6 +15,8 @@ export interface Evidence {
   readonly noise: Noise;
   /** The same with something more in each check: what large errors of the base do to its vectors. */
   readonly noiseWith: (extra: (check: CheckValues) => Bent) => Noise;
+  /** The same with what an error of the base of this size, in metres, leaves when its bending has been followed up. */
+  readonly noiseAfter: (size: number) => Noise;
 }
 export interface Row {
   readonly check: CheckValues;
@@ -34,14 +36,20 @@ export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
       rows.push({ check, axis });
       residuals.push(residual - (numberOf(check.explained[axis]) ?? 0));
     }
-  const noiseWith = (extra: ((check: CheckValues) => Bent) | null): Noise => {
-    const noise = noiseOf(
-      covariance(rows, (check) => [explainedLoss(check), ...(extra ? [extra(check)] : [])]),
-    );
+  if (rows.length === 0) return null;
+  const covariance = covarianceOf(rows);
+  const noiseOfAll = (extra: ((check: CheckValues) => Bent) | null): Noise => {
+    const noise = noiseOf(covariance(extra));
     if (!noise) throw new Error('every check has noise of its own');
     return noise;
   };
-  return rows.length === 0 ? null : { rows, residuals, noise: noiseWith(null), noiseWith };
+  const known = new Map<number, Noise>();
+  const noiseAfter = (size: number): Noise => {
+    const noise = known.get(size) ?? noiseOfAll(leftOfBending(size));
+    known.set(size, noise);
+    return noise;
+  };
+  return { rows, residuals, noise: noiseOfAll(null), noiseWith: noiseOfAll, noiseAfter };
 }
 
 /** A vector at each check, in the order of the rows. */
@@ -67,21 +75,27 @@ const UNFIXED: Readonly<Record<string, { horizontal: number; up: number }>> = {
   autonomous: { horizontal: 4, up: 8 },
 };
 
-/** The base's mark is in all checks alike, a check mark in its own, the rest in each check anew. */
-function covariance(rows: readonly Row[], extra: (check: CheckValues) => readonly Bent[]): number[][] {
-  return rows.map((row, index) =>
-    rows.map((column, other) => {
+/**
+ * The base's mark is in all checks alike, a check mark in its own, the rest in each check anew; only that rest is
+ * another one with something more in each check.
+ */
+function covarianceOf(rows: readonly Row[]): (extra: ((check: CheckValues) => Bent) | null) => number[][] {
+  const direction = ({ axis }: Row) => (axis === 'up' ? 'up' : 'horizontal');
+  const shared = rows.map((row) => {
+    const { base, mark } = marksOf(row.check, direction(row));
+    return rows.map((column) => {
       if (row.axis !== column.axis) return 0;
-      const direction = row.axis === 'up' ? 'up' : 'horizontal';
-      const { base, mark } = marksOf(row.check, direction);
-      let shared = row.check.setup === column.check.setup ? base ** 2 : 0;
-      if (row.check.mark === column.check.mark) shared += mark ** 2;
-      if (index === other)
-        shared +=
-          Math.hypot(own(row.check, direction), ...extra(row.check).map((bent) => bent[direction])) ** 2;
-      return shared;
-    }),
-  );
+      const common = row.check.setup === column.check.setup ? base ** 2 : 0;
+      return row.check.mark === column.check.mark ? common + mark ** 2 : common;
+    });
+  });
+  const owns = rows.map((row) => [own(row.check, direction(row)), explainedLoss(row.check)[direction(row)]]);
+  return (extra) =>
+    shared.map((line, index) => {
+      const row = rows[index] as Row;
+      const more = extra ? [extra(row.check)[direction(row)]] : [];
+      return line.with(index, (line[index] ?? 0) + Math.hypot(...(owns[index] ?? []), ...more) ** 2);
+    });
 }
 
 function own({ quality, occupation }: CheckValues, direction: 'horizontal' | 'up'): number {
