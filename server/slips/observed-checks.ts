@@ -17,6 +17,10 @@ export interface Evidence {
   readonly noiseWith: (extra: (check: CheckValues) => Bent) => Noise;
   /** The same with what an error of the base of this size, in metres, leaves when its bending has been followed up. */
   readonly noiseAfter: (size: number) => Noise;
+  /** What the checks show at most, and the largest standard deviation of a component; null without such a component. */
+  readonly most: Readonly<
+    Record<'horizontal' | 'up', { readonly shown: number; readonly sigma: number } | null>
+  >;
 }
 export interface Row {
   readonly check: CheckValues;
@@ -49,7 +53,21 @@ export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
     known.set(size, noise);
     return noise;
   };
-  return { rows, residuals, noise: noiseOfAll(null), noiseWith: noiseOfAll, noiseAfter };
+  const sigmas = covariance(null).map((line, index) => Math.sqrt(line[index] ?? NaN));
+  const most = (wanted: 'horizontal' | 'up') => {
+    const own = [...rows.keys()].filter((index) => (rows[index]?.axis === 'up') === (wanted === 'up'));
+    if (own.length === 0) return null;
+    const largest = (of: readonly number[]) => Math.max(...own.map((index) => Math.abs(of[index] ?? 0)));
+    return { shown: largest(residuals), sigma: largest(sigmas) };
+  };
+  return {
+    rows,
+    residuals,
+    noise: noiseOfAll(null),
+    noiseWith: noiseOfAll,
+    noiseAfter,
+    most: { horizontal: most('horizontal'), up: most('up') },
+  };
 }
 
 /** A vector at each check, in the order of the rows. */

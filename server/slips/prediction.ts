@@ -9,7 +9,7 @@ import {
 } from '../quantities/brands.ts';
 import { isHole } from '../quantities/value.ts';
 import type { CheckValues } from '../derive/check.ts';
-import { bending, vectorTo } from './bending.ts';
+import { bending, leftOfBending, vectorTo } from './bending.ts';
 import { inRows, type Evidence } from './observed-checks.ts';
 import { shownShifted } from './shown.ts';
 import type { Situation } from './situation.ts';
@@ -58,14 +58,16 @@ function ofBase(
   shift: Geocentric | null,
   directions: readonly (readonly number[])[],
   { derivation, right, setup }: Situation,
-  { rows }: Evidence,
+  evidence: Evidence,
 ): Prediction | null {
+  const { rows } = evidence;
   if (!shift || !right.place) return null;
   const geoid = isHole(derivation.geoid) ? null : derivation.geoid;
   const size = Math.hypot(shift.x, shift.y, shift.z);
   if (!Number.isFinite(size)) return null;
   const origin = placeOf(right.place);
   const error = topocentricOf(origin, shift);
+  if (directions.length === 0 && isOutOfTheQuestion(error, size, evidence)) return null;
   const shownAt = (check: CheckValues) => {
     const bent = geocentricVectorOf(origin, inMetres(bending(error, vectorTo(check, setup))));
     const whole = { x: metres(shift.x + bent.x), y: metres(shift.y + bent.y), z: metres(shift.z + bent.z) };
@@ -80,6 +82,28 @@ function ofBase(
     size,
   };
 }
+
+/**
+ * Checks would show so much more of the error than they do that it is farther from them than no error at all, by forty
+ * standard deviations and more: its odds are nothing, in doubles, too. Of the hundreds of marks of a long session whose
+ * coordinates might have been told nearly all are.
+ */
+function isOutOfTheQuestion({ east, north, up }: Shift, size: number, { rows, most }: Evidence): boolean {
+  const aside = Math.hypot(east, north);
+  // Straight up and down the geoid is the same; aside it may be another one, by more than anybody knows.
+  const direction = aside < 1 ? 'up' : 'horizontal';
+  const seen = most[direction];
+  // Farther on, what is up at the base leans at a check, and an error aside shows around the earth.
+  if (!seen || size > FARTHEST || (direction === 'horizontal' && Math.abs(up) > STEEPEST * aside))
+    return false;
+  const bent = Math.max(...rows.map(({ check }) => leftOfBending(size)(check)[direction]));
+  const least = direction === 'up' ? 0.9 * Math.abs(up) : (0.5 * aside) / Math.SQRT2;
+  return least > 2 * seen.shown + 40 * (seen.sigma + bent);
+}
+/** Metres. */
+const FARTHEST = 1e6;
+/** At two hundred kilometres up leans by a thirtieth. */
+const STEEPEST = 8;
 
 /** Heights of the geoid above the ellipsoid over the whole earth, root mean square (from memory: EGM96, some 30 m), metres. */
 const GEOID = 30;

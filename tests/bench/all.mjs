@@ -22,6 +22,7 @@ const quick = process.argv.includes('--quick');
 const SIZES = quick ? [100, 1_000, 10_000] : [100, 1_000, 10_000, 100_000];
 const EDITS = quick ? 20 : 60;
 const [ARCHIVE, POINTS, CAPTURE_MB] = quick ? ['500', '100000', 100] : ['10000', '1000000', 1024];
+const MISTAKES = `keystroke, amid up to ${EDITS} mistakes`;
 const PROGRAM = resolve('dist/tribrach.cjs');
 if (!existsSync(PROGRAM)) throw new Error(`there is no ${PROGRAM}; npm run build first`);
 
@@ -66,7 +67,7 @@ async function starting() {
 }
 
 async function editing() {
-  const what = ['open', 'keystroke', 'keystroke, 95th percentile', 'hover', 'format'];
+  const what = ['open', 'keystroke', 'keystroke, 95th percentile', MISTAKES, 'hover', 'format'];
   const measured = new Map(what.map((name) => [name, []]));
   for (const size of SIZES) {
     const ours = await opened([PROGRAM, 'serve', '--stdio'], size);
@@ -75,11 +76,19 @@ async function editing() {
     note('open', ours.opening, echo.opening);
     const [own, floor] = [[], []];
     for (let edit = 0; edit < EDITS; edit++) {
-      own.push(await ours.keystroke());
-      floor.push(await echo.keystroke());
+      for (const keystroke of ['mistake', 'mended']) {
+        own.push(await ours[keystroke]());
+        floor.push(await echo[keystroke]());
+      }
     }
     note('keystroke', median(own), median(floor));
     note('keystroke, 95th percentile', quantile(own, 0.95), quantile(floor, 0.95));
+    const [amid, echoed] = [[], []];
+    for (let edit = 0; edit < EDITS; edit++) {
+      amid.push(await ours.mistake());
+      echoed.push(await echo.mistake());
+    }
+    note(MISTAKES, median(amid), median(echoed));
     for (const [name, method, rounds] of [
       ['hover', 'textDocument/hover', 15],
       ['format', 'textDocument/formatting', 3],
@@ -178,7 +187,19 @@ async function opened(words, size) {
     const at = content.search(/\.\d/);
     return at < 0 ? [] : [{ line: number, character: at + 1 }];
   });
+  const digitAt = ({ line, character }) => lines[line][character];
+  let wrong = digits[0];
   let version = 1;
+  const overtyped = (start, digit) => {
+    const range = { start, end: { line: start.line, character: start.character + 1 } };
+    version += 1;
+    return timed(() =>
+      connection.sendNotification('textDocument/didChange', {
+        textDocument: { uri, version },
+        contentChanges: [{ range, text: digit }],
+      }),
+    );
+  };
   const timed = async (send) => {
     const start = performance.now();
     const done = findings(version);
@@ -192,17 +213,12 @@ async function opened(words, size) {
     opening,
     close,
     /** Overtypes a digit somewhere, each time somewhere else. */
-    keystroke: () => {
-      const start = digits[(version * 7919) % digits.length];
-      const range = { start, end: { line: start.line, character: start.character + 1 } };
-      version += 1;
-      return timed(() =>
-        connection.sendNotification('textDocument/didChange', {
-          textDocument: { uri, version },
-          contentChanges: [{ range, text: String(version % 10) }],
-        }),
-      );
+    mistake: () => {
+      wrong = digits[(version * 7919) % digits.length];
+      return overtyped(wrong, String((Number(digitAt(wrong)) + 1 + (version % 9)) % 10));
     },
+    /** Puts the last one right again. */
+    mended: () => overtyped(wrong, digitAt(wrong)),
     ask: async (method) => {
       const start = performance.now();
       const position = digits[Math.floor(digits.length / 2)];
