@@ -2,7 +2,6 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { availableParallelism } from 'node:os';
-import { setFlagsFromString } from 'node:v8';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { openDocument } from '../../grammar/document.ts';
 import { inspect } from '../inspect.ts';
@@ -104,7 +103,6 @@ async function* fromThreads(tasks: Task[], threads: number, program: string): As
   let wake = () => {};
   let open = tasks.length;
   const queue = [...tasks];
-  setFlagsFromString(`--max-inlined-bytecode-size=${INLINED}`);
   const workers = Array.from(
     { length: threads },
     () =>
@@ -150,12 +148,6 @@ async function* fromThreads(tasks: Task[], threads: number, program: string): As
  * session being examined, so it is worth doing for a hundred sessions at a time and not for ten.
  */
 const YOUNG_MEGABYTES = 192;
-
-/**
- * Functions longer than this are not compiled into those that call them: each thread compiles the program anew, which
- * takes seconds, and what is compiled once for each caller pays off in a run of hours and not in one of seconds.
- */
-const INLINED = 100;
 
 /** How a thread of this program knows that it is one. */
 const THREAD = 'tribrach archive';
