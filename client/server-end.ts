@@ -11,9 +11,21 @@ import {
 
 /** A server that has ended so often within so many milliseconds would go on so. */
 const TOO_OFTEN = { times: 5, within: 180_000 };
+/** Milliseconds after which a start that nobody asked for has failed for good. */
+const STARTED_WITHIN = 10_000;
 
-export function startedAgain(): Pick<LanguageClientOptions, 'errorHandler' | 'initializationFailedHandler'> {
+/** @param hasFailed whether there is no server because the last start failed */
+export function startedAgain(
+  hasFailed: () => boolean,
+): Pick<LanguageClientOptions, 'errorHandler' | 'initializationFailedHandler'> {
   let ends: readonly number[] = [];
+  const tellLater = (end: readonly number[]) =>
+    setTimeout(() => {
+      if (ends !== end || !hasFailed()) return;
+      void window.showErrorMessage(
+        'The language server has ended and could not be started again, so nothing is checked. Reload the window to try once more; the output Tribrach says why.',
+      );
+    }, STARTED_WITHIN);
   return {
     errorHandler: {
       // Who types while the server dies writes to nobody. That is no reason to give up: the end itself follows.
@@ -21,7 +33,10 @@ export function startedAgain(): Pick<LanguageClientOptions, 'errorHandler' | 'in
       closed: () => {
         const now = Date.now();
         ends = [...ends.filter((end) => now - end < TOO_OFTEN.within), now];
-        if (ends.length < TOO_OFTEN.times) return { action: CloseAction.Restart };
+        if (ends.length < TOO_OFTEN.times) {
+          tellLater(ends);
+          return { action: CloseAction.Restart };
+        }
         ends = [];
         void offerRestart(
           'The language server has ended five times within three minutes, so it is not started again by itself. Nothing is checked until you restart it.',
@@ -43,7 +58,7 @@ export async function offerRestart(sentence: string): Promise<boolean> {
   return true;
 }
 
-/** The library would show each request and each start that fails with the server; they go to the output, the end is told. */
+/** The library would show each request and each start that fails with the server; what is no answer of it goes to the output, and the end is told. */
 export function logWhatFollowsFromAnEnd(client: BaseLanguageClient): void {
   const log = client.error.bind(client);
   client.error = (message, data, show) =>

@@ -1,6 +1,6 @@
 /** Starts, stops and restarts the language client that desktop and web share, and reports how that went. */
 import { window, workspace, type ExtensionContext } from 'vscode';
-import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import { State, type BaseLanguageClient, type LanguageClientOptions } from 'vscode-languageclient';
 import { openPages, registerCommands } from './commands.ts';
 import { registerFirstMinutes } from './first-minutes.ts';
 import { registerPanel } from './panel.ts';
@@ -15,12 +15,12 @@ let running: BaseLanguageClient | undefined;
 
 /** Connects by the transport given; a server that does not start is told in a sentence, and the editor stays usable. */
 export async function start(context: ExtensionContext, connect: Connect): Promise<void> {
-  const client = connect({
+  const client: BaseLanguageClient = connect({
     documentSelector: [{ language: 'tribrach' }],
     synchronize: { configurationSection: 'tribrach' },
     outputChannelName: 'Tribrach',
     initializationOptions: () => ({ verdict: true, trusted: workspace.isTrusted, pages: openPages() }),
-    ...startedAgain(),
+    ...startedAgain(() => client.state === State.StartFailed),
   });
   logWhatFollowsFromAnEnd(client);
   client.onRequest('tribrach/readFile', readFile);
@@ -32,7 +32,7 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
     ...registerFirstMinutes(context.extensionUri, client),
     ...registerPanel(context.extensionUri, client),
     // Only now may files that sessions name be read.
-    workspace.onDidGrantWorkspaceTrust(() => attempt(() => restart(client))),
+    workspace.onDidGrantWorkspaceTrust(() => attempt(() => restartOnceMore(client))),
   );
   await attempt(() => client.start());
 }
@@ -51,11 +51,18 @@ function restart(client: BaseLanguageClient): Promise<void> {
   return restarting;
 }
 
+/** A restart that is on its way may have told the server already that the workspace is not trusted. */
+async function restartOnceMore(client: BaseLanguageClient): Promise<void> {
+  await restarting?.catch(() => undefined);
+  await restart(client);
+}
+
 /** A server that hangs is killed two seconds after it did not stop. One that was started before would be taken for it. */
 async function stopAndStart(client: BaseLanguageClient): Promise<void> {
   if (client.isRunning())
-    await client.stop().catch(() => new Promise<void>((resolve) => setTimeout(resolve, 3000)));
-  await client.start();
+    await client.stop().catch(() => new Promise<void>((resolve) => setTimeout(resolve, 4000)));
+  // The extension may have been stopped meanwhile.
+  if (running === client) await client.start();
 }
 
 async function attempt(action: () => Promise<void>): Promise<void> {

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { availableParallelism } from 'node:os';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
-import { openDocument } from '../../grammar/document.ts';
-import { inspect } from '../inspect.ts';
+import { openDocument, type Document } from '../../grammar/document.ts';
+import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { examined, type Examined, type View } from './examine.ts';
@@ -145,7 +145,7 @@ async function* fromThreads(tasks: Task[], threads: number, program: string): As
 
 /**
  * Room for what a thread makes before the young generation is swept. A sweep copies what is still needed, which is the
- * session being examined, so it is worth doing for a hundred sessions at a time and not for ten.
+ * few sessions being examined, so it is worth doing for a hundred sessions at a time and not for ten.
  */
 const YOUNG_MEGABYTES = 192;
 
@@ -174,13 +174,25 @@ function answerTo({ paths, root, view }: Task): Answer {
   const roots = new Map<string, string>();
   for (let at = 0; at < paths.length; at += TOGETHER) {
     const opened = paths.slice(at, at + TOGETHER).flatMap((path) => open(path));
-    const inspected = opened.map((one) => ({ ...one, inspection: inspect(one.document, one.files) }));
-    for (const { path, text, uses, inspection } of inspected)
-      answers.push({ path, text, uses: uses(), examined: examined(path, inspection, view) });
+    const waiting: (() => void)[] = [];
+    for (const one of opened) {
+      // Files of their own for each session. What it draws on is let go before the next: a recording fills the memory.
+      const { files, uses } = recorded(diskFiles(root ?? rootFor(dirname(one.path)), '.'));
+      const inspection = inspect(one.document, files);
+      const tell = () => answers.push(answerOn(one, inspection, uses));
+      if (uses().length > 0) tell();
+      else waiting.push(tell);
+    }
+    for (const tell of waiting) tell();
   }
   return { answers, reasons };
 
-  function open(path: string) {
+  function answerOn({ path, text }: Opened, inspection: Inspection, uses: () => KeptAnswer['uses']) {
+    const answer = examined(path, inspection, view);
+    return { path, text, uses: uses(), examined: answer };
+  }
+
+  function open(path: string): Opened[] {
     const read = readWhole(path, LARGEST_SESSION);
     const text = isRefusal(read) ? read : sessionText(read.bytes);
     if (isRefusal(read) || isRefusal(text)) {
@@ -188,9 +200,7 @@ function answerTo({ paths, root, view }: Task): Answer {
       reasons.push(`cannot read ${path}: ${isRefusal(refusal) ? refusal.refused : ''}`);
       return [];
     }
-    // Files of their own for each session: what one draws on is let go soon after.
-    const { files, uses } = recorded(diskFiles(root ?? rootFor(dirname(path)), '.'));
-    return [{ path, text: digestOf(read.bytes), document: openDocument(path, text), files, uses }];
+    return [{ path, text: digestOf(read.bytes), document: openDocument(path, text) }];
   }
 
   function rootFor(folder: string): string {
@@ -198,6 +208,13 @@ function answerTo({ paths, root, view }: Task): Answer {
     roots.set(folder, found);
     return found;
   }
+}
+
+interface Opened {
+  readonly path: string;
+  /** Of its text, as a digest. */
+  readonly text: string;
+  readonly document: Document;
 }
 
 /** Another build of the program may answer otherwise. */

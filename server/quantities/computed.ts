@@ -133,8 +133,11 @@ export function exact(value: Value): Value {
 }
 
 /** The same value under another name. */
-export const renamed = (value: Value, name: string): Value =>
-  value.origin === 'computed' ? copied(value, name, value.inputs, new Same(value)) : { ...value, name };
+export function renamed(value: Value, name: string): Value {
+  if (value.origin === 'computed') return copied(value, name, value.inputs, new Same(value));
+  if (value.origin === 'given') return { ...value, name };
+  return assumed(name, value.value, value.unit, value.sigma, value.because);
+}
 
 const copied = (
   { value, unit, formula }: Computed,

@@ -100,13 +100,13 @@ describe('2026-11-27', () => {
   });
 
   it.each([
-    ['16,0.7,M,5.281,M,54.830,M,1.2,0012', '"M" where a number should be'],
-    ['0.7,5.281,M,54.830,M,1.2,0012,', '"0.7" where a number should be'],
-    ['-16,0.7,5.281,M,54.830,M,1.2,0012', '"-16" where a number should be'],
-    ['16,-0.7,5.281,M,54.830,M,1.2,0012', '"-0.7" where a number should be'],
+    ['16,0.7,M,5.281,M,54.830,M,1.2,0012', '"M", which cannot stand where it does'],
+    ['0.7,5.281,M,54.830,M,1.2,0012,', '"0.7", which cannot stand where it does'],
+    ['-16,0.7,5.281,M,54.830,M,1.2,0012', '"-16", which cannot stand where it does'],
+    ['16,-0.7,5.281,M,54.830,M,1.2,0012', '"-0.7", which cannot stand where it does'],
     ['16,0.7,5.281,,54.830,M,1.2,0012,', '"" where the unit of a height should be'],
-    ['16,0.7,5.2.81,M,54.830,M,1.2,0012', '"5.2.81" where a number should be'],
-    ['16,0.7,5.281,M,54.830,M,M,1.2,0012', '"M" where a number should be'],
+    ['16,0.7,5.2.81,M,54.830,M,1.2,0012', '"5.2.81", which cannot stand where it does'],
+    ['16,0.7,5.281,M,54.830,M,M,1.2,0012', '"M", which cannot stand where it does'],
   ])('fields that had moved were read in the place of others: %s', (rest, said) => {
     const facts = logged(fixed(0, rest), fixed(1));
     expect(facts.epochs).toBe(1);

@@ -84,7 +84,7 @@ export function misplaced(type: string, fields: readonly string[]): string | und
     sizes.find((at) => stated(at) && !((numberIn(fields[at]) ?? -1) >= 0)) ??
     heights.find((at) => stated(at) && numberIn(fields[at]) === undefined);
   if (wrong !== undefined)
-    return `This ${type} has "${clipped(fields[wrong] ?? '')}" where a number should be; it is not used.`;
+    return `This ${type} has "${clipped(fields[wrong] ?? '')}", which cannot stand where it does; it is not used.`;
   const other = heights.find((at) => unit && stated(at) && fields[at + 1] !== unit);
   return other === undefined
     ? undefined
