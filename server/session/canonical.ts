@@ -1,4 +1,5 @@
 /** A session's meaning as text: order and values, whatever the blanks, the comments, the quotes and the line ends. */
+import { BLANKS } from '../../grammar/characters.ts';
 import type { Item, Line, Measure, Entry } from '../../grammar/tree.ts';
 
 /** Two entries mean the same just where their canonical forms are equal; digits count as typed. */
@@ -42,5 +43,7 @@ function canonicalItem(item: Item): unknown {
 
 const canonicalMeasure = ({ sign, parts }: Measure) => [
   sign,
-  ...parts.flatMap(({ numeral, unit }) => [numeral.typed, unit?.unit ?? null]),
+  ...parts.flatMap(({ numeral, unit }) => [numeral.typed.replace(BLANK_RUNS, ' '), unit?.unit ?? null]),
 ];
+/** Digits may stand in groups, and how far apart those are says nothing. */
+const BLANK_RUNS = new RegExp(`[${BLANKS}]+`, 'g');

@@ -45,7 +45,8 @@ export async function converse(capabilities: ClientCapabilities) {
 
   /** Everything that is on its way arrives, and where `late` is set everything that was put off is done. */
   const breathe = async (late: boolean) => {
-    for (let turn = 0; turn < 6; turn += 1) await setImmediate();
+    // Each message takes a turn to be read, and a conversation sends dozens before it listens.
+    for (let turn = 0; turn < 60; turn += 1) await setImmediate();
     if (!late) return;
     for (let task = tasks.shift(); task; task = tasks.shift()) {
       task();

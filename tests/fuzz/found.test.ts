@@ -6,6 +6,7 @@ import { nmeaReader } from '../../server/evidence/nmea/log.ts';
 import { extractColumns, extractRows } from '../../server/evidence/register-extract.ts';
 import { inspect } from '../../server/inspect.ts';
 import { marksFile, registerMark } from '../../server/record/marks-file.ts';
+import { canonicalEntry } from '../../server/session/canonical.ts';
 import { NO_FILES } from '../../server/session/files.ts';
 import { growth } from '../growth.ts';
 import { textAfter } from '../pages.ts';
@@ -65,6 +66,15 @@ describe('2026-11-26', () => {
 });
 
 describe('2026-11-27', () => {
+  it('blanks between the groups of a number counted as what it means, so that formatting broke a seal', () => {
+    const meant = (text: string) => openDocument('day.trib', text).entries.map(canonicalEntry);
+    const [wide, narrow] = ['1    360', '1 360'].map((digits) =>
+      meant(`mark A\n  height ${digits} m orthometric\n`),
+    );
+    expect(wide).toEqual(narrow);
+    expect(JSON.stringify(narrow)).toContain('1 360');
+  });
+
   it('taking out the second of two details that say the same took its comment out as well', () => {
     const inspection = inspected('job "x"\n  datum ETRS89\n  datum ETRS89 # as on the sheet\n');
     const [fix] = inspection.findings.flatMap(({ code, fixes }) => (code === 'syntax/repeated' ? fixes : []));
