@@ -5,7 +5,7 @@ import { availableParallelism } from 'node:os';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { openDocument, type Document } from '../../grammar/document.ts';
 import { inspect, type Inspection } from '../inspect.ts';
-import { isRefusal } from '../quantities/refusal.ts';
+import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { examined, type Examined, type View } from './examine.ts';
 import { CannotRun, type Io } from './io.ts';
@@ -194,13 +194,15 @@ function answerTo({ paths, root, view }: Task): Answer {
 
   function open(path: string): Opened[] {
     const read = readWhole(path, LARGEST_SESSION);
-    const text = isRefusal(read) ? read : sessionText(read.bytes);
-    if (isRefusal(read) || isRefusal(text)) {
-      const refusal = isRefusal(read) ? read : text;
-      reasons.push(`cannot read ${path}: ${isRefusal(refusal) ? refusal.refused : ''}`);
-      return [];
-    }
+    if (isRefusal(read)) return unreadable(path, read);
+    const text = sessionText(read.bytes);
+    if (isRefusal(text)) return unreadable(path, text);
     return [{ path, text: digestOf(read.bytes), document: openDocument(path, text) }];
+  }
+
+  function unreadable(path: string, { refused }: Refusal): [] {
+    reasons.push(`cannot read ${path}: ${refused}`);
+    return [];
   }
 
   function rootFor(folder: string): string {

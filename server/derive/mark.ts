@@ -5,7 +5,7 @@ import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } f
 import { computePlain } from '../quantities/computed.ts';
 import { once } from '../quantities/once.ts';
 import { isRefusal } from '../quantities/refusal.ts';
-import { hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
+import { hole, isHole, partOf, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Accuracy, LocalSurface, Mark } from '../session/entries.ts';
 import { circularRadius, normalHalfWidth } from '../quantities/statistics.ts';
 import { sameDatum, type Frame } from './frame.ts';
@@ -119,8 +119,8 @@ class OneMark implements MarkValues {
     geocentric: () => Maybe<InSpace>,
     scale: () => Maybe<Scale>,
   ) {
-    this.latitude = isHole(located) ? located : located.latitude;
-    this.longitude = isHole(located) ? located : located.longitude;
+    this.latitude = partOf(located, 'latitude');
+    this.longitude = partOf(located, 'longitude');
     this.ellipsoidalHeight = heights.ellipsoidal;
     this.orthometricHeight = heights.orthometric;
     this.separation = heights.separation;
@@ -132,46 +132,41 @@ class OneMark implements MarkValues {
   }
 
   get east() {
-    return part(this.grid(), 'east');
+    return partOf(this.grid(), 'east');
   }
 
   get north() {
-    return part(this.grid(), 'north');
+    return partOf(this.grid(), 'north');
   }
 
   get x() {
-    return part(this.geocentric(), 'x');
+    return partOf(this.geocentric(), 'x');
   }
 
   get y() {
-    return part(this.geocentric(), 'y');
+    return partOf(this.geocentric(), 'y');
   }
 
   get z() {
-    return part(this.geocentric(), 'z');
+    return partOf(this.geocentric(), 'z');
   }
 
   get convergence() {
-    return part(this.scale(), 'convergence');
+    return partOf(this.scale(), 'convergence');
   }
 
   get pointScale() {
-    return part(this.scale(), 'point');
+    return partOf(this.scale(), 'point');
   }
 
   get combinedScale() {
-    return part(this.scale(), 'combined');
+    return partOf(this.scale(), 'combined');
   }
 }
 
 type InGrid = Readonly<Record<'east' | 'north', Value>>;
 type InSpace = Readonly<Record<'x' | 'y' | 'z', Value>>;
 type Scale = Readonly<Record<'point' | 'convergence', Value> & Record<'combined', Maybe<Value>>>;
-
-const part = <Name extends string, Part>(
-  whole: Maybe<Readonly<Record<Name, Part>>>,
-  name: Name,
-): Part | Hole => (isHole(whole) ? whole : whole[name]);
 
 /** The mark in the datum that the job's coordinates are in; the very same place where it is in it already. */
 function inDatumOfJob(

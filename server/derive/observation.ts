@@ -5,7 +5,16 @@ import { topocentricBetween } from '../geodesy/topocentric.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { compute, computeAll } from '../quantities/computed.ts';
 import { once } from '../quantities/once.ts';
-import { assumed, hole, isHole, withSpread, type Hole, type Maybe, type Value } from '../quantities/value.ts';
+import {
+  assumed,
+  hole,
+  isHole,
+  partOf,
+  withSpread,
+  type Hole,
+  type Maybe,
+  type Value,
+} from '../quantities/value.ts';
 import type { LocalSurface, Observed } from '../session/entries.ts';
 import { decimalYear } from '../session/moments.ts';
 import { sameDatum, type Frame } from './frame.ts';
@@ -61,13 +70,11 @@ class Seen implements ObservedValues {
   }
 
   get east() {
-    const grid = this.grid();
-    return isHole(grid) ? grid : grid.east;
+    return partOf(this.grid(), 'east');
   }
 
   get north() {
-    const grid = this.grid();
-    return isHole(grid) ? grid : grid.north;
+    return partOf(this.grid(), 'north');
   }
 }
 

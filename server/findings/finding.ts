@@ -74,15 +74,12 @@ export interface AnyFindingKind {
   ) => readonly (Told & { readonly code: string; readonly place: Place; readonly fixes: readonly Fix[] })[];
 }
 
-const NONE: readonly never[] = [];
-
 /** Closes a kind over its evidence, so that kinds can stand in one list. */
 export function kind<Evidence extends { readonly place: Place }>(of: FindingKind<Evidence>): AnyFindingKind {
   return {
     code: of.code,
     report: (subject) => {
       const found = of.find(subject);
-      if (found.length === 0) return NONE;
       return found.map((evidence) => ({
         ...of.tell(evidence, subject),
         code: of.code,

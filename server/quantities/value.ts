@@ -70,6 +70,12 @@ export function isHole(thing: unknown): thing is Hole {
   return typeof thing === 'object' && thing !== null && (thing as Partial<Hole>).hole !== undefined;
 }
 
+/** One part of what may be missing whole. */
+export const partOf = <Whole extends object, Name extends keyof Whole>(
+  whole: Maybe<Whole>,
+  name: Name,
+): Whole[Name] | Hole => (isHole(whole) ? whole : whole[name]);
+
 export function given(
   name: string,
   value: number,

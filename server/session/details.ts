@@ -29,7 +29,7 @@ export function detailsOf(path: string, entry: Entry, spec: WordEntry | null, re
     return result;
   };
   return {
-    one: (word, how, words = NONE) => {
+    one: (word, how, words = []) => {
       const lines = byWord.get(word);
       const first = lines?.[0];
       if (!lines || !first) return null;
@@ -45,7 +45,7 @@ export function detailsOf(path: string, entry: Entry, spec: WordEntry | null, re
         });
       return same ? read(first, how, words) : null;
     },
-    all: (word, how, words = NONE) => (byWord.get(word) ?? []).map((line) => read(line, how, words)),
+    all: (word, how, words = []) => (byWord.get(word) ?? []).map((line) => read(line, how, words)),
   };
 }
 
@@ -118,8 +118,6 @@ export function headerOf(path: string, entry: Entry, remarks: Remark[]): WordEnt
   if (word !== spec.word) remarks.push({ about: 'letter-case', place, typed: word, word: spec.word });
   return spec;
 }
-
-const NONE: readonly never[] = [];
 
 export const placeOf = (path: string, entry: Entry, line: Line): Place => ({
   path,

@@ -81,7 +81,7 @@ export class LineReader {
   }
 
   /** Remarks on what is left; `words` are those that could have stood there. */
-  finish(words: readonly string[] = NONE): void {
+  finish(words: readonly string[] = []): void {
     while (this.peek()?.kind === 'comma') this.index++;
     const first = this.peek();
     const last = this.line.items[this.line.items.length - 1];
@@ -97,5 +97,3 @@ export class LineReader {
     return item;
   }
 }
-
-const NONE: readonly never[] = [];
