@@ -83,9 +83,9 @@ export function takeDate(
 
 /** Day first, month first, and year first, where the calendar allows it. */
 function dateReadings(typed: string): string[] {
-  const parts = typed.split(/[-./]/).map(Number);
-  const [first = 0, second = 0, third = 0] = parts;
-  if (parts.length !== 3 || parts.some((part) => !Number.isInteger(part))) return [];
+  const parts = typed.split(/[-./]/);
+  if (parts.length !== 3 || !parts.every((part) => /^\s*\d{1,4}\s*$/.test(part))) return [];
+  const [first = 0, second = 0, third = 0] = parts.map(Number);
   const year = third < 100 ? 2000 + third : third;
   const readings = [
     isoDate(year, second, first),

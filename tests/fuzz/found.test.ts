@@ -66,6 +66,14 @@ describe('2026-11-26', () => {
 });
 
 describe('2026-11-27', () => {
+  it('a year with an exponent was the year 2000, and a fix offered to write it', () => {
+    const { findings } = inspected('job "x"\n  date 0e300-05-19\n');
+    expect(findings.map(({ code }) => code)).toContain('syntax/date-format');
+    expect(findings.flatMap(({ fixes }) => fixes)).toEqual([]);
+    const short = inspected('job "x"\n  date 26-05-19\n').findings.flatMap(({ fixes }) => fixes);
+    expect(short.map(({ title }) => title)).toContain('Write 2026-05-19');
+  });
+
   it('blanks between the groups of a number counted as what it means, so that formatting broke a seal', () => {
     const meant = (text: string) => openDocument('day.trib', text).entries.map(canonicalEntry);
     const [wide, narrow] = ['1    360', '1 360'].map((digits) =>
