@@ -2,7 +2,7 @@
  * The server's process is killed, or hangs, while a session with unsaved edits is open: its findings and its key card come
  * back by themselves, and one sentence tells when that has happened too often.
  */
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile, rename, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 
 const screenshots = resolve('.cache/screenshots');
@@ -23,6 +23,8 @@ export async function killServer(browser, name, host, expected, report) {
     'the command restarts a server that hangs, and leaves one': hung,
     'many kills in quick succession end in one sentence': killedOften,
     'the sentence restarts the server, as often as it is needed': restarted,
+    'one whose program is gone is told of in the same sentence, which restarts it once the program is back':
+      gone,
   };
   try {
     await page.goto(host.openFile(session));
@@ -114,6 +116,10 @@ export async function killServer(browser, name, host, expected, report) {
       await kill(next);
     }
     await page.locator('.notifications-toasts', { hasText: killed.says }).waitFor();
+    await toldOnce();
+  }
+
+  async function toldOnce() {
     // Of many notes at once not each pops up; in the list they all are.
     await command('Notifications: Show Notifications');
     const told = page.locator('.notifications-center .notification-list-item');
@@ -126,6 +132,22 @@ export async function killServer(browser, name, host, expected, report) {
   async function restarted() {
     await restart();
     await killedOften();
+    await restart();
+    await findings([killed.unsaved.code, killed.later.code], [finding.code]);
+  }
+
+  /** As when the extension is replaced while it runs. */
+  async function gone() {
+    const pid = await server();
+    const program = await host.programOf(pid);
+    const away = `${program}.away`;
+    await rename(program, away);
+    try {
+      await kill(pid);
+      await toldOnce();
+    } finally {
+      await rename(away, program);
+    }
     await restart();
     await findings([killed.unsaved.code, killed.later.code], [finding.code]);
   }

@@ -58,6 +58,7 @@ export async function serveVscode({ vsix, workspace, settings = {}, trusted = tr
     stop,
     workspace,
     servers: () => serversOf(join(profile, 'extensions')),
+    programOf,
     folder: address([]),
     opensWorkspaceFiles: true,
     distrusts: true,
@@ -84,6 +85,12 @@ async function serversOf(folder) {
     }),
   );
   return numbers.filter((_, at) => runs[at]).map(Number);
+}
+
+/** The file that the process of that number runs. */
+async function programOf(number) {
+  const [, program] = (await readFile(`/proc/${number}/cmdline`, 'utf8')).split('\0');
+  return program;
 }
 
 /** Three native modules are replaced: logging and the watchdog by a few lines, file search by its prebuilt program. */
