@@ -95,6 +95,24 @@ describe('tribrach points', () => {
     expect(account).toMatch(/SHA-256 [0-9a-f]{64}/);
   });
 
+  it('judges a night by the day that each point is of', async () => {
+    const night = SESSION.replace('at 07:50 until 15:40', 'at 22:30 until 2026-05-20 02:40')
+      .replace('at 07:52', 'at 22:32')
+      .replace('antenna-height 1.283 m to arp', '$&\n  keyed       antenna-height 1.533 m to arp at 23:30')
+      .replace('at 08:25', 'at 22:50')
+      .replace('at 15:25', 'at 2026-05-20 02:25')
+      .replace(/4\.946(?![^]*4\.946)/, '5.196');
+    const pickup = [
+      '1,-40990.12,165002.33,5.62,K,23:10:00',
+      '2,-40990.12,165002.33,5.87,K,23:40:00',
+      '3,-40990.12,165002.33,5.87,K,00:10:00',
+    ];
+    const at = folder({ 'day.trib': night + USUAL, 'pickup.csv': pickup.join('\n') });
+    await tribrach(['points', at.path('day.trib'), '--out', at.path('out')]);
+    const heights = rowsOf(at.path('out/pickup.csv')).map((row) => Number(row['height (m)']).toFixed(3));
+    expect(heights).toEqual(['5.870', '5.870', '5.870']);
+  });
+
   it('refuses to repair what it has repaired', async () => {
     const at = folder({ 'day.trib': SESSION + USUAL, 'pickup.csv': PICKUP });
     await tribrach(['points', at.path('day.trib'), '--out', at.path('out')]);

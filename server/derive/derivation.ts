@@ -53,7 +53,7 @@ export function deriveSession(session: Session, files: Files): Derivation {
   const recordings = recordingsOf(session, frame, files);
   const times = timesOf(valuesOf(setups));
   const checks = checksOf(session.checks, marks, setups, times, rovers, job, frame, surfaces, recordings);
-  const points = pointSets(session, frame, surfaces, files);
+  const points = pointSets(session, frame, surfaces, times, files);
   const link = linkValues(session, checks, points, setups);
   const reviews = reviewValues(session, files);
   return { frame, geoid, marks, setups, antennas, checks, points, link, reviews };

@@ -12,6 +12,7 @@ import { separatedReader } from '../evidence/points/separated.ts';
 import { assumed, isHole, type Assumed } from '../quantities/value.ts';
 import type { Column, Job, Points } from '../session/entries.ts';
 import { nearest } from '../quantities/near.ts';
+import type { SetupTime } from './base-of-check.ts';
 
 export type PointsForm = 'grid' | 'geographic' | 'geocentric';
 
@@ -56,8 +57,16 @@ const ANGLES: readonly ColumnRole[] = ['latitude', 'longitude'];
 /** GPS time was 18 s ahead of UTC from 2017 on (IERS Bulletin C 52). */
 const LEAP_SECONDS = assumed('GPS time less UTC', 18, 's', 0, '18 s since 2017 (IERS Bulletin C 52)');
 
-/** @param firstLine of the file, where there is one: it tells the separator and whether it is a heading */
-export function pointsPlan(points: Points, job: Job | null, firstLine: string | null): PointsPlan {
+/**
+ * @param firstLine of the file, where there is one: it tells the separator and whether it is a heading
+ * @param begun when the bases stood, by which times past midnight are known
+ */
+export function pointsPlan(
+  points: Points,
+  job: Job | null,
+  firstLine: string | null,
+  begun: readonly SetupTime[],
+): PointsPlan {
   const problems: PlanProblem[] = [];
   const columns = points.columns.map((column) => planned(column, problems));
   const heading = columns.some((column) => column.heading !== undefined);
@@ -72,6 +81,7 @@ export function pointsPlan(points: Points, job: Job | null, firstLine: string | 
     decimal,
     heading: heading ? 'names' : 'none',
     ...(day === undefined ? {} : { date: day }),
+    ...(job?.date && !isHole(job.date) ? stoodPast((job.date.day + 1) * DAY - offset, points, begun) : {}),
     utcOffset: offset,
     leapSeconds: LEAP_SECONDS.value,
   };
@@ -102,6 +112,20 @@ export function pointsPlan(points: Points, job: Job | null, firstLine: string | 
     assumptions: clock === 'gps' ? [LEAP_SECONDS] : [],
   };
 }
+
+/** When the base of the points stood, or any where none is named; nothing where none stood past the midnight. */
+function stoodPast(
+  midnight: number,
+  { from: base }: Points,
+  begun: readonly SetupTime[],
+): Pick<ColumnPlan, 'stood'> {
+  const stood = begun
+    .filter(({ name, from }) => Number.isFinite(from) && (!base || base.name === name))
+    // One that still stands is taken to do so for half a day: further off, the same time of the day before is as near.
+    .map(({ from, until }) => ({ from, until: Number.isFinite(until) ? until : from + DAY / 2 }));
+  return stood.some(({ until }) => until > midnight) ? { stood } : {};
+}
+const DAY = 86_400;
 
 /** The columns with that of the state, where the file's heading has one and nobody has said so; else null. */
 function unaskedState(

@@ -12,6 +12,7 @@ import type { Bound, Job, LocalSurface, Point, Points } from '../session/entries
 import { resolvePath, type Files } from '../session/files.ts';
 import { instantOf, type Session } from '../session/session.ts';
 import { foundInEach } from '../session/each.ts';
+import type { SetupTime } from './base-of-check.ts';
 import { withRecording } from './evidence-recording.ts';
 import { gridNamed, systemNamed, type Frame } from './frame.ts';
 import { placedHeight } from './heights.ts';
@@ -96,19 +97,21 @@ export function pointSets(
   session: Session,
   frame: Frame,
   surfaces: ReadonlyMap<string, LocalSurface>,
+  begun: readonly SetupTime[],
   files: Files,
 ): PointSet[] {
   return pointsIn(session.entries).map((entry): PointSet => {
     if (entry.kind === 'point') return pointSet(asRecorded(entry, session, frame, files), frame, surfaces);
-    if (!entry.file) return rowsSet(entry, frame, surfaces);
+    if (!entry.file) return rowsSet(entry, frame, surfaces, begun);
     const path = resolvePath(session.document.path, entry.file.text);
-    if (files.chunks) return streamedSet(entry, path, frame, surfaces, files);
+    if (files.chunks) return streamedSet(entry, path, frame, surfaces, begun, files);
     const bytes = files.bytes(path);
     return fileSet(
       entry,
       isRefusal(bytes) ? NOTHING : bytes,
       frame,
       surfaces,
+      begun,
       refusalOf(bytes),
       tokenOf(path),
     );
@@ -136,12 +139,13 @@ const fileSet = remembered(
     bytes: Uint8Array | Nothing,
     frame: Frame,
     surfaces: ReadonlyMap<string, LocalSurface>,
+    begun: readonly SetupTime[],
     refusal: Refusal | Nothing,
     { worth: path }: Token<string>,
   ): PointSet => {
     const whole = bytes === NOTHING ? null : (bytes as Uint8Array);
     const chunks = () => (whole ? sliced(whole) : isRefusal(refusal) ? refusal : refuse('it cannot be read'));
-    return setFromFile(entry, path, frame, surfaces, chunks);
+    return setFromFile(entry, path, frame, surfaces, begun, chunks);
   },
 );
 
@@ -150,9 +154,17 @@ function streamedSet(
   path: string,
   frame: Frame,
   surfaces: ReadonlyMap<string, LocalSurface>,
+  begun: readonly SetupTime[],
   files: Files,
 ): PointSet {
-  return setFromFile(entry, path, frame, surfaces, () => files.chunks?.(path) ?? refuse('it cannot be read'));
+  return setFromFile(
+    entry,
+    path,
+    frame,
+    surfaces,
+    begun,
+    () => files.chunks?.(path) ?? refuse('it cannot be read'),
+  );
 }
 
 const CHUNK = 1 << 18;
@@ -165,9 +177,10 @@ function setFromFile(
   path: string,
   frame: Frame,
   surfaces: ReadonlyMap<string, LocalSurface>,
+  begun: readonly SetupTime[],
   chunks: () => Iterable<Uint8Array> | Refusal,
 ): PointSet {
-  const planned = pointsPlan(entry, frame.job, firstLine(chunks()));
+  const planned = pointsPlan(entry, frame.job, firstLine(chunks()), begun);
   const steps = function* (take: (row: PointRow) => void): Steps<PointsFacts | Refusal> {
     const pieces = chunks();
     if (isRefusal(pieces)) return pieces;
@@ -214,8 +227,13 @@ function firstLine(pieces: Iterable<Uint8Array> | Refusal): string | null {
 }
 
 const rowsSet = remembered(
-  (entry: Points, frame: Frame, surfaces: ReadonlyMap<string, LocalSurface>): PointSet => {
-    const planned = pointsPlan({ ...entry, separator: null }, frame.job, null);
+  (
+    entry: Points,
+    frame: Frame,
+    surfaces: ReadonlyMap<string, LocalSurface>,
+    begun: readonly SetupTime[],
+  ): PointSet => {
+    const planned = pointsPlan({ ...entry, separator: null }, frame.job, null, begun);
     const read: PointSet['read'] = (take) => {
       const reader = rowReader({ ...planned.plan, heading: 'none' }, take);
       entry.rows.forEach((row, index) =>

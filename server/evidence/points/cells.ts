@@ -96,10 +96,11 @@ export function timeReader(
   let day: number | undefined;
   const ahead = aheadOfUtc(undefined, clock, plan);
   const start = plan.date === undefined ? undefined : dayNumberOfIso(plan.date);
+  const datedOf = dateGiver(plan);
   return (text, from, to) => {
     const plainly = start === undefined ? undefined : plainTime(text, from, to);
     if (plainly !== undefined && start !== undefined)
-      return { seconds: start * secondsOfDay + plainly - ahead, dated: true };
+      return { seconds: datedOf(start, plainly - ahead), dated: true };
     const parts = timePattern.exec(text.slice(from, to));
     if (!parts) return undefined;
     const [hour, minute, second] = [
@@ -112,7 +113,24 @@ export function timeReader(
     const stated = parts[1] ?? plan.date;
     if (stated === undefined) return { seconds: modulo(ofDay, secondsOfDay), dated: false };
     if (stated !== date) [date, day] = [stated, dayNumberOfIso(stated)];
-    return day === undefined ? undefined : { seconds: day * secondsOfDay + ofDay, dated: true };
+    if (day === undefined) return undefined;
+    return {
+      seconds: parts[1] === undefined ? datedOf(day, ofDay) : day * secondsOfDay + ofDay,
+      dated: true,
+    };
+  };
+}
+
+/**
+ * The instant of a UTC time of day that has no date: on the local day, whatever the day is in UTC; on the next one where
+ * a base stood then and none does at that time of the day itself, since notes of a night have two days.
+ */
+function dateGiver({ utcOffset = 0, stood = [] }: ColumnPlan): (day: number, ofDay: number) => number {
+  const isStanding = (time: number) => stood.some(({ from, until }) => from <= time && time <= until);
+  return (day, ofDay) => {
+    const time = day * secondsOfDay + modulo(ofDay + utcOffset, secondsOfDay) - utcOffset;
+    const next = time + secondsOfDay;
+    return stood.length > 0 && !isStanding(time) && isStanding(next) ? next : time;
   };
 }
 

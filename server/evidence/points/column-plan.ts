@@ -42,8 +42,10 @@ export interface ColumnPlan {
   readonly decimal: '.' | ',';
   /** No heading; one line to pass over; or one line whose names say which column is which. */
   readonly heading: 'none' | 'skip' | 'names';
-  /** The day of times without a date, YYYY-MM-DD by the column's own clock. */
+  /** The local day of times without a date, YYYY-MM-DD, whichever clock they are told by. */
   readonly date?: string;
+  /** When a base stood, in UTC seconds since 1970, where that goes on past the midnight behind `date`. */
+  readonly stood?: readonly { readonly from: number; readonly until: number }[];
   /** Local time less UTC, in seconds. */
   readonly utcOffset?: number;
   /** GPS time less UTC, an assumption where it is used. */

@@ -148,6 +148,34 @@ describe('a points file', () => {
     expect(rows[0]?.time).toBe(milliseconds / 1000);
   });
 
+  it.each([
+    ['20:40:00', 'utc', 12, Date.UTC(2026, 4, 18, 20, 40)],
+    ['20:40Z', 'local', 12, Date.UTC(2026, 4, 18, 20, 40)],
+    ['00:30:18', 'gps', -6, Date.UTC(2026, 4, 20, 0, 30)],
+    ['12:10:00', 'utc', -6, Date.UTC(2026, 4, 19, 12, 10)],
+  ] as const)(
+    'puts %s by %s time on the local day, %s h ahead of UTC',
+    (cell, clock, ahead, milliseconds) => {
+      const { rows } = read(`${cell}\n`, { columns: [{ role: 'time', clock }], utcOffset: 3600 * ahead });
+      expect(rows[0]?.time).toBe(milliseconds / 1000);
+    },
+  );
+
+  it('puts a time on the next day where a base stood then, and none on the day itself', () => {
+    const stood = [
+      { from: Date.UTC(2026, 4, 19, 21, 30) / 1000, until: Date.UTC(2026, 4, 20, 1, 40) / 1000 },
+    ];
+    const times = ['23:10:00', '00:10:00', '02:40', '02:41', '22:29'];
+    const { rows } = read(times.join('\n'), { columns: [{ role: 'time', clock: 'local' }], stood });
+    expect(rows.map(({ time = NaN }) => new Date(time * 1000).toISOString().slice(8, 16))).toEqual([
+      '19T22:10',
+      '19T23:10',
+      '20T01:40',
+      '19T01:41',
+      '19T21:29',
+    ]);
+  });
+
   it('keeps a time of day where no date is known', () => {
     const found: PointRow[] = [];
     const written = { separator: ',', decimal: '.', heading: 'none' } as const;
