@@ -114,6 +114,24 @@ describe('a capture', () => {
     expect(facts.problems).toEqual([]);
   });
 
+  it('counts a 1005 once, with the height that was in force, where the height was keyed anew', () => {
+    const before = position({ ...here, height: 12830 });
+    const after = position({ ...here, height: 15330 });
+    const facts = capture(
+      ...[gps(100), position(here), before, gps(101), position(here), before],
+      ...[gps(102), position(here), after, gps(103), position(here), after, gps(104), position(here)],
+    );
+    const seen = facts.stations[0]?.positions.map(({ value, count, first, last }) => [
+      ...[value.antennaHeight, count, first.time, last.time],
+    ]);
+    // The 1005 of second 102 comes before its 1006: nothing has said yet that the height is another one.
+    expect(seen).toEqual([
+      [1.283, 5, 100, 102],
+      [1.533, 4, 102, 104],
+    ]);
+    expect(facts.problems.map(({ sentence }) => sentence).join()).toMatch(/one after the other/);
+  });
+
   it('finds rates and gaps, across the end of a week too', () => {
     const parts = Array.from({ length: 60 }, (_, index) => index)
       .filter((index) => index < 40 || index > 46)
@@ -151,6 +169,21 @@ describe('a capture', () => {
     );
     expect(facts.begin).toBe((2 * day + epoch(10, 0, 0)) / 1000);
     expect(facts.end).toBe(facts.begin);
+  });
+
+  it('is of the week of the others, when it begins with a clock that knows no day', () => {
+    // Day 3, 9:59:42 UTC, in Moscow; then 10:00:01 GPS time.
+    const noon = 3 * 86_400 + 10 * 3600;
+    const glonass = framed(legacyMessage(1012, 12, (12 * 3600 + 59 * 60 + 42) * 1000, [4]));
+    for (const second of [noon, noon + 86_400, noon - 86_400]) {
+      const place = position(here);
+      const facts = capture(glonass, place, ...[1, 2, 3].map((after) => gps(second + after)), place);
+      expect([facts.begin, facts.end]).toEqual([second, second + 3]);
+      const bytes = glonass.length + 2 * place.length + 3 * gps(1).length;
+      expect(facts.averageBytesPerSecond).toBeCloseTo(bytes / 4, 9);
+      expect(facts.stations[0]?.messages.flatMap(({ gaps }) => gaps)).toEqual([]);
+      expect(facts.problems).toEqual([]);
+    }
   });
 
   it('counts the parts of a split epoch as one sending', () => {

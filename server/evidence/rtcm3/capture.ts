@@ -157,6 +157,8 @@ function distanceBetween(first: Geocentric, second: Geocentric) {
 
 interface StationNotes {
   readonly positions: Sightings<BroadcastPosition>;
+  /** What the last 1006 said, which holds for a 1005 of that place, too. */
+  withHeight?: BroadcastPosition;
   readonly equipment: Sightings<Equipment>;
   readonly biases: Sightings<GlonassBiases>;
   readonly texts: Sightings<StationText>;
@@ -186,11 +188,21 @@ function momentOf(frame: Frame, time: number | undefined): Moment {
 }
 
 function learn(notes: StationNotes, message: Message, moment: Moment) {
-  if (message.kind === 'position') notes.positions.see(broadcastPosition(message), moment);
+  if (message.kind === 'position') learnPosition(notes, broadcastPosition(message), moment);
   else if (message.kind === 'equipment') notes.equipment.see(message, moment);
   else if (message.kind === 'biases') notes.biases.see(message, moment);
   else if (message.kind === 'text') notes.texts.see(message, moment);
   else if (message.kind === 'observations') observe(notes.observed, message);
+}
+
+function learnPosition(notes: StationNotes, broadcast: BroadcastPosition, moment: Moment) {
+  const { withHeight: known } = notes;
+  if (broadcast.antennaHeight !== undefined) notes.withHeight = broadcast;
+  const isKnown =
+    broadcast.antennaHeight === undefined &&
+    known !== undefined &&
+    distanceBetween(known.position, broadcast.position) === 0;
+  notes.positions.see(isKnown ? known : broadcast, moment);
 }
 
 function broadcastPosition({
@@ -215,16 +227,15 @@ function capturedStation(station: number, notes: StationNotes): CapturedStation 
   };
 }
 
-/** A base that sends both 1005 and 1006 says the same place twice: one sighting, with the height. */
+/** A base that sends both 1005 and 1006 says the same place twice: one sighting, with the first height told of it. */
 function withHeights(
   positions: readonly Sighting<BroadcastPosition>[],
 ): readonly Sighting<BroadcastPosition>[] {
-  return positions.flatMap((bare) => {
-    if (bare.value.antennaHeight !== undefined) {
-      const twin = positions.find((other) => isBareTwin(other, bare));
-      return [twin ? merged(bare, twin) : bare];
-    }
-    return positions.some((other) => isBareTwin(bare, other)) ? [] : [bare];
+  const fullOf = (bare: Sighting<BroadcastPosition>) => positions.find((other) => isBareTwin(bare, other));
+  return positions.flatMap((one) => {
+    const bare = positions.find((other) => isBareTwin(other, one));
+    if (bare) return [fullOf(bare) === one ? merged(one, bare) : one];
+    return fullOf(one) ? [] : [one];
   });
 }
 

@@ -13,7 +13,7 @@ export interface StreamSpan {
 }
 
 export interface StreamClock {
-  /** Milliseconds; undefined before the first epoch. */
+  /** Milliseconds; undefined before the first epoch, and while the first burst has told a time without a day. */
   readonly now: () => number | undefined;
   readonly set: (epoch: MessageEpoch, offset: number) => void;
   /** Books the bytes of a message to the current second. */
@@ -32,19 +32,33 @@ export function streamClock(
   let inSecond = 0;
   let second: number | undefined;
   let fullest = { time: 0, bytes: 0 };
+  let knowsDay = false;
 
+  /** What was counted from some midnight is counted from that of its own day of the week. */
+  const moveBy = (days: number) => {
+    now = (now ?? 0) + days;
+    begin = (begin ?? 0) + days;
+    if (second !== undefined) second += days / 1000;
+    fullest = { ...fullest, time: fullest.time + days / 1000 };
+  };
   const closeSecond = () => {
     if (second !== undefined && inSecond > fullest.bytes) fullest = { time: second, bytes: inSecond };
     inSecond = 0;
   };
   return {
-    now: () => now,
+    now: () => (knowsDay || (now ?? 0) - (begin ?? 0) >= burst ? now : undefined),
     set(epoch, offset) {
       const reading = epoch.milliseconds + epoch.toGps + (epoch.followsUtc ? 1000 * leapSeconds : 0);
+      const tellsDay = epoch.period > day;
       if (now === undefined) {
         now = reading;
         begin = reading;
+        knowsDay = tellsDay;
         return;
+      }
+      if (tellsDay && !knowsDay) {
+        knowsDay = true;
+        moveBy(reading - forward(reading - now, day) - now);
       }
       const step = forward(reading - now, epoch.period);
       if (step < -jumpBack) {
@@ -94,6 +108,10 @@ export function forward(difference: number, period: number) {
 export function utcSecondsOfDay(time: number, leapSeconds: number): number {
   return modulo(time - leapSeconds, secondsOfDay);
 }
+
+const day = 1000 * secondsOfDay;
+/** A message that tells the day comes in the first burst; a stream without one counts from a midnight. */
+const burst = 1000;
 
 /** Messages of one burst may be out of order by the leap second assumed wrongly; more is a jump. */
 const jumpBack = 30_000;
