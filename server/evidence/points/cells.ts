@@ -169,17 +169,17 @@ function aheadOfUtc(
 }
 
 function sexagesimal(body: string, decimal: '.' | ','): number | undefined {
-  const isNegative = body.startsWith('-');
+  const isNegative = /^[-\u2212]/.test(body);
   const parts = body
-    .replace(/^[-+]/, '')
+    .replace(/^[-+\u2212]/, '')
     .split(/[°º'′’"″”:\s]+/)
     .filter((part) => part !== '');
   const [degrees, minutes, seconds] = parts.map((part, index) => numberOf(part, index === 2 ? decimal : '.'));
   if (parts.length !== 3 || degrees === undefined || minutes === undefined || seconds === undefined)
     return undefined;
-  if (!Number.isInteger(degrees) || !Number.isInteger(minutes) || minutes < 0 || seconds < 0)
-    return undefined;
-  if (degrees < 0 || minutes >= 60 || seconds >= 60) return undefined;
+  if (!Number.isInteger(degrees) || !Number.isInteger(minutes)) return undefined;
+  // The sign stands before all, and a second one would be lost in a zero.
+  if (parts.some((part) => !/^\d/.test(part)) || minutes >= 60 || seconds >= 60) return undefined;
   const value = degrees + minutes / 60 + seconds / 3600;
   return isNegative ? -value : value;
 }

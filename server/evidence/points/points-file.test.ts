@@ -121,7 +121,11 @@ describe('a points file', () => {
     const sexagesimal = angles('41°09\'08.18286"N', '-8 37 26.27078', 'dms').rows[0];
     expect(sexagesimal?.latitude).toBeCloseTo(41 + 9 / 60 + 8.18286 / 3600, 12);
     expect(sexagesimal?.longitude).toBeCloseTo(-(8 + 37 / 60 + 26.27078 / 3600), 12);
+    // A minus of its own sign, before no whole degree too.
+    expect(angles('\u22120 30 36', '\u22128 30 36', 'dms').rows[0]?.latitude).toBeCloseTo(-0.51, 12);
+    expect(angles('\u22120 30 36', '\u22128 30 36', 'dms').rows[0]?.longitude).toBeCloseTo(-8.51, 12);
     for (const [wrong, unit] of [
+      ['--0 30 36', 'dms'],
       ['91', '°'],
       ['-41 N', '°'],
       ['41.5 E', '°'],
