@@ -113,6 +113,26 @@ describe('tribrach points', () => {
     expect(heights).toEqual(['5.870', '5.870', '5.870']);
   });
 
+  it('measures the way to a base across the meridian of 180° the short way round', async () => {
+    const place = (longitude: string) => `position    16°30'00.0"S, ${longitude} in EPSG:4326`;
+    const far = SESSION.replace('grid        EPSG:3763', 'grid        EPSG:32701')
+      .replace('position    -41203.118 m E, 164904.902 m N', place(`179°59'58.0"E`))
+      .replace('position    -40311.882 m E, 165377.404 m N', place(`179°59'58.0"W`))
+      .replace(`41°09'08.18286"N, 8°37'26.27078"W`, `16°30'00.0"S, 179°59'58.0"E`)
+      .replaceAll('-40311.882 m E, 165377.404 m N', `16°30'00.0"S, 179°59'58.0"W`);
+    const at = folder({
+      'day.trib': far + points('name, latitude °, longitude °, height m orthometric, code, time local'),
+      'pickup.csv': '1,-16.5,179.9999,5.6,K,09:12\n2,-16.5,-179.9999,5.6,K,09:13\n3,-16.5,-180,5.6,K,09:14\n',
+    });
+    const { printed } = await tribrach(['points', at.path('day.trib'), '--out', at.path('out')]);
+    expect(printed).toMatch(/3 of 3 points repaired/);
+    for (const row of rowsOf(at.path('out/pickup.csv'))) {
+      // A hundred metres away at most, and not once around the Earth.
+      expect(Number(row['uncertainty horizontal 95 % (m)'])).toBeLessThan(0.05);
+      expect(Math.abs(Number(row['longitude (°)']))).toBeLessThanOrEqual(180);
+    }
+  });
+
   it('refuses to repair what it has repaired', async () => {
     const at = folder({ 'day.trib': SESSION + USUAL, 'pickup.csv': PICKUP });
     await tribrach(['points', at.path('day.trib'), '--out', at.path('out')]);

@@ -1,7 +1,7 @@
 /** One point as repaired: its coordinates, what was added to them, how good they are, and why. */
 import { isRefusal } from '../quantities/refusal.ts';
 import type { PointRow } from '../evidence/points/points-file.ts';
-import { toRadians } from '../geodesy/angles.ts';
+import { halfTurn, toRadians } from '../geodesy/angles.ts';
 import { meridianRadius, primeVerticalRadius } from '../geodesy/radii.ts';
 import { topocentricOf } from '../geodesy/topocentric.ts';
 import {
@@ -100,7 +100,7 @@ function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): Re
     row,
     fate,
     first: first + shift.first,
-    second: second + shift.second,
+    second: set.form === 'geographic' ? halfTurn(second + shift.second) : second + shift.second,
     third: third + shift.third,
     shift: inMetres(shift, first, second, third, set),
     horizontal,
@@ -228,7 +228,7 @@ function distanceFrom(setup: SetupValues, { form, system }: ShiftSpace): Prepare
     const { ellipsoid } = system.datum;
     const M = toRadians(1) * meridianRadius(ellipsoid, asLatitude(φ));
     const ν = toRadians(1) * primeVerticalRadius(ellipsoid, asLatitude(φ)) * Math.cos(toRadians(φ));
-    return (first, second) => Math.hypot((first - φ) * M, (second - λ) * ν);
+    return (first, second) => Math.hypot((first - φ) * M, halfTurn(second - λ) * ν);
   }
   const there: Geocentric | null = isHole(arp)
     ? null
