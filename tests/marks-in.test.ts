@@ -39,6 +39,15 @@ describe('rows', () => {
     expect(text).toContain('position    -41203.1180 m E, 164904.90 m N');
   });
 
+  it('leave open what a point may part in thousands, where the decimal sign is a comma', () => {
+    const { text, problems } = fromRows('PM-14;165.377;5.400,25', 'name, east m, north m', ';', ',');
+    expect(text).toContain('position    ? E, ? N');
+    expect(problems.map(({ sentence }) => sentence)).toEqual([
+      'The east "165.377" has a point, where the decimal sign is a comma; it is left open (?).',
+      'The north "5.400,25" has a point, where the decimal sign is a comma; it is left open (?).',
+    ]);
+  });
+
   it('without a unit or a surface are asked for them', () => {
     const { text } = fromRows('PM-14,-41203.118,164904.902,6.284', 'name, east, north, height');
     expect(look(text).findings.map(({ code }) => code)).toEqual(

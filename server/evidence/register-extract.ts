@@ -96,8 +96,10 @@ function markOf(
     if (means === 'name') name = cell;
     else if (means === 'description') description = cell;
     else if (means !== 'skip' && cell !== '') {
-      const isNumber = NUMBER.test(cell);
-      if (!isNumber) addProblem(`The ${means} "${clipped(cell)}" is no number; it is left open (?).`);
+      const hasPoint = decimal === ',' && cell.includes('.');
+      const isNumber = NUMBER.test(cell) && !hasPoint;
+      const wrong = hasPoint ? 'has a point, where the decimal sign is a comma' : 'is no number';
+      if (!isNumber) addProblem(`The ${means} "${clipped(cell)}" ${wrong}; it is left open (?).`);
       const digits = decimal === ',' ? cell.replace(',', '.') : cell;
       values.push(isNumber ? { means, digits, qualifiers } : { means, digits: '?', qualifiers: '' });
     }

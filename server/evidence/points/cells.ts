@@ -14,6 +14,8 @@ export function numberIn(text: string, from: number, to: number, decimal: '.' | 
 }
 
 function longNumber(cell: string, decimal: '.' | ','): number | undefined {
+  // It may part thousands.
+  if (decimal === ',' && cell.includes('.')) return undefined;
   const text = decimal === ',' ? cell.replace(',', '.') : cell;
   return isPlainNumber(text)
     ? Number(text)

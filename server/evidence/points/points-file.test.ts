@@ -203,6 +203,16 @@ describe('a points file', () => {
     expect(sentences(short)).toEqual(['This row cannot be read in full: no north.']);
   });
 
+  it('takes no point for a decimal sign where that is a comma, since it may part thousands', () => {
+    for (const cell of ['165.377', '-5.400', '\u22125.400', '1234567890.1234567890']) {
+      const facts = read(`P1;10,5;${cell}\n`, {
+        ...{ separator: ';', decimal: ',', columns: columns.slice(0, 3) },
+      });
+      expect(facts.rows[0]).toMatchObject({ east: 10.5, north: undefined });
+      expect(sentences(facts)[0]).toContain(`north "${cell}"`);
+    }
+  });
+
   it('tells columns beyond those that are named, once', () => {
     const facts = read('1,2,3,4,5,08:00,extra\n1,2,3,4,5,08:00,extra\n1,2,3,4,5,08:00,\n');
     expect(sentences(facts)).toEqual(['There are more columns than the 6 that are named.']);
