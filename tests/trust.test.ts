@@ -111,6 +111,16 @@ describe('a day', () => {
     expect(day.trust.day).toBe('in-doubt');
   });
 
+  it('is proved by no check from a time when its base did not stand, and put in doubt by one all the same', () => {
+    const spans = (text: string) =>
+      trusted(text).trust.rovers[0]?.spans.map(({ class: worth, before, after }) =>
+        [before?.check.name ?? null, worth, after?.check.name ?? null].join(' '),
+      );
+    const stood = check('C1', '08:25') + check('C2', '15:40');
+    expect(spans(check('EARLY', '04:40') + stood + check('LATE', '18:40'))).toEqual(spans(stood));
+    expect(spans(check('C1', '08:25') + check('LATE', '18:40', 0.2))).toContain('C1 in-doubt LATE');
+  });
+
   it('counts neither a float solution nor what the job does not allow, nor a check on the base’s own mark', () => {
     const weak = (quality: string) => check('WEAK', '15:25').replace('fixed, 60 epochs', quality);
     expect(classAt(trusted(check('OPEN', '08:25') + weak('float, 60 epochs')), '12:00')).toBe('not-closed');

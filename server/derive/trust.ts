@@ -191,7 +191,8 @@ export function roverTrust(
   const stretches = stretchesOf(setup, own, job);
   const judged = (check: CheckValues): Judged => {
     const found = judge(check, job);
-    return found === 'passes' && !isCertain(check, setup, rovers) ? null : found;
+    const proves = isCertain(check, setup, rovers) && stoodAt(setup, check.instant);
+    return found === 'passes' && !proves ? null : found;
   };
   const mine = checks.filter((check) => concerns(check, setup, rover));
   const timed = mine
@@ -220,6 +221,12 @@ function concerns(check: CheckValues, setup: SetupValues, rover: string | null):
 
 function isCertain(check: CheckValues, setup: SetupValues, rovers: readonly (string | null)[]): boolean {
   return check.setup === setup && (check.check.by !== null || rovers.length === 1);
+}
+
+/** Whether the base stood then, as far as the notes say; an end before the start is no end. */
+function stoodAt({ from, until }: SetupValues, instant: number | null): boolean {
+  if (instant === null || from === null) return true;
+  return from <= instant && (until === null || until <= from || instant <= until);
 }
 
 /** What a check proves as measured: nothing on the base's own mark, nothing when it was too weak. */
