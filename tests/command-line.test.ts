@@ -251,6 +251,12 @@ describe('tell', () => {
     expect(status).toBe(1);
     expect(printed).toContain('Do not key this yet');
   });
+  it('ends its reasons with one full stop', async () => {
+    const input = readFileSync('samples/example-day.trib', 'utf8').replace('EPSG:3763', '"local grid"');
+    const { printed } = await tribrach(['tell', '-'], { input });
+    expect(printed).toContain('Do not key this yet');
+    expect(printed).not.toMatch(/[.]\s*[.]/);
+  });
   it('never gives a height from the coarse model as one to key', async () => {
     const { printed } = await tribrach(['tell', 'samples/broken/height-coarse-model.trib']);
     expect(printed).toMatch(/Ellipsoidal height +about 62 m/);
@@ -262,6 +268,11 @@ describe('tell', () => {
 });
 
 describe('text for a terminal', () => {
+  it('cuts the long name of an area between words, and says that it did', async () => {
+    const { printed } = await tribrach(['check', 'samples/broken/position-out-of-area.trib'], { width: 400 });
+    const area = /Europe between 12°W and 6°W: Faroe Islands - onshore and(?= …\))/;
+    expect(printed).toMatch(area);
+  });
   it('has colours only where they are wanted', async () => {
     expect((await tribrach(['check', NO_UNIT])).printed).not.toContain('\u001b');
     expect((await tribrach(['check', NO_UNIT], { colours: true })).printed).toContain('\u001b[31merror');

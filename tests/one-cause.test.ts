@@ -39,4 +39,12 @@ describe('one slip is one finding', () => {
     const { findings } = inspect(openDocument(sample?.file ?? '', text), files);
     expect(findings.map(({ severity, code }) => `${severity} ${code}`)).toHaveLength(1);
   });
+  it('an event written between the lines of a setup takes those below it away', () => {
+    const keyed = lines.findIndex((line) => line.startsWith('  keyed'));
+    const text = lines.toSpliced(keyed, 0, 'event disturbance at 12:00 "van"').join('\n');
+    const { findings } = inspect(openDocument(sample?.file ?? '', text), files);
+    expect(findings.filter(({ severity }) => severity === 'error' || severity === 'warning')).toMatchObject([
+      { code: 'syntax/misplaced-detail' },
+    ]);
+  });
 });

@@ -34,7 +34,11 @@ export const positionOutOfArea = kind<Evidence>({
   },
 });
 
-const short = (area: string) => area.split(/\.\s/)[0]?.slice(0, 60) ?? '';
+/** The first sentence of the register's, ended at a word where it is long. */
+function short(area: string): string {
+  const said = (area.split(/\.\s/)[0] ?? '').replace(/[.]$/, '');
+  return said.length <= 60 ? said : `${said.slice(0, said.lastIndexOf(' ', 60)).replace(/[\s,;-]+$/, '')} …`;
+}
 
 const placedMarks = ({ session }: Subject) =>
   [...session.marks.values()].filter(({ position }) => position).length;

@@ -85,7 +85,7 @@ function missingFrom(lines: readonly KeyLine[]): string[] {
   for (const { label, value, note } of lines)
     if (value === null) reasons.set(note, [...(reasons.get(note) ?? []), label.toLowerCase()]);
   return [...reasons].map(
-    ([reason, labels]) => `Do not key this yet, for want of ${allOf(labels)}: ${reason}.`,
+    ([reason, labels]) => `Do not key this yet, for want of ${allOf(labels)}: ${reason.replace(/[.]$/, '')}.`,
   );
 }
 
