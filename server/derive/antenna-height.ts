@@ -35,6 +35,8 @@ export interface Reading {
   readonly length: Maybe<Value>;
   /** What the slope makes the tape read too long; null where it is held straight down or nothing can be said. */
   readonly slope: Value | null;
+  /** The distance off the plumb line, where the tape is not longer than it and so makes no slope; else null. */
+  readonly beyond: Value | null;
   /** Seconds since 1970-01-01 UTC. */
   readonly instant: number | null;
 }
@@ -134,7 +136,14 @@ function readingOf(
   const length = named(measured.length, `reading ${index + 1}`);
   const reduced = reduction(measured, antenna, extensions);
   if (isHole(length) || isHole(reduced)) {
-    return { measured, arp: isHole(length) ? length : (reduced as Hole), length, slope: null, instant };
+    return {
+      measured,
+      arp: isHole(length) ? length : (reduced as Hole),
+      length,
+      slope: null,
+      beyond: null,
+      instant,
+    };
   }
   const { radius, rise, expression } = reduced;
   if (radius && length.value <= radius.value) {
@@ -142,7 +151,7 @@ function readingOf(
       `the tape (${showNumber(length.value, 3)} m) is not longer than its distance from the plumb line (${showNumber(radius.value, 3)} m)`,
       measured.place,
     );
-    return { measured, arp, length, slope: null, instant };
+    return { measured, arp, length, slope: null, beyond: radius, instant };
   }
   const warm = temperatureOf(setup);
   const s = warm ? 's · (1 + α · (T − T_0))' : 's';
@@ -160,7 +169,14 @@ function readingOf(
     const r = numbers['r'] ?? 0;
     return Math.sqrt(s * s - r * r) + riseOf(numbers, rise);
   });
-  return { measured, arp, length, slope: radius ? slopeOf(length, radius, index) : null, instant };
+  return {
+    measured,
+    arp,
+    length,
+    slope: radius ? slopeOf(length, radius, index) : null,
+    beyond: null,
+    instant,
+  };
 }
 
 /** What lies between the taped point and the ARP is added, the height of a tape point above the ARP taken off. */

@@ -34,6 +34,7 @@ import { heightSeparation } from './height-separation.ts';
 import { heightSeparationSign } from './height-separation-sign.ts';
 import { heightSettled } from './height-settled.ts';
 import { heightSlope } from './height-slope.ts';
+import { heightTapeTooShort } from './height-tape-too-short.ts';
 import { heightWrongSurface } from './height-wrong-surface.ts';
 import { markNoSource } from './mark-no-source.ts';
 import { markNoUncertainty } from './mark-no-uncertainty.ts';
@@ -114,6 +115,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   heightExtension,
   heightPhaseCentre,
   heightSlope,
+  heightTapeTooShort,
   heightReadingsDisagree,
   heightSettled,
   heightCoarseModel,

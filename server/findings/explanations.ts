@@ -252,6 +252,13 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Key the right number, note when (`keyed … at 09:05`), and shift the points that were measured before. What was keyed is a fact of the day and stays in the notes. The fix adds a line with open values for what was keyed later, if anything was.',
   },
+  'height/tape-too-short': {
+    means: 'A tape held off the plumb line is not longer than its distance from it.',
+    hurts:
+      'A slope is always longer than what it stands off, so no height comes out of this reading. Where it is the only one, the keyed antenna height is compared with nothing, and a slip in it stays unseen.',
+    remedy:
+      'Look at the unit and the digits of both numbers in the notes; most often metres were read and millimetres written, or the two stand in each other’s place. Where the notes do not say, tape again.',
+  },
   'height/wrong-surface': {
     means:
       'The height that was keyed is the right one on another surface than the receiver takes it for: the orthometric height, one above chart datum, or one with the separation in it twice.',
