@@ -26,6 +26,7 @@ import { heightCoarseModel } from './height-coarse-model.ts';
 import { heightExtension } from './height-extension.ts';
 import { heightGeoidUnreadable } from './height-geoid-unreadable.ts';
 import { heightModelUnnamed } from './height-model-unnamed.ts';
+import { heightNoSeparation } from './height-no-separation.ts';
 import { heightNoSurface } from './height-no-surface.ts';
 import { heightNotKeyed } from './height-not-keyed.ts';
 import { heightPhaseCentre } from './height-phase-centre.ts';
@@ -118,6 +119,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   heightTapeTooShort,
   heightReadingsDisagree,
   heightSettled,
+  heightNoSeparation,
   heightCoarseModel,
   heightGeoidUnreadable,
   heightModelUnnamed,

@@ -194,6 +194,14 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Name the model behind the height (`height 6.284 m orthometric geoid "grids/region.gtx"`). If the receiver took the number for an ellipsoidal height, write `ellipsoidal`: that is what it was told.',
   },
+  'height/no-separation': {
+    means:
+      'The mark under the base has a height above sea level, and nothing says how far the geoid lies above the ellipsoid there.',
+    hurts:
+      'A receiver wants the ellipsoidal height, which lies tens of metres from the other one in most places. It cannot be worked out, so what was keyed is compared with nothing, and the commonest slip of all stays unseen until a check on a known mark.',
+    remedy:
+      'Add the separation that the register publishes for the mark, or name a regional geoid grid for the job.',
+  },
   'height/no-surface': {
     means: 'A height does not say which surface it stands on.',
     hurts:
