@@ -268,6 +268,17 @@ describe('tell', () => {
 });
 
 describe('text for a terminal', () => {
+  it('sends who has just begun a session to its questions, and who has answered them to a second mark', async () => {
+    const { printed: input } = await tribrach(['new', '-']);
+    const line = input.split('\n').findIndex((text) => /^ +date +[?]/.test(text)) + 1;
+    const { printed } = await tribrach(['check', '-'], { input });
+    expect(printed).toContain(`Next: Answer what is still open, from line ${line} on.`);
+    const answered = readFileSync('samples/example-day.trib', 'utf8')
+      .replace(' until 12:10', '')
+      .replace(/^check [^]*?(?=\nhazard)/m, '')
+      .replace('"R. Okafor"', '"?"');
+    expect((await tribrach(['check', '-'], { input: answered })).printed).toContain('Next: Occupy a second');
+  });
   it('cuts the long name of an area between words, and says that it did', async () => {
     const { printed } = await tribrach(['check', 'samples/broken/position-out-of-area.trib'], { width: 400 });
     const area = /Europe between 12°W and 6°W: Faroe Islands - onshore and(?= …\))/;

@@ -3,7 +3,10 @@ import { pointCounts, type PointCounts } from '../derive/points-counts.ts';
 import { meets, trustOf, type RequiredProof, type Trust } from '../derive/trust.ts';
 import { classInWords } from '../derive/trust-words.ts';
 import { TRUST_CLASSES, type TrustClass } from '../derive/trust-spans.ts';
+import type { SetupValues } from '../derive/setup.ts';
+import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
+import { isHole } from '../quantities/value.ts';
 import { whereIs } from '../session/where.ts';
 
 export interface Verdict {
@@ -48,15 +51,23 @@ const hasDay = ({ session, derivation }: Inspection) =>
 
 function nextStep(trust: Trust | null, { findings, session, derivation }: Inspection): string | null {
   const error = findings.find(({ severity }) => severity === 'error');
-  if (error) {
-    const { path, line } = whereIs(session, error.place);
-    const where = path === session.document.path ? `line ${line}` : `line ${line} of ${path}`;
-    return `See to ${error.code} in ${where} first, then check again.`;
-  }
+  if (error) return `See to ${error.code} in ${lineOf(error, session)} first, then check again.`;
   if (!trust) return null;
+  const question = findings.find(({ code }) => code === 'syntax/open-value');
+  // A base that cannot be told anything yet comes before its check.
+  if (question && trust.day === 'unchecked' && [...derivation.setups.values()].some(isUntold))
+    return `Answer what is still open, from ${lineOf(question, session)} on.`;
   const open = [...derivation.setups.values()].some(({ setup }) => setup.until === null);
   return open ? STEPS_WHILE_OPEN[trust.day] : STEPS_AFTERWARDS[trust.day];
 }
+
+function lineOf({ place }: Finding, session: Inspection['session']): string {
+  const { path, line } = whereIs(session, place);
+  return path === session.document.path ? `line ${line}` : `line ${line} of ${path}`;
+}
+
+const isUntold = ({ tell }: SetupValues) =>
+  isHole(tell.latitude) || isHole(tell.ellipsoidalHeight) || isHole(tell.antennaHeight);
 
 const STEPS_WHILE_OPEN: Readonly<Record<TrustClass, string | null>> = {
   unchecked: 'Occupy a second known mark and compare, before the work begins.',
