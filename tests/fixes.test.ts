@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Fix } from '../server/findings/finding.ts';
 import type { Inspection } from '../server/inspect.ts';
 import { breach } from './fixes.ts';
-import { allPages, inspectSnippet, inspectText } from './pages.ts';
+import { allPages, inspectSnippet, inspectText, textAfter } from './pages.ts';
 import { allSamples, inspectSample } from './samples.ts';
 
 const inspections: [string, Inspection][] = [
@@ -21,6 +21,70 @@ describe('a fix never writes a fact', () => {
   it.each(offering)('%s', (_, inspection) => {
     const fixes = inspection.findings.flatMap((finding) => finding.fixes);
     expect(fixes.map((fix) => breach(inspection, fix)).filter((found) => found !== null)).toEqual([]);
+  });
+});
+
+describe('a check to be filled in', () => {
+  const DAY =
+    'job "Pier"\n  grid EPSG:3763\nmark PM-14\n  position -41203.118 m E, 164904.902 m N\n' +
+    '  height 6.284 m ellipsoidal\n  separation 54.917 m\nmark NAIL-1\n';
+  const SETUP = 'setup BASE on PM-14 at 07:50 until 12:10\n  remark "windy"';
+  const added = (text: string) => {
+    const inspection = inspectText(text);
+    const finding = inspection.findings.find(({ code }) => code === 'check/missing-opening');
+    const [fix] = finding?.fixes ?? [];
+    return fix && textAfter(inspection, fix);
+  };
+  it('stands on lines of its own where the file ends without a line end', () => {
+    expect(added(DAY + SETUP)).toBe(`${DAY}${SETUP}\ncheck OPEN on ? at ?\n  observed    ?\n`);
+  });
+  it('has the line ends of the file', () => {
+    const file = `${DAY}${SETUP}\n`.replaceAll('\n', '\r\n');
+    expect(added(file)).toBe(`${file}check OPEN on ? at ?\r\n  observed    ?\r\n`);
+  });
+  it('has a name that no other check has', () => {
+    const nail = 'check OPEN on NAIL-1 at 08:00\n';
+    expect(added(`${DAY}${nail}${SETUP}\n`)).toContain('\ncheck OPEN-2 on ? at ?\n');
+  });
+  it('is then told as what is still open, each part by its name', () => {
+    const { findings } = inspectText(added(`${DAY}${SETUP}\n`) ?? '');
+    const open = findings.filter(({ code }) => code === 'syntax/open-value');
+    expect(open.map(({ message }) => message.replace(/ is still.*/, ''))).toEqual([
+      'Mark of OPEN',
+      'Time of OPEN',
+      'Coordinate of OPEN',
+    ]);
+    expect(findings.filter(({ code }) => code === 'check/missing-opening')).toEqual([]);
+  });
+});
+
+describe('text without its quotes', () => {
+  const unquoted = (line: string) => {
+    const inspection = inspectText(`${line}\n`);
+    const finding = inspection.findings.find(({ code }) => code === 'syntax/leftover');
+    return finding?.fixes.map((fix) => textAfter(inspection, fix)?.trimEnd());
+  };
+  it.each([
+    ['event disturbance at 11:10 forklift passed', 'event disturbance at 11:10 "forklift passed"'],
+    [
+      'mark PM-14\n  source harbour register 2026-04-02',
+      'mark PM-14\n  source "harbour register" 2026-04-02',
+    ],
+    [
+      'check A\n  observed from rover.nmea between 08:25 and 08:28',
+      'check A\n  observed from "rover.nmea" between 08:25 and 08:28',
+    ],
+    ['point P-1 brass kerb at 09:00', 'point P-1 "brass kerb" at 09:00'],
+  ])('is put into them and no more: %s', (line, mended) => {
+    expect(unquoted(line)).toEqual([mended]);
+  });
+  it('is not looked for where a word of the line may be meant, or a value', () => {
+    expect(unquoted('event disturbance att 11:10')).toEqual(['event disturbance at 11:10']);
+    expect(unquoted('mark PM-14 6.284 m')).toEqual([]);
+  });
+  it('still misses where nothing stands', () => {
+    const { findings } = inspectText('hazard\nhazard ?\n');
+    expect(findings.map(({ code }) => code)).toEqual(['syntax/missing-value', 'syntax/open-value']);
   });
 });
 

@@ -20,6 +20,8 @@ const slips: readonly (readonly [string, RegExp, string])[] = [
   ['a letter left out', /^([^"#]*\d m) [EN](?=,)/, '$1'],
   ['a surface left out', /^([^"#]*height .*?\d m) (?:orthometric|ellipsoidal)/, '$1'],
   ['a sign in a hemisphere', /^([^"#]* )(\d+°)/, '$1-$2'],
+  ['two points in a number', /^([^"#]*\d\.\d)(\d+ (?:m|mm|MHz|kbps|ft)\b)/, '$1.$2'],
+  ['quotes left out', /^([^"#]*)"([^"#.,]*)"\s*$/, '$1$2'],
   ['a quote not closed', /^([^"#]*"[^"]*)"\s*$/, '$1'],
 ];
 

@@ -1,5 +1,6 @@
 /** Clean samples are silent, and each broken one gets the finding that its name promises, where its markers say. */
 import { describe, expect, it } from 'vitest';
+import { CATALOGUE } from '../server/findings/catalogue.ts';
 import {
   brokenSamples,
   cleanSamples,
@@ -22,10 +23,16 @@ describe('clean samples', () => {
 
 describe('broken samples', () => {
   it.each(named(brokenSamples()))('%s has the finding of its name', (_, sample) => {
-    expect(inspectSample(sample).findings.map(({ code }) => code)).toContain(
-      promisedBy(sample) ?? 'a code of the catalogue',
-    );
+    const codes = inspectSample(sample).findings.flatMap(({ code, related }) => [
+      code,
+      ...related.map((other) => other.code),
+    ]);
+    expect(codes).toContain(promisedBy(sample) ?? 'a code of the catalogue');
     expect(markedSample(sample)).toBe(sample.text);
+  });
+  it('are named after every code of the catalogue', () => {
+    const shown = new Set(brokenSamples().map(promisedBy));
+    expect(CATALOGUE.map(({ code }) => code).filter((code) => !shown.has(code))).toEqual([]);
   });
 });
 

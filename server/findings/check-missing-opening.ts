@@ -1,6 +1,8 @@
 /** Nothing proves the base at its start: no check on a known mark within the first hour. */
 import { foundInEach } from '../session/each.ts';
+import type { Session } from '../session/session.ts';
 import { kind } from './finding.ts';
+import { addedEntry } from './edits.ts';
 import { namePlace } from './residuals.ts';
 import { checksOnMarks, isProvable, setupDays, type SetupDay } from './setup-checks.ts';
 import { unreadChecks } from './unread.ts';
@@ -19,25 +21,26 @@ export const checkMissingOpening = kind({
       ? `The first check on a known mark came at ${clockTime(first.instant, subject) ?? 'an unknown time'}, and ${setup.setup.name} began at ${clockTime(setup.from, subject) ?? 'an unknown time'}. What was measured before it has no check in front of it: a slip in what was keyed would have shown before the first point.`
       : `No check on a known mark was made from ${setup.setup.name}: nothing proves what was keyed, and every point rests on it. Occupy a second known mark before the first point.`,
   }),
-  mend: ({ setup, first }) =>
+  mend: ({ setup, first }, { session }) =>
     first
       ? []
       : [
           {
             title: 'Add a check to be filled in',
             edits: [
-              {
-                place: {
-                  ...setup.setup.place,
-                  start: setup.setup.entry.text.length,
-                  end: setup.setup.entry.text.length,
-                },
-                text: 'check OPEN on ? at ?\n  observed    ?\n',
-              },
+              addedEntry(setup.setup.place, [`check ${freeName(session)} on ? at ?`, '  observed    ?']),
             ],
           },
         ],
 });
+
+/** A second check of one name would not be used. */
+function freeName({ checks }: Session): string {
+  const taken = new Set(checks.map(({ name }) => name));
+  let name = 'OPEN';
+  for (let number = 2; taken.has(name); number++) name = `OPEN-${number}`;
+  return name;
+}
 
 const notOpened = foundInEach((day: SetupDay) => {
   if (!isProvable(day)) return [];

@@ -20,10 +20,20 @@ export function wholeLine(place: Place): Place {
 export function addedDetail(path: string, entry: Entry, word: string, value: string): Edit {
   const last = entry.details[entry.details.length - 1] ?? entry.header;
   const at = last.comment?.end ?? last.end;
-  const lineEnd = /\r\n|\r|\n/.exec(entry.text)?.[0] ?? '\n';
   const line = `  ${word.padEnd(11)} ${value}`;
-  return { place: { path, entry, start: at, end: at }, text: lineEnd + line };
+  return { place: { path, entry, start: at, end: at }, text: lineEndIn(entry) + line };
 }
+
+/** A new entry below the one that a place lies in, which may be the last of a file that ends without a line end. */
+export function addedEntry(place: Place, lines: readonly string[]): Edit {
+  const { text } = place.entry;
+  const lineEnd = lineEndIn(place.entry);
+  const opening = /[\r\n]$/.test(text) ? '' : lineEnd;
+  const added = lines.map((line) => line + lineEnd).join('');
+  return { place: { ...place, start: text.length, end: text.length }, text: opening + added };
+}
+
+const lineEndIn = ({ text }: Entry) => /\r\n|\r|\n/.exec(text)?.[0] ?? '\n';
 
 function lineStart({ entry: { text }, start }: Place): number {
   let at = start;

@@ -552,7 +552,8 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     means: 'Something on a line could not be read as part of it.',
     hurts:
       'This part of the line is not read. What it was meant to say is missing: a date, a point on the antenna, a rover.',
-    remedy: 'Correct the word; near ones are offered as fixes. A remark of your own goes behind `#`.',
+    remedy:
+      'Correct the word; near ones are offered as fixes. Text stands in double quotes; where that is all that is missing, the fix puts them round it. A remark of your own goes behind `#`.',
   },
   'syntax/letter-case': {
     means: 'A word of the language is written in other letters than it should be.',

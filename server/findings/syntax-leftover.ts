@@ -6,13 +6,16 @@ import { oneOf, short } from './words.ts';
 export const syntaxLeftover = kind({
   code: 'syntax/leftover',
   find: (subject) => remarksAbout(subject, 'leftover'),
-  tell: ({ typed, near }) => ({
+  tell: ({ typed, near, text }) => ({
     severity: 'error',
     message: `${short(typed)} is not understood here, so this part of the line is not read. ${
-      near.length > 0 ? `Did you mean ${oneOf(near)}?` : 'A remark of your own goes behind #.'
+      near.length > 0
+        ? `Did you mean ${oneOf(near)}?`
+        : `${text ? 'Text stands in double quotes, and a' : 'A'} remark of your own goes behind #.`
     }`,
   }),
-  mend: ({ place, typed, near }) => {
+  mend: ({ place, typed, near, text }) => {
+    if (text) return readingFixes(text, [`"${text.entry.text.slice(text.start, text.end)}"`]);
     const first = /^[\p{L}\p{N}-]+/u.exec(typed)?.[0] ?? '';
     // Digits that touch a word are a fact that must not go with it.
     if (first === '' || /\d/.test(first)) return [];

@@ -27,10 +27,10 @@ interface Occupation {
 function takeOccupation(reader: LineReader, name: string): Occupation {
   const occupation: Occupation = { on: null, at: null, by: null, from: null };
   for (;;) {
-    if (reader.word('on')) occupation.on = takeNamed(reader);
+    if (reader.word('on')) occupation.on = takeNamed(reader, `mark of ${name}`);
     else if (reader.word('at')) occupation.at = takeMoment(reader, `time of ${name}`);
-    else if (reader.word('by')) occupation.by = takeNamed(reader);
-    else if (reader.word('from')) occupation.from = takeNamed(reader);
+    else if (reader.word('by')) occupation.by = takeNamed(reader, `rover of ${name}`);
+    else if (reader.word('from')) occupation.from = takeNamed(reader, `base of ${name}`);
     else if (!reader.comma()) return occupation;
   }
 }

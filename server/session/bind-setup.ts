@@ -15,8 +15,8 @@ export function bindSetup({ header, details, entry, place, remarks }: Source): S
   let at: Maybe<Moment> | null = null;
   let until: Maybe<Moment> | null = null;
   for (;;) {
-    if (header.word('on')) on = takeNamed(header);
-    else if (header.word('with')) antenna = takeNamed(header);
+    if (header.word('on')) on = takeNamed(header, `mark of ${name}`);
+    else if (header.word('with')) antenna = takeNamed(header, `antenna of ${name}`);
     else if (header.word('at')) at = takeMoment(header, `start of ${name}`);
     else if (header.word('until')) until = takeMoment(header, `end of ${name}`);
     else if (!header.comma()) break;

@@ -6,6 +6,8 @@ import type { Remark } from './remark.ts';
 export class LineReader {
   readonly place: Place;
   private index = 0;
+  /** Where text in double quotes was looked for in vain, and whether the line needs it. */
+  private noText: { readonly index: number; readonly needed: boolean } | null = null;
 
   constructor(
     private readonly path: string,
@@ -54,7 +56,14 @@ export class LineReader {
 
   text(): Text | undefined {
     const item = this.peek();
-    return item?.kind === 'text' ? this.taken(item) : undefined;
+    if (item?.kind === 'text') return this.taken(item);
+    this.noText = { index: this.index, needed: false };
+    return undefined;
+  }
+
+  /** Text was looked for in vain, and the line is not complete without; `finish` says so, once it sees what is left. */
+  needsText(): void {
+    if (this.noText) this.noText = { ...this.noText, needed: true };
   }
 
   /** A name, or a quoted one. */
@@ -85,11 +94,31 @@ export class LineReader {
     while (this.peek()?.kind === 'comma') this.index++;
     const first = this.peek();
     const last = this.line.items[this.line.items.length - 1];
+    const near = first?.kind === 'word' ? nearest(first.word, words) : [];
+    const unquoted = near.length > 0 ? [] : this.unquoted(words);
+    const [from, to] = [unquoted[0], unquoted[unquoted.length - 1]];
     this.index = this.line.items.length;
+    if (this.noText?.needed && !from) this.missing('text in double quotes');
     if (!first || !last) return;
     const span = { start: first.start, end: last.end };
-    const near = first.kind === 'word' ? nearest(first.word, words) : [];
-    this.remark({ about: 'leftover', place: this.at(span), typed: this.typed(span), near });
+    const remark: Remark = { about: 'leftover', place: this.at(span), typed: this.typed(span), near };
+    this.remark(from && to ? { ...remark, text: this.at({ start: from.start, end: to.end }) } : remark);
+  }
+
+  missing(expects: string): void {
+    this.remark({ about: 'missing-value', place: this.place, word: this.line.word?.word ?? '', expects });
+  }
+
+  /** What stands without quotes where text was looked for: from a word on, up to what is no part of it. */
+  private unquoted(words: readonly string[]): readonly Item[] {
+    if (this.noText?.index !== this.index) return [];
+    const rest = this.line.items.slice(this.index);
+    if (rest[0]?.kind !== 'word' && rest[0]?.kind !== 'name') return [];
+    const end = rest.findIndex(
+      (item) =>
+        item.kind === 'date' || item.kind === 'text' || (item.kind === 'word' && words.includes(item.word)),
+    );
+    return end === -1 ? rest : rest.slice(0, end);
   }
 
   private taken<Wanted extends Item>(item: Wanted): Wanted {

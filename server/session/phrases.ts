@@ -27,16 +27,19 @@ export function takeQuoted(reader: LineReader): Quoted | null {
     reader.remark({ about: 'open-value', place: reader.at(item), word: reader.line.word?.word ?? '' });
     return null;
   }
-  missing(reader, 'text in double quotes');
+  reader.needsText();
   return null;
 }
 
-/** A name, quoted or not; a bare `?` in its place is a hole that the writer knows of. */
-export function takeNamed(reader: LineReader): Named | null {
+/**
+ * A name, quoted or not; a bare `?` in its place is a hole that the writer knows of.
+ * @param what the name is of; the line's own word where it says enough
+ */
+export function takeNamed(reader: LineReader, what = reader.line.word?.word ?? ''): Named | null {
   const bare = reader.peek()?.kind === 'name';
   const named = reader.nameOrText();
   if (named && bare && named.name === '?') {
-    reader.remark({ about: 'open-value', place: named.place, word: reader.line.word?.word ?? '' });
+    reader.remark({ about: 'open-value', place: named.place, word: what });
     return null;
   }
   if (!named) missing(reader, 'a name');
@@ -44,7 +47,7 @@ export function takeNamed(reader: LineReader): Named | null {
 }
 
 export function missing(reader: LineReader, expects: string): void {
-  reader.remark({ about: 'missing-value', place: reader.place, word: reader.line.word?.word ?? '', expects });
+  reader.missing(expects);
 }
 
 export function takeGeoid(reader: LineReader): GeoidName | null {
@@ -103,7 +106,9 @@ export function takeSource(reader: LineReader): Source | null {
   const text = takeQuoted(reader);
   const next = reader.peek();
   const date: Maybe<Day> | null =
-    next && next.kind !== 'comma' ? takeDate(reader, 'date of the source') : null;
+    next && (text ? next.kind !== 'comma' : next.kind === 'date')
+      ? takeDate(reader, 'date of the source')
+      : null;
   return text && { text: text.text, date, place: text.place };
 }
 

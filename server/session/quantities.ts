@@ -155,7 +155,11 @@ function openOrSpoilt(reader: LineReader, part: Part, name: string): ReturnType<
     return hole(`${name} is still open (?)`, place);
   }
   const told = reader.entry.slips.some(({ start, end }) => start < part.end && end > part.start);
-  if (!told) reader.remark({ about: 'leftover', place, typed: reader.typed(part), near: [] });
+  if (!told) {
+    const { start, end, typed } = part.numeral;
+    const slip = { slip: 'broken-number' as const, start, end, typed, readings: [] };
+    reader.remark({ about: 'letters', place: reader.at(part.numeral), slip });
+  }
   return hole(`${name} cannot be read as typed`, place);
 }
 

@@ -24,7 +24,13 @@ export type Remark = { readonly place: Place } & (
   | { readonly about: 'letter-case'; readonly typed: string; readonly word: string }
   | { readonly about: 'repeated'; readonly word: string; readonly first: Place; readonly same: boolean }
   | { readonly about: 'missing-value'; readonly word: string; readonly expects: string }
-  | { readonly about: 'leftover'; readonly typed: string; readonly near: readonly string[] }
+  | {
+      readonly about: 'leftover';
+      readonly typed: string;
+      readonly near: readonly string[];
+      /** What would be text of the line, had it its quotes. */
+      readonly text?: Place;
+    }
   | {
       readonly about: 'unit-missing';
       readonly typed: string;
