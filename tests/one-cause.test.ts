@@ -33,6 +33,11 @@ const cases = slips.flatMap(([slip, pattern, replacement]) =>
 );
 
 describe('one slip is one finding', () => {
+  it('where a file that cannot be read should bring the marks', () => {
+    const text = lines.join('\n').replace(/^mark [^]*?(?=^antenna)/m, 'use "lost.trib"\n\n');
+    const { findings } = inspect(openDocument(sample?.file ?? '', text), files);
+    expect(findings.map(({ code }) => code)).toEqual(['syntax/unreadable-file']);
+  });
   it('in many places', () => {
     expect(cases.length).toBeGreaterThan(100);
   });

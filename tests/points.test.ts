@@ -433,6 +433,14 @@ describe('problems in a points file', () => {
     expect(problems.some(([message, at]) => sentence.test(message ?? '') && at === place)).toBe(true);
   });
 
+  it.each([
+    ['a unit left out', points('name, east, north m, height m orthometric')],
+    ['a column twice', points('name, east m, north m, east m')],
+    ['no columns', 'points "pickup.csv"\n  from BASE\n  state as-broadcast\n'],
+  ])('are told once for one cause: %s', (_, text) => {
+    expect(found(text, '1,2,3,4\n')).toHaveLength(1);
+  });
+
   it('are told where the file is not there', () => {
     expect(found(points('name, east m, north m', '', 'lost.csv'), '')).toEqual([
       [

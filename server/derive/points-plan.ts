@@ -87,14 +87,10 @@ export function pointsPlan(
   };
   const isHeading = !heading && firstLine !== null && looksLikeHeading(firstLine, draft);
   const place = points.columnsPlace ?? points.place;
-  if (points.columns.length === 0)
-    problems.push({
-      sentence: 'What the columns mean is not said; nothing is read from them. Write a line `columns`.',
-      place,
-    });
-  else for (const sentence of planProblems(draft)) problems.push({ sentence, place });
+  for (const sentence of planProblems(draft)) problems.push({ sentence, place });
   const form = formOf(columns);
-  if (points.columns.length > 0 && !form)
+  // A coordinate without its unit has been told of already.
+  if (points.columns.length > 0 && !form && !formOf(points.columns.map(asMeant)))
     problems.push({
       sentence:
         'The columns make no position: east and north, latitude and longitude, or x, y and z are needed.',
@@ -174,6 +170,10 @@ function planned(column: Column, problems: PlanProblem[]): PlannedColumn {
     ...(column.header === null ? {} : { heading: column.header }),
   };
 }
+
+const asMeant = ({ means }: Column): PlannedColumn => ({
+  role: ROLES.find((known) => known === means.toLowerCase()) ?? 'skip',
+});
 
 /** A column whose unit is not said is not read: its numbers could be metres, feet or degrees. */
 const fits = (role: ColumnRole, unit: ColumnUnit | undefined) =>

@@ -37,13 +37,15 @@ function problemsOf(set: PointSet): Unreadable[] {
     severity: 'warning',
     sentence,
   }));
-  const rows = problems.slice(0, MOST).map(({ sentence, line }): Unreadable => ({
+  const told = new Set(columns.map(({ sentence }) => sentence));
+  const own = problems.filter(({ sentence }) => !told.has(sentence));
+  const rows = own.slice(0, MOST).map(({ sentence, line }): Unreadable => ({
     place: set.placeOf(line ?? 1),
     severity: 'warning',
     sentence:
       set.kind === 'file' ? `${short(file)}${line === undefined ? '' : `:${line}`}: ${sentence}` : sentence,
   }));
-  const rest = problems.length - rows.length;
+  const rest = own.length - rows.length;
   const more: Unreadable = {
     place: set.placeOf(1),
     severity: 'warning',

@@ -2,6 +2,10 @@
 import { short } from './words.ts';
 import { kind } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
+import { missingEntry } from './unread.ts';
+
+/** What a session may have from another file. */
+const BROUGHT = ['mark', 'antenna', 'rover', 'surface', 'ground'];
 
 export const syntaxUnreadableFile = kind({
   code: 'syntax/unreadable-file',
@@ -9,5 +13,6 @@ export const syntaxUnreadableFile = kind({
   tell: ({ path, because }) => ({
     severity: 'error',
     message: `${short(path)} cannot be read: ${because}. Its marks and gear are missing here.`,
+    causes: BROUGHT.map(missingEntry),
   }),
 });

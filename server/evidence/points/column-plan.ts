@@ -58,7 +58,9 @@ export function planProblems({ columns, separator, decimal, heading }: ColumnPla
   const twice = roles.find((role, index) => roles.indexOf(role) !== index);
   const unnamed = columns.find((column) => heading === 'names' && column.role !== 'skip' && !column.heading);
   return [
-    ...(columns.length === 0 ? ['No column is named.'] : []),
+    ...(columns.length === 0
+      ? ['What the columns mean is not said; nothing is read from them. Write a line `columns`.']
+      : []),
     ...(twice ? [`Two columns are called ${twice}.`] : []),
     ...(separator === ',' && decimal === ','
       ? ['A comma cannot be both the separator and the decimal sign.']

@@ -220,7 +220,7 @@ describe('a points file', () => {
 
   it.each([
     [{ separator: ',', decimal: ',' }, /both the separator and the decimal/],
-    [{ columns: [] }, /No column/],
+    [{ columns: [] }, /What the columns mean/],
     [{ columns: [{ role: 'east' }, { role: 'east' }] }, /Two columns are called east/],
     [{ heading: 'names' }, /which heading/],
   ] as const)('says why a plan cannot be followed: %j', (changes, sentence) => {
