@@ -434,6 +434,14 @@ describe('times and dates', () => {
     expect(dayOf(typed)).toBe(day);
     expect(read(`position ${typed}`).items).toEqual([`day ${day}`]);
   });
+
+  it.each(['2026-05-19.', '2026-05-19-'])('reads the date of %s, where the rest is left over', (typed) => {
+    expect(read(`position ${typed}`).items[0]).toBe(read('position 2026-05-19').items[0]);
+  });
+
+  it.each(['2026-05-191', '2026-05-19.5', '2026-05-19-1'])('takes no part of %s for a date', (typed) => {
+    expect(read(`position ${typed}`).items.filter((item) => item.startsWith('day'))).toEqual([]);
+  });
 });
 
 describe('any line whatever', () => {

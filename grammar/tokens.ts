@@ -46,7 +46,7 @@ export const Text = createToken({
 });
 export const Comma = createToken({ name: 'Comma', pattern: ',', categories: [Anything] });
 
-export const IsoDate = part('IsoDate', /\d{4}-\d{2}-\d{2}(?![\d.-])/);
+export const IsoDate = part('IsoDate', /\d{4}-\d{2}-\d{2}(?!\d|[.-]\d)/);
 export const Time = part('Time', /\d{1,2}:\d{2}(?::\d{2}(?:\.\d+)?)?Z?(?![\d:])/);
 /** Numbers joined by dashes, slashes or points: a date in another order, or an angle packed into one run. */
 export const Packed = part('Packed', /\d{1,4}(?:-\d{1,4}-|\/\d{1,4}\/)\d{1,4}(?!\d)(?:\.\d+)?|\d+\.\d+\.\d+/);

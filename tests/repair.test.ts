@@ -488,6 +488,23 @@ describe('points are left as they are', () => {
     expect(repairedDay(day).points.every(({ shift }) => shift !== null)).toBe(true);
   });
 
+  it('where a note of what was keyed is at odds with checks that agree: the note may be what is wrong', () => {
+    const slipOfThePen = (text: string) =>
+      text.replace(/(keyed +antenna-height )([\d.]+)/, (_, words: string, height: string) => {
+        return `${words}${(Number(height) + 2).toFixed(3)}`;
+      });
+    const found = repairedDay(liveDay(scene), {}, slipOfThePen);
+    expect(found.repair.checks.map(({ verdict }) => verdict)).toEqual(['passes', 'passes']);
+    for (const { shift, reason } of found.points)
+      expect([shift, reason]).toEqual([
+        null,
+        expect.stringMatching(/too high\. Yet OPEN and CLOSE agree as measured, so the note may be wrong/),
+      ]);
+    // One check that fails by as much is enough to believe the note.
+    const believed = repairedDay(day);
+    expect(believed.points.every(({ shift }) => shift !== null)).toBe(true);
+  });
+
   it('without a time are repaired where the whole day had one error, and not where it changed', () => {
     const timeless = (text: string) =>
       text.replace(', time local', '').replace(/( +row .*), \d\d:\d\d/g, '$1');

@@ -148,7 +148,11 @@ const nothingTold = (setup: SetupValues): NoRemedy => ({
   because: `What ${setup.setup.name} was told is not noted, so what it broadcast is not known.`,
 });
 
-function keyedRemedy(setup: SetupValues, values: KeyedValues, { frame }: DayFacts): Remedy | NoRemedy {
+function keyedRemedy(
+  setup: SetupValues,
+  values: KeyedValues,
+  { frame, checks }: DayFacts,
+): Remedy | NoRemedy {
   const { state, broadcast, recorded } = values;
   const { name } = setup.setup;
   // What was keyed when the setup began holds for what is noted a minute too early, too.
@@ -186,7 +190,7 @@ function keyedRemedy(setup: SetupValues, values: KeyedValues, { frame }: DayFact
   const base = minus(broadcast, setup.arp);
   const size = topocentricOf(origin, base);
   if (lengthOf(size) < ROUNDING) return none(`${told} agrees with what it should have been.`, true);
-  return {
+  const remedy: Remedy = {
     by: 'keyed',
     setup,
     rover: null,
@@ -198,6 +202,20 @@ function keyedRemedy(setup: SetupValues, values: KeyedValues, { frame }: DayFact
     reason: `${told} put its antenna ${inWords(size)}.`,
     checks: [],
   };
+  const against = recorded === undefined ? checksAgainst(remedy, checks) : [];
+  if (against.length === 0) return remedy;
+  const names = allOf(against.map(({ check }) => check.name));
+  return none(
+    `${remedy.reason} Yet ${names} ${against.length === 1 ? 'agrees' : 'agree'} as measured, so the note may be wrong and nothing is taken off; look at the receiver or its log first.`,
+  );
+}
+
+/** Checks that pass as measured and would fail without the error; none where it explains a check that fails. */
+function checksAgainst(remedy: Remedy, checks: readonly CheckValues[]): CheckValues[] {
+  const own = checks.filter(({ setup }) => setup === remedy.setup);
+  const without = (check: CheckValues) => repairedCheck(check, [remedy]).verdict;
+  if (own.some((check) => check.verdict === 'fails' && without(check) !== 'fails')) return [];
+  return own.filter((check) => check.verdict === 'passes' && without(check) === 'fails');
 }
 
 /** Nothing more is taken off for a slip that the keyed values already show. */

@@ -103,10 +103,12 @@ export function takePole(reader: LineReader): Pole {
 }
 
 export function takeSource(reader: LineReader): Source | null {
+  const first = reader.peek();
   const text = takeQuoted(reader);
   const next = reader.peek();
+  // Behind what is no text a date alone can be meant for one; an open text counts as one.
   const date: Maybe<Day> | null =
-    next && (text ? next.kind !== 'comma' : next.kind === 'date')
+    next && (next === first ? next.kind === 'date' : next.kind !== 'comma')
       ? takeDate(reader, 'date of the source')
       : null;
   return text && { text: text.text, date, place: text.place };

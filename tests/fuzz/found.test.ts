@@ -153,3 +153,11 @@ describe('2026-11-27', () => {
     expect(stated('1.0,0.9,0.8,45.0,0.01,-0.02,0.03')).toBeUndefined();
   });
 });
+
+describe('2026-11-27, the second', () => {
+  it('a date with a full stop behind it was no date, and was to be written as what stood there', () => {
+    const { findings } = inspected('review "L. Brandt" 2026-05-21.');
+    expect(findings.map(({ code }) => code)).toContain('syntax/leftover');
+    expect(findings.map(({ code }) => code)).not.toContain('syntax/date-format');
+  });
+});

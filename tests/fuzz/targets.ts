@@ -8,6 +8,7 @@ import { LANGUAGE } from './language.ts';
 import { MARKS } from './marks.ts';
 import { PROTOCOL } from './protocol.ts';
 import type { Target } from './target.ts';
+import { WRITTEN } from './written.ts';
 
 export const TARGETS: readonly Target[] = [
   ...LANGUAGE,
@@ -16,6 +17,7 @@ export const TARGETS: readonly Target[] = [
   ...MARKS,
   ...INSPECTION,
   ...COMMANDS,
+  ...WRITTEN,
   ...PROTOCOL,
   ...GROWTH,
 ];
