@@ -24,6 +24,29 @@ describe('a fix never writes a fact', () => {
   });
 });
 
+describe('a coordinate without unit and letter', () => {
+  const offers = (typed: string) =>
+    inspectText(`mark B\n  position ${typed}\n`)
+      .findings.filter(({ code }) => code === 'unit/missing')
+      .map(({ message, fixes }) => [message.includes('degrees'), fixes[0]?.title]);
+  it('may be degrees, where it is small enough', () => {
+    expect(offers('41.15, -8.62')).toEqual([
+      [true, 'Write 41.15°'],
+      [true, 'Write -8.62°'],
+    ]);
+    expect(offers('-8.62, 164904.902')).toEqual([
+      [true, 'Write -8.62°'],
+      [false, 'Write 164904.902 m'],
+    ]);
+  });
+  it('is asked for its letter once it has degrees', () => {
+    const { findings } = inspectText('mark B\n  position 41.15°, -8.62°\n');
+    expect(findings.flatMap(({ fixes }) => fixes.map(({ title }) => title))).toEqual(
+      expect.arrayContaining(['Write 41.15° N', 'Write 8.62°W']),
+    );
+  });
+});
+
 describe('a check to be filled in', () => {
   const DAY =
     'job "Pier"\n  grid EPSG:3763\nmark PM-14\n  position -41203.118 m E, 164904.902 m N\n' +

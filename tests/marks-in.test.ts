@@ -34,6 +34,26 @@ describe('rows', () => {
     expect(format(text)).toBe(text);
   });
 
+  it('can be read again, though a name or a description held what no text file holds', () => {
+    const { text } = fromRows('A\0B,1.5,2.5,"bolt\0x"', 'name, east m, north m, description');
+    expect(text).not.toContain('\0');
+    const { session } = look(text);
+    expect([...session.marks.values()].map(({ name, description }) => [name, description])).toEqual([
+      ['A B', 'bolt x'],
+    ]);
+  });
+
+  it('without a source leave it open, and its date, with nothing wrong in that', () => {
+    const columns = extractColumns('name, east m, north m');
+    if (typeof columns === 'string') throw new Error(columns);
+    const { marks } = extractRows(new TextEncoder().encode('A,1.5,2.5'), columns, ',', '.', 0);
+    const text = marksFile(marks.map(registerMark), { ...ABOUT, source: null, date: null });
+    expect(text).toContain('source      "?" ?');
+    const codes = look(text).findings.map(({ code }) => code);
+    expect(codes.filter((code) => code === 'syntax/open-value')).toHaveLength(2);
+    expect(codes).not.toContain('syntax/leftover');
+  });
+
   it('keep their digits, through a decimal comma too', () => {
     const { text } = fromRows('PM-14;-41203,1180;164904,90', 'name, east m, north m', ';', ',');
     expect(text).toContain('position    -41203.1180 m E, 164904.90 m N');

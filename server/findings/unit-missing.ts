@@ -6,9 +6,9 @@ import { sentence } from './words.ts';
 export const unitMissing = kind({
   code: 'unit/missing',
   find: (subject) => remarksAbout(subject, 'unit-missing'),
-  tell: ({ typed, measures }) => ({
+  tell: ({ typed, measures, readings }) => ({
     severity: 'error',
-    message: `${sentence(measures)} is ${typed}, without a unit. A bare number could be metres, millimetres or feet, so nothing is computed from it. Write the unit that was read.`,
+    message: `${sentence(measures)} is ${typed}, without a unit. A bare number could be ${readings.some((reading) => reading.endsWith('°')) ? 'degrees, metres or feet' : 'metres, millimetres or feet'}, so nothing is computed from it. Write the unit that was read.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

@@ -63,7 +63,8 @@ function coordinate(value: RegisterCoordinate): string {
 }
 
 /** What could not stand in a name's place is quoted. */
-const nameOf = (name: string) => (/^[^\s",#?][^\s",]*$/u.test(name) ? name : quoted(name));
+const nameOf = (name: string) =>
+  /^[^\s",#?][^\s",]*$/u.test(name) && !name.includes('\0') ? name : quoted(name);
 
 const LETTERS: Readonly<Partial<Record<ExtractRole, RegisterCoordinate['letter']>>> = {
   north: 'N',

@@ -148,6 +148,13 @@ function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
   if (letter && packed.length > 0)
     return packedCoordinate(reader, { start: number.start, end: letter.end }, packed, letter.letter, about);
   const name = `${letterNames[letter?.letter ?? '?'] ?? 'coordinate'} of ${about}`;
+  const degrees = letter ? null : mayBeDegrees(reader, number);
+  if (degrees !== null) {
+    const place = reader.at(number);
+    const readings = [`${degrees}°`, `${degrees} m`, `${degrees} ft`, `${degrees} usft`];
+    reader.remark({ about: 'unit-missing', place, typed: degrees, measures: name, readings });
+    return { axis: 'east', value: hole(`${name} has no unit`, place), place };
+  }
   const value = quantity(reader, number, 'length', name);
   const place = reader.at({ start: number.start, end: letter?.end ?? number.end });
   // A unit that is written wrongly stands between the number and its letter, and is taken with the number.
@@ -164,6 +171,14 @@ function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
     value: turned ? negated(value) : value,
     place,
   };
+}
+
+/** `41.15` alone, without letter or unit, as it is typed: degrees as likely as a length. */
+function mayBeDegrees(reader: LineReader, { terms: [term, ...more], ...sum }: Sum): string | null {
+  const [part, ...parts] = term?.measure?.parts ?? [];
+  if (!part || more.length > 0 || parts.length > 0 || part.unit || reader.peek()?.kind === 'word')
+    return null;
+  return part.numeral.value !== null && part.numeral.value <= 180 ? reader.typed(sum) : null;
 }
 
 function takeGeocentric(reader: LineReader, letter: string, about: string): Coordinate | null {
