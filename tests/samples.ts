@@ -1,5 +1,5 @@
 /** The sample sessions as they lie on the disk, each inspected with the files that it names. */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { openDocument, type Document } from '../grammar/document.ts';
 import { CATALOGUE } from '../server/findings/catalogue.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
@@ -52,7 +52,7 @@ export function filesOnDisk(): Files {
     const before = known.get(path);
     if (before !== undefined) return before;
     if (path.startsWith('..') || path.startsWith('/')) return { refused: 'it lies outside the project' };
-    if (!existsSync(path)) return { refused: 'there is no such file' };
+    if (!statSync(path, { throwIfNoEntry: false })?.isFile()) return { refused: 'there is no such file' };
     const opened = open();
     known.set(path, opened);
     return opened;

@@ -206,7 +206,7 @@ function keyedRemedy(
   if (against.length === 0) return remedy;
   const names = allOf(against.map(({ check }) => check.name));
   return none(
-    `${remedy.reason} Yet ${names} ${against.length === 1 ? 'agrees' : 'agree'} as measured, so the note may be wrong and nothing is taken off; look at the receiver or its log first.`,
+    `By the notes, ${remedy.reason.replace('What', 'what')} Yet ${names} ${against.length === 1 ? 'agrees' : 'agree'} as measured, so the note may be wrong and nothing is taken off; look at the receiver or its log first.`,
   );
 }
 

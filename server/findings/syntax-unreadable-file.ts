@@ -12,7 +12,7 @@ export const syntaxUnreadableFile = kind({
   find: (subject) => remarksAbout(subject, 'unreadable-file'),
   tell: ({ path, because }) => ({
     severity: 'error',
-    message: `${short(path)} cannot be read: ${because}. Its marks and gear are missing here.`,
+    message: `${path === '' ? 'A file without a name' : short(path)} cannot be read: ${because}. Its marks and gear are missing here.`,
     causes: BROUGHT.map(missingEntry),
   }),
 });

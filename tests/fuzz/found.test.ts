@@ -160,4 +160,9 @@ describe('2026-11-27, the second', () => {
     expect(findings.map(({ code }) => code)).toContain('syntax/leftover');
     expect(findings.map(({ code }) => code)).not.toContain('syntax/date-format');
   });
+
+  it('a file without a name was told of in a sentence without a beginning', () => {
+    const [finding] = inspected('use ""\n').findings;
+    expect(finding?.message).toMatch(/^A file without a name cannot be read: /);
+  });
 });
