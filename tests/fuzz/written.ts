@@ -144,9 +144,9 @@ const marks = target(
       if (status === 2) return law(complained.length > 20, 'it could not run and does not say why');
       const checked = await tribrach(['check', at.path('marks.trib')]);
       law(checked.status !== 2, `what was written cannot be checked: ${checked.complained}`);
-      // Figures stand as they stood in the table, and the check says what is wrong with them.
+      // Figures and names stand as they stood in the table, and the check says what is wrong with them, unseen characters too.
       const odd =
-        /error syntax\/(?!duplicate-name)\S+\n *\d+ \| +(?! |position|height|separation)[^]{0,200}/.exec(
+        /error syntax\/(?!duplicate-name|bidirectional-control|invisible-character)\S+\n *\d+ \| +(?! |position|height|separation)[^]{0,200}/.exec(
           checked.printed,
         );
       law(odd === null, `what was written is not in the language: ${odd?.[0] ?? ''}`);
