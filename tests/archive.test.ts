@@ -107,11 +107,18 @@ describe('an archive', () => {
     expect(check('.').printed).toBe(whole);
   });
 
-  it('says what cannot be read, and answers nothing then', () => {
+  it('says what cannot be read, and answers nothing then, but need not examine the others again', () => {
+    rmSync(cache, { recursive: true });
     writeFileSync(join(jobs, 'job-03/day.trib'), Buffer.from([0xff, 0xfe, 0x6d, 0x00]));
     const { status, printed, complained } = check('.');
     expect([status, printed]).toEqual([2, '']);
     expect(complained).toContain('job-03/day.trib');
+    const [kept = ''] = readdirSync(join(cache, 'tribrach'));
+    const paths = (JSON.parse(readFileSync(join(cache, 'tribrach', kept), 'utf8')) as [string][]).map(
+      ([path]) => path,
+    );
+    expect(paths.length).toBeGreaterThanOrEqual(COUNT - 1);
+    expect(paths).not.toContain(nameOf(3));
     writeFileSync(join(jobs, 'job-03/day.trib'), session(3));
   });
 });

@@ -51,8 +51,8 @@ export async function examineArchive(
     if (io.watched) io.complain(`\r${done} of ${paths.length} sessions`);
   }
   if (io.watched) io.complain('\r\u001b[K');
-  if (reasons.length > 0) throw new CannotRun(reasons.sort());
   if (stale.length > 0) saveAnswers(folder, key, fresh);
+  if (reasons.length > 0) throw new CannotRun(reasons.sort());
   return paths.flatMap((path) => fresh.get(path)?.examined ?? []);
 }
 
