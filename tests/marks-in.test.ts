@@ -68,6 +68,23 @@ describe('rows', () => {
     ]);
   });
 
+  it('that hold no number say that they may be a heading, and those that hold one do not', () => {
+    const { problems } = fromRows('Name,East,North\nA,1.5,2.5\nB,x,2.5', 'name, east m, north m');
+    const heading = problems.filter(({ sentence }) => sentence.includes('If it is a heading'));
+    expect(heading.map(({ line }) => line)).toEqual([1]);
+  });
+
+  it('in a grid of an old network have nothing wrong with them: which datum is keyed is for the session to say', () => {
+    const { text } = fromRows(
+      'PM-14,400000.00,300000.00,6.284',
+      'name, east m, north m, height m orthometric',
+    );
+    const british = text.replace('EPSG:3763', 'EPSG:27700');
+    expect(look(british).findings.map(({ code }) => code)).toEqual([]);
+    const session = `${british}setup BASE on PM-14 at 07:50\n`;
+    expect(look(session).findings.map(({ code }) => code)).toContain('position/datum-unknown');
+  });
+
   it('without a unit or a surface are asked for them', () => {
     const { text } = fromRows('PM-14,-41203.118,164904.902,6.284', 'name, east, north, height');
     expect(look(text).findings.map(({ code }) => code)).toEqual(

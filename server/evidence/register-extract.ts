@@ -73,7 +73,10 @@ export function extractRows(
           sentence: `This row has ${cells.length} of ${columns.length} columns; it is left out.`,
           line,
         });
-      else marks.push(markOf(columns, cells, decimal, (sentence) => problems.push({ sentence, line })));
+      else {
+        marks.push(markOf(columns, cells, decimal, (sentence) => problems.push({ sentence, line })));
+        if (isHeading(columns, cells)) problems.push({ sentence: HEADING, line });
+      }
     },
     (sentence, line) => problems.push({ sentence, line }),
   );
@@ -81,6 +84,15 @@ export function extractRows(
   reader.finish();
   return { marks, problems };
 }
+
+const HEADING =
+  'No value of this row has a figure. If it is a heading, say how many rows to skip before the first mark.';
+
+function isHeading(columns: readonly ExtractColumn[], cells: readonly string[]): boolean {
+  const values = cells.filter((_, index) => !TEXTS.includes(columns[index]?.means ?? 'skip'));
+  return values.some((cell) => cell.trim() !== '') && !values.some((cell) => /\d/.test(cell));
+}
+const TEXTS: readonly string[] = ['name', 'description', 'skip'];
 
 function markOf(
   columns: readonly ExtractColumn[],

@@ -27,11 +27,12 @@ export const positionDatumUnknown = kind({
   }),
 });
 
-/** The grid is one of an old network, and the job names no datum. */
+/** The grid is one of an old network, and the job names no datum. A file of marks alone tells no receiver anything. */
 function withoutDatum({ derivation, session }: Subject): Unknown[] {
   const { frame } = derivation;
   const { job } = session;
-  if (!job || isHole(frame.geographic) || !isHole(frame.keyed) || job.datum) return [];
+  if (!job || derivation.setups.size === 0 || isHole(frame.geographic) || !isHole(frame.keyed) || job.datum)
+    return [];
   const place = job.grid?.place ?? job.place;
   const { realisation } = frame.geographic.datum;
   return [
