@@ -262,6 +262,20 @@ describe('tell', () => {
     expect(printed).toMatch(/Ellipsoidal height +about 62 m/);
     expect(printed).not.toContain('1005');
   });
+  it('says how good a position is that rests on a transformation from an old network', async () => {
+    const input = `job "Old grid"
+  grid        EPSG:27700
+  datum       EPSG:4258 by EPSG:1314
+mark M "pin"
+  position    400000.000 m E, 300000.000 m N
+  height      60.845 m ellipsoidal
+  uncertainty 8 mm horizontal, 12 mm vertical
+setup BASE on M
+`;
+    // EPSG gives 2 m for operation 1314, and 1 m for 1149, from WGS 84 on to ETRS89: 2.2 m together.
+    expect((await tribrach(['tell', '-'], { input })).printed).toContain('good to 2.2 m here');
+    expect((await tribrach(['tell', CLEAN])).printed).not.toContain('good to');
+  });
   it('cannot run where nothing is set up', async () => {
     expect((await tribrach(['tell', 'samples/marks.trib'])).status).toBe(2);
   });

@@ -1,10 +1,6 @@
 /** Derived values as a table for people: by mark, setup and check, with the digits that their uncertainty earns. */
 import picocolors from 'picocolors';
 import { isBelow, listCheck, listLinks, listMark, listSetup, type Listed } from '../derive/listing.ts';
-import { toRadians } from '../geodesy/angles.ts';
-import { GRS80 } from '../geodesy/ellipsoid.ts';
-import { meanRadius } from '../geodesy/radii.ts';
-import { latitude } from '../quantities/brands.ts';
 import {
   decimalsFor,
   decimalsOf,
@@ -15,6 +11,7 @@ import {
   showTurn,
 } from '../quantities/show.ts';
 import { isHole, type Value } from '../quantities/value.ts';
+import { onGround } from '../record/on-ground.ts';
 import type { Io } from './io.ts';
 import { shownPath, type Inspected } from './sessions.ts';
 import { harmless, wrapped } from './terminal-text.ts';
@@ -91,9 +88,7 @@ function spreadOf(value: Value, label: string, at: Value | null): string {
   if (sigma === null || sigma === 0) return '';
   if (unit === 'm') return `± ${showSigma(sigma, unit)}`;
   if (unit !== '°' || !at) return `± ${showNumber(sigma, decimalsFor(unit, sigma))}${unit}`;
-  const φ = latitude(at.value);
-  const radius = meanRadius(GRS80, φ) * (label.endsWith('longitude') ? Math.cos(toRadians(φ)) : 1);
-  return `± ${showLength(radius * toRadians(sigma))}`;
+  return `± ${showLength(onGround(sigma, at.value, label.endsWith('longitude') ? 'parallel' : 'meridian'))}`;
 }
 
 function valueOf(listed: readonly Listed[], label: string): Value | null {

@@ -1,9 +1,10 @@
 /** The key card of a setup: what the receiver should be told, in the order in which it asks, with what to beware of. */
-import { allOf, showAngle, showNumber } from '../quantities/show.ts';
+import { allOf, showAngle, showNumber, showSigma } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Frame } from '../derive/frame.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
 import type { SetupValues } from '../derive/setup.ts';
+import { onGround } from './on-ground.ts';
 
 export interface KeyCard {
   readonly setup: string;
@@ -59,7 +60,12 @@ export function keyCard(values: SetupValues, frame: Frame): KeyCard {
     mark: mark ? named(mark.mark.name, mark.mark.description) : (setup.on?.name ?? 'no mark'),
     lines,
     broadcast,
-    warnings: [...missing, ...coarseHeight(values), ...(missing.length > 0 ? [] : keyedSoFar(values))],
+    warnings: [
+      ...missing,
+      ...coarsePosition(values),
+      ...coarseHeight(values),
+      ...(missing.length > 0 ? [] : keyedSoFar(values)),
+    ],
   };
 }
 
@@ -87,6 +93,20 @@ function missingFrom(lines: readonly KeyLine[]): string[] {
   return [...reasons].map(
     ([reason, labels]) => `Do not key this yet, for want of ${allOf(labels)}: ${reason.replace(/[.]$/, '')}.`,
   );
+}
+
+/** A survey mark is known better than this [m]; a transformation from an old network often is not. */
+const COARSE_POSITION = 0.1;
+
+function coarsePosition({ tell: { latitude, longitude } }: SetupValues): string[] {
+  if (isHole(latitude) || isHole(longitude)) return [];
+  const north = onGround(latitude.sigma ?? 0, latitude.value, 'meridian');
+  const east = onGround(longitude.sigma ?? 0, latitude.value, 'parallel');
+  const most = Math.max(north, east);
+  if (most < COARSE_POSITION) return [];
+  return [
+    `Latitude and longitude are good to ${showSigma(most, 'm')} here (standard uncertainty). Every point of the day shares this error, so that it shows neither between them nor against marks of the same grid.`,
+  ];
 }
 
 const coarseHeight = ({ tell }: SetupValues): string[] =>
