@@ -166,6 +166,8 @@ describe('a new session', () => {
     expect(
       findings.filter(({ code, severity }) => code !== 'syntax/open-value' || severity !== 'hint'),
     ).toEqual([]);
+    const asked = findings.map(({ message }) => message.split(' is still open')[0]);
+    expect(asked).toEqual(expect.arrayContaining(['Keyed antenna height', 'Keyed antenna type', 'Quality']));
     expect(format(text)).toBe(text);
   });
 });

@@ -133,7 +133,7 @@ function takeKeyed(reader: LineReader): Keyed {
       if (!read.position) takeOpen(reader, 'position');
     } else if (reader.word('height')) height = takeHeight(reader, 'keyed height');
     else if (reader.word('antenna-height')) antennaHeight = takeAntennaHeight(reader);
-    else if (reader.word('antenna-type')) antennaType = takeNamed(reader);
+    else if (reader.word('antenna-type')) antennaType = takeNamed(reader, 'keyed antenna type');
     else if (reader.word('at')) at = takeMoment(reader, 'time of keying');
     else if (!reader.comma()) break;
   }

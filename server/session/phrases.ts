@@ -149,7 +149,7 @@ export function takeQuality(reader: LineReader): Quality {
     else if (at?.kind === 'sum') {
       const sum = reader.sum();
       if (!sum) break;
-      const value = bareNumber(reader, sum, 'count');
+      const value = bareNumber(reader, sum, reader.line.word?.word ?? 'count');
       const counted = reader.word('epochs', 'epoch', 'satellites', 'satellite');
       if (counted?.startsWith('epoch')) epochs = value;
       else if (counted) satellites = value;
