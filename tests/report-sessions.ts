@@ -54,6 +54,11 @@ const checkAt = (name: string, on: string, time: string, east: string, north: st
   `check ${name} on ${on} at ${time}\n  observed    ${east} m E, ${north} m N, height ${height} m ellipsoidal\n`;
 
 export const withoutChecks = () => inspectText(MARKS);
+/** Open, and last heard of at such a time that the strip ends with a whole hour. */
+export const hourAtTheEnd = () =>
+  inspectText(
+    MARKS.replace(' until 15:40', '') + checkAt('LAST', 'FAR', '12:22', '-21203.108', '164904.912', '60.020'),
+  );
 export const oneCheck = () =>
   inspectText(MARKS + checkAt('ONLY', 'FAR', '08:25', '-21203.108', '164904.912', '60.020'));
 /** Half an hour apart, at two marks 2 m and 20 km away; one is a third of a metre too high. */

@@ -9,6 +9,7 @@ import {
   extensionDay,
   highDay,
   hostileDay,
+  hourAtTheEnd,
   lowDay,
   nothingAtAll,
   oneCheck,
@@ -25,6 +26,7 @@ const days: Readonly<Record<string, () => Inspection>> = {
   extensionDay,
   highDay,
   hostileDay,
+  hourAtTheEnd,
   lowDay,
   nothingAtAll,
   oneCheck,
@@ -101,7 +103,7 @@ describe.runIf(hasChromium)('the report', () => {
     it.each([
       ['a phone', PHONE],
       ['a desk', DESK],
-    ])('fits %s, and no label lies on another', (_size, size) =>
+    ])('fits %s, and no label lies on another or leaves its drawing', (_size, size) =>
       withPage(html, { size }, async ({ page }) => {
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
           size.width,
@@ -197,16 +199,17 @@ interface AxeResults {
   }[];
 }
 
-/** Pairs of visible labels of one drawing whose boxes overlap by more than a hair, and labels that leave the page. */
+/** Pairs of visible labels of one drawing whose boxes overlap by more than a hair, and labels that leave their drawing. */
 function collisions(): string[] {
   const found: string[] = [];
   for (const svg of document.querySelectorAll('figure svg')) {
     const labels = [...svg.querySelectorAll('text')]
       .map((one) => ({ text: one.textContent ?? '', box: one.getBoundingClientRect() }))
       .filter(({ text, box }) => text !== '' && box.width > 0);
+    const drawing = svg.getBoundingClientRect();
     labels.forEach(({ text, box }, index) => {
-      if (box.left < 0 || box.right > document.documentElement.clientWidth)
-        found.push(`${text} leaves the page`);
+      if (box.left < drawing.left - 1 || box.right > drawing.right + 1)
+        found.push(`${text} leaves its drawing`);
       for (const other of labels.slice(index + 1)) {
         const across = Math.min(box.right, other.box.right) - Math.max(box.left, other.box.left);
         const down = Math.min(box.bottom, other.box.bottom) - Math.max(box.top, other.box.top);

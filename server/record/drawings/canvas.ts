@@ -2,7 +2,7 @@
 import type { Place } from '../../../grammar/tree.ts';
 import { whereIs, type Where } from '../../session/where.ts';
 import type { Session } from '../../session/session.ts';
-import { brokenInto } from './text.ts';
+import { brokenInto, textWidth } from './text.ts';
 import { element, rounded, textsIn, type Attributes, type Child, type Markup } from './markup.ts';
 
 export interface Canvas {
@@ -98,6 +98,12 @@ export function words(text: string, x: number, y: number, how: Words = {}): Mark
     },
     text,
   );
+}
+
+/** A line of text about x, as near to it as it stays within the drawing. */
+export function wordsAbout(canvas: Canvas, text: string, x: number, y: number, how: Words = {}): Markup {
+  const half = textWidth(text, how.size ?? TEXT) / 2;
+  return words(text, Math.max(half, Math.min(x, canvas.width - half)), y, { ...how, anchor: 'middle' });
 }
 
 export const stroke = (tone: string, x1: number, y1: number, x2: number, y2: number): Markup =>

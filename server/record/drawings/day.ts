@@ -20,6 +20,7 @@ import {
   stroke,
   verdictSign,
   words,
+  wordsAbout,
   type Canvas,
 } from './canvas.ts';
 import { element, group, rounded, type Child, type Markup } from './markup.ts';
@@ -361,9 +362,8 @@ function ticks(inspection: Inspection, axis: TimeAxis, top: number, bottom: numb
     marks.push(
       group(
         stroke('faint', x, top, x, bottom + 4),
-        words(clockTime(instant, inspection) ?? '', x, bottom + 12, {
+        wordsAbout(canvas, clockTime(instant, inspection) ?? '', x, bottom + 12, {
           size: SMALL,
-          anchor: 'middle',
           tone: 'quiet halo',
         }),
       ),

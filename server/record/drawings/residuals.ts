@@ -19,6 +19,7 @@ import {
   TEXT,
   verdictSign,
   words,
+  wordsAbout,
   type Canvas,
 } from './canvas.ts';
 import { group, rounded, type Markup } from './markup.ts';
@@ -62,8 +63,8 @@ export function residualChart(
     canvas,
     bottom + 28 + (narrow ? 54 : 20),
     { title, description: judged.map((check) => described(check)).join(' ') },
-    axisOf(horizontal, 'Horizontal', bottom, narrow),
-    axisOf(up, 'Up', bottom, narrow),
+    axisOf(horizontal, 'Horizontal', bottom, canvas),
+    axisOf(up, 'Up', bottom, canvas),
     ...judged.map((check, index) => row(inspection, check, TOP + index * ROW, names, horizontal, up, canvas)),
     legend(bottom + 36, canvas),
   );
@@ -86,7 +87,8 @@ function limitOf(checks: readonly CheckValues[], side: 'horizontal' | 'up'): num
 const xOf = ({ left, width, least, most }: Axis, value: number) =>
   left + (Math.min(most, Math.max(least, value)) - least) * (width / (most - least));
 
-function axisOf(axis: Axis, label: string, bottom: number, narrow: boolean): Markup {
+function axisOf(axis: Axis, label: string, bottom: number, canvas: Canvas): Markup {
+  const narrow = isNarrow(canvas);
   const step = niceStep((axis.most - axis.least) / (narrow ? 3 : 5));
   const ticks: number[] = [];
   for (let tick = Math.ceil(axis.least / step); tick * step <= axis.most; tick++) ticks.push(tick * step);
@@ -103,15 +105,12 @@ function axisOf(axis: Axis, label: string, bottom: number, narrow: boolean): Mar
           xOf(axis, tick),
           bottom,
         ),
-        words(
+        wordsAbout(
+          canvas,
           showNumber(metres ? tick : tick * 1000, metres ? 1 : decimals(step * 1000)),
           xOf(axis, tick),
           TOP - 20,
-          {
-            size: SMALL,
-            anchor: 'middle',
-            tone: 'quiet',
-          },
+          { size: SMALL, tone: 'quiet' },
         ),
       ),
     ),
