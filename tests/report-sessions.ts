@@ -78,6 +78,11 @@ export const twelveChecks = () =>
   );
 export const withoutPositions = () =>
   inspectText('mark M1\nmark M2\nsetup S on M1 at 08:00\ncheck C on M2 at 09:00\n  observed ? m E, ? m N\n');
+/** A session that was only begun: every answer is still open. */
+export const withoutAnswers = () =>
+  inspectText(
+    'job "?"\n  date ?\n  clock ?\n  grid ?\n  tolerance ? horizontal, ? vertical\nmark M1\n  position ? m E, ? m N\nmark M2\nantenna A1\nsetup S on M1 with A1 at ?\n  measured ? to arp\n  keyed position ? m E, ? m N, height ? m ellipsoidal\n  keyed antenna-height ? m to arp\ncheck C on M2 at ?\n  observed ? m E, ? m N\n',
+  );
 export const nothingAtAll = () => inspectText('');
 
 /** The longest name that somebody may write down, and everything that wants to be markup, in every place of a name or text. */

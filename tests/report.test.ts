@@ -22,6 +22,7 @@ import {
   oneCheck,
   slipInTheNotes,
   twelveChecks,
+  withoutAnswers,
   withoutChecks,
   withoutPositions,
 } from './report-sessions.ts';
@@ -37,6 +38,7 @@ const days: Readonly<Record<string, () => Inspection>> = {
   nothingAtAll,
   oneCheck,
   twelveChecks,
+  withoutAnswers,
   withoutChecks,
   withoutPositions,
 };
@@ -306,6 +308,29 @@ describe('what a report tells', () => {
     expect(page).toContain('cones at 15 m, tripod inside the barrier, lookout while levelling');
     expect(page).toContain('harbour control register');
     expect(page).toContain('Follow local rules');
+  });
+
+  it('names no number an assumption that the notes state, nor one twice', () => {
+    const assumptions = page.slice(page.indexOf('<h2>Assumptions'), page.indexOf('<h2>Sources'));
+    // The marks' uncertainties and the plummet's are written down; a reading is assumed good to a millimetre once.
+    expect(assumptions).not.toContain('As stated for the mark');
+    expect(assumptions).not.toContain('given as 1 mm');
+    expect(assumptions).toContain('>reading 1; reading 2; reading 3<');
+    expect(assumptions).toContain('bubble 8′');
+    expect(assumptions).toContain('part that grows with distance 1 ppm');
+  });
+
+  it('tells of no check above a strip that has none, and draws on nothing where nothing is known', () => {
+    const open = unescaped(reportPage([withoutAnswers()]));
+    expect(open).not.toContain('Above the strip the checks');
+    expect(open).not.toContain('Observed minus known');
+    expect(open).not.toContain('Drawn to scale');
+    expect(open).toContain('The antenna height is not known, so the tripod is a picture of any.');
+    const nothing = unescaped(reportPage([nothingAtAll()]));
+    expect(nothing).not.toContain('<h3>Methods');
+    expect(nothing).toContain('Nothing could be computed yet.');
+    expect(page).toContain('Drawn to scale');
+    expect(page).toContain('<h3>Methods');
   });
 
   it('derives every number that it lists', () => {

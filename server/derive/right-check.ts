@@ -390,9 +390,11 @@ function sharesOf(error: Value, u: number): Readonly<Record<string, Value>> {
   const rest = Math.hypot(...parts.filter(({ size }) => size < 0.01 * u).map(({ size }) => size));
   const rows = large.map(({ leaf, size }) => sizeOf(leaf) ?? shareOf(leaf, size));
   if (rest > 1e-6 * u)
-    rows.push(assumed('all the rest', rest, 'm', 0, 'each below a hundredth of the whole'));
+    rows.push(assumed(REST_OF_SHARES, rest, 'm', 0, 'each below a hundredth of the whole'));
   return Object.fromEntries(rows.map((row, index) => [`u${index + 1}`, row]));
 }
+
+export const REST_OF_SHARES = 'all the rest';
 
 const shareOf = (leaf: Leaf, size: number): Value =>
   assumed(

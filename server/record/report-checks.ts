@@ -27,7 +27,9 @@ export function checksSection(chapter: Chapter): Markup {
     figure(
       chapter,
       (canvas) => residualChart(chapter.inspection, canvas),
-      'Observed minus known. Bars that end in a broken arrow go on beyond the axis.',
+      movement.length < checks.length
+        ? 'Observed minus known. Bars that end in a broken arrow go on beyond the axis.'
+        : null,
     ),
     checkTable(chapter, checks.filter(hasResidual)),
     ...checks

@@ -7,6 +7,8 @@ import { TRUST_CLASSES, type TrustClass } from '../derive/trust-spans.ts';
 import { classInWords } from '../derive/trust-words.ts';
 import type { Finding } from '../findings/finding.ts';
 import { clockTime } from '../findings/words.ts';
+import { sizeOf } from '../derive/budget.ts';
+import { REST_OF_SHARES } from '../derive/right-check.ts';
 import { leavesOf } from '../quantities/computed.ts';
 import { explain } from '../quantities/explain.ts';
 import { showLength, showNumber, showSigma, showValue } from '../quantities/show.ts';
@@ -212,9 +214,14 @@ function findingBlock(chapter: Chapter, { severity, code, message, place, relate
 /** Everything that nobody typed and that a result rests on, by the reason that is given for it. */
 export function assumptionsSection(chapter: Chapter): Markup {
   const reasons = new Map<string, Set<string>>();
-  for (const leaf of allLeaves(chapter)) {
+  const leaves = allLeaves(chapter);
+  const spread = new Set([...leaves].filter(({ sigma }) => sigma).map(({ name }) => name));
+  for (const leaf of leaves) {
     const reason = assumedIn(leaf);
-    if (reason === null) continue;
+    // What a number adds to a budget is told of that number, which may have been stated and not assumed.
+    const isShare = leaf.sigma === 0 && spread.has(leaf.name);
+    const isNoted = sizeOf(leaf)?.origin === 'given';
+    if (reason === null || isShare || isNoted || leaf.name === REST_OF_SHARES) continue;
     const what = leaf.origin === 'assumed' ? `${leaf.name} ${assumedValue(leaf)}` : leaf.name;
     reasons.set(reason, (reasons.get(reason) ?? new Set()).add(what));
   }
@@ -230,9 +237,18 @@ export function assumptionsSection(chapter: Chapter): Markup {
   );
 }
 
-/** An error that is nothing on average is told by its size alone. */
-const assumedValue = (leaf: Leaf) =>
-  leaf.value === 0 && leaf.sigma ? `± ${showSigma(leaf.sigma, leaf.unit)}` : showValue(leaf);
+/** An error that is nothing on average is told by its size alone, and what nobody measured without digits that it has not. */
+function assumedValue(leaf: Leaf): string {
+  if (leaf.sigma) return leaf.value === 0 ? `± ${showSigma(leaf.sigma, leaf.unit)}` : showValue(leaf);
+  if (leaf.unit === 'm') return showLength(leaf.value);
+  if (leaf.unit === '°') return `${plainly(leaf.value * 60)}′`;
+  if (leaf.unit !== '') return showValue(leaf);
+  return leaf.value !== 0 && Math.abs(leaf.value) < 1e-4
+    ? `${plainly(leaf.value * 1e6)} ppm`
+    : plainly(leaf.value);
+}
+
+const plainly = (value: number) => showNumber(value, 4).replace(/\.?0+$/, '');
 
 /** The same assumption made for many checks is told for the first of them. */
 const MOST_NAMES = 6;
@@ -272,7 +288,9 @@ export function derivationsSection(chapter: Chapter): Markup {
     element(
       'p',
       { class: 'small quiet' },
-      'Each result with its formula, the numbers put in, its uncertainty and its source, so that it can be computed again.',
+      stories.size > 0
+        ? 'Each result with its formula, the numbers put in, its uncertainty and its source, so that it can be computed again.'
+        : 'Nothing could be computed yet.',
     ),
     ...[...storyGroups].map(([group, values]) =>
       element(
@@ -288,9 +306,11 @@ export function derivationsSection(chapter: Chapter): Markup {
 export function sourcesSection(chapter: Chapter): Markup {
   const { inspection, stories } = chapter;
   const { session, derivation } = inspection;
-  const methods = new Set(
-    [...stories.keys()].map((value) => (value.origin === 'computed' ? value.formula.source : '')),
-  );
+  const methods = [
+    ...new Set([...stories.keys()].map((value) => (value.origin === 'computed' ? value.formula.source : ''))),
+  ]
+    .filter((source) => source !== '')
+    .sort();
   const marks = [...derivation.marks.values()].flatMap(({ mark }): Child[][] => [
     [
       mark.name,
@@ -316,8 +336,8 @@ export function sourcesSection(chapter: Chapter): Markup {
       ? table([{ head: 'Mark' }, { head: 'Source' }, { head: 'As of' }, { head: 'Written in' }], marks)
       : null,
     files.length > 0 ? [element('h3', {}, 'Files and models drawn on'), list([...new Set(files)])] : null,
-    element('h3', {}, 'Methods'),
-    list([...methods].filter((source) => source !== '').sort()),
+    methods.length > 0 ? [element('h3', {}, 'Methods'), list(methods)] : null,
+    marks.length + files.length + methods.length === 0 ? element('p', {}, 'Nothing is drawn on yet.') : null,
   );
 }
 

@@ -3,7 +3,7 @@ import type { KeyedValues } from '../derive/keyed.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { clockTime } from '../findings/words.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
-import { heightStack } from './drawings/height-stack.ts';
+import { heightStack, isDrawnToScale } from './drawings/height-stack.ts';
 import { element, type Child, type Markup } from './drawings/markup.ts';
 import { facts, figure, lineLink, section, shown, table, type Chapter } from './report-chapter.ts';
 import { keyedRows, type Off, type ShownValue } from './report-keyed.ts';
@@ -23,7 +23,9 @@ export function setupSection(chapter: Chapter, values: SetupValues): Markup {
     figure(
       chapter,
       (canvas) => heightStack(chapter.inspection, values, canvas),
-      'Drawn to scale above the mark. The open bar is what should have been keyed, the hatched one what was.',
+      isDrawnToScale(values)
+        ? 'Drawn to scale above the mark. The open bar is what should have been keyed, the hatched one what was.'
+        : 'The antenna height is not known, so the tripod is a picture of any.',
     ),
     element('h3', {}, 'What was keyed against what should have been'),
     keyed.length === 0

@@ -3,6 +3,7 @@ import type { Inspection } from '../inspect.ts';
 import { showLength, showNumber } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import type { Accuracy, Job, Stated } from '../session/entries.ts';
+import { instantOf } from '../session/session.ts';
 import { verdictSign } from './drawings/canvas.ts';
 import { dayStrip } from './drawings/day.ts';
 import { element, styleSheet, type Child, type Markup } from './drawings/markup.ts';
@@ -111,9 +112,13 @@ function sessionPart(chapter: Chapter, several: boolean): Markup {
 /** What is in the picture of the day, only where it is. */
 function dayCaption({ session, derivation }: Inspection): string {
   const parts = [
-    derivation.checks.length > 0 ? 'Above the strip the checks with their verdicts' : null,
-    session.events.length > 0 ? 'jagged lines are events' : null,
-    [...derivation.setups.values()].some(({ keyed }) => keyed.length > 1)
+    derivation.checks.some(({ instant }) => instant !== null)
+      ? 'Above the strip the checks with their verdicts'
+      : null,
+    session.events.some(({ at }) => instantOf(at, session.job) !== null) ? 'jagged lines are events' : null,
+    [...derivation.setups.values()].some(({ keyed }) =>
+      keyed.slice(1).some(({ state }) => state.from !== null),
+    )
       ? 'diamonds are values keyed anew'
       : null,
     [...derivation.setups.values()].some(({ height }) =>

@@ -14,6 +14,7 @@ import {
   nothingAtAll,
   oneCheck,
   twelveChecks,
+  withoutAnswers,
   withoutChecks,
   withoutPositions,
 } from '../report-sessions.ts';
@@ -31,6 +32,7 @@ const days: Readonly<Record<string, () => Inspection>> = {
   nothingAtAll,
   oneCheck,
   twelveChecks,
+  withoutAnswers,
   withoutChecks,
   withoutPositions,
 };
@@ -199,7 +201,7 @@ interface AxeResults {
   }[];
 }
 
-/** Pairs of visible labels of one drawing whose boxes overlap by more than a hair, and labels that leave their drawing. */
+/** Pairs of visible labels of one drawing whose boxes overlap by more than a hair, and what leaves its drawing. */
 function collisions(): string[] {
   const found: string[] = [];
   for (const svg of document.querySelectorAll('figure svg')) {
@@ -207,6 +209,11 @@ function collisions(): string[] {
       .map((one) => ({ text: one.textContent ?? '', box: one.getBoundingClientRect() }))
       .filter(({ text, box }) => text !== '' && box.width > 0);
     const drawing = svg.getBoundingClientRect();
+    for (const one of svg.querySelectorAll('path, rect, circle, line, text')) {
+      const { top, bottom } = one.getBoundingClientRect();
+      if (top < drawing.top - 3 || bottom > drawing.bottom + 3)
+        found.push(`${one.tagName} leaves ${svg.getAttribute('aria-label') ?? 'its drawing'} above or below`);
+    }
     labels.forEach(({ text, box }, index) => {
       if (box.left < drawing.left - 1 || box.right > drawing.right + 1)
         found.push(`${text} leaves its drawing`);

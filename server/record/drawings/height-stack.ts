@@ -53,7 +53,9 @@ export function heightStack(inspection: Inspection, values: SetupValues, canvas:
   const states = distinctStates(values);
   const plain = [arp?.value, phaseCentre?.value, chain?.reduced].filter((level) => level !== undefined);
   const own = Math.max(0, ...plain);
-  const keyedLevels = states.map(({ level }) => level).filter((level) => isNear(level, own));
+  const keyedLevels = states
+    .map(({ level }) => level)
+    .filter((level) => level <= MOST_DRAWN && (plain.length === 0 || isNear(level, own)));
   const top = largestOf(keyedLevels, Math.max(own, 0.2));
   const room = narrow ? 300 : 380;
   const half = canvas.width * 0.13;
@@ -95,6 +97,12 @@ type Columns = {
 };
 
 const yOf = ({ ground, pixels }: Scale, level: number) => ground - level * pixels;
+
+/** No tripod is so high, so that what is keyed beyond it is a slip; in metres. */
+const MOST_DRAWN = 10;
+
+/** Whether anything of what was taped is known, so that the picture of the tripod is one of this setup. */
+export const isDrawnToScale = (values: SetupValues) => !isHole(values.height.arp) || chainOf(values) !== null;
 
 /** A keyed height so far away that drawing it to scale would squash everything else is drawn broken. */
 const isNear = (level: number, own: number) => level >= 0 && level <= Math.max(own * 1.8, own + 0.5);
@@ -206,7 +214,8 @@ function picture(
 ): Markup {
   const { setup, antenna, mark, height } = values;
   const { session } = inspection;
-  const top = yOf(scale, arp?.value ?? chain?.reduced ?? 1);
+  const level = arp?.value ?? chain?.reduced;
+  const top = level === undefined ? scale.ceiling : yOf(scale, level);
   const foot = height.extension ? Math.min(scale.ground, top + height.extension.value * scale.pixels) : top;
   const head = Math.min(foot + 12, scale.ground - 2);
   const wide = Math.min(half * 0.9, Math.max(16, Math.max(0.14, ...radiiOf(values)) * scale.pixels));
