@@ -167,6 +167,48 @@ describe('points that came to lie elsewhere', () => {
   });
 });
 
+describe('what only one version has', () => {
+  const idsIn = (printed: string) => printed.split('\n').filter((line) => /^ {2}\w+\/\S/.test(line));
+
+  it('is a renamed check or mark in one line', () => {
+    const check = compare(clean.replaceAll('CLOSE', 'LAST'));
+    expect(check.status).toBe(1);
+    expect(check.printed).toContain('  check LAST was called CLOSE; its values are the same\n');
+    const mark = compare(clean.replaceAll('PM-09', 'PM-9'));
+    expect(mark.printed).toContain('  mark PM-9 was called PM-09; its values are the same\n');
+    expect([idsIn(check.printed), idsIn(mark.printed)]).toEqual([[], []]);
+  });
+
+  it('is a check that is new or gone, and one that is renamed and measures something else', () => {
+    const without = clean.replace(/^check CLOSE[^]*?(?=^\w)/m, '');
+    expect(without).not.toBe(clean);
+    const gone = compare(without).printed;
+    const come = compareWith(without, clean).printed;
+    expect(gone).toContain('  check CLOSE is gone; it passed\n');
+    expect(come).toContain('  check CLOSE is new, and passes\n');
+    const other = clean.replaceAll('CLOSE', 'LAST').replace('height 5.199 m', 'height 5.299 m');
+    const both = compare(other).printed;
+    expect(both).toContain('  check LAST is new, and fails\n  check CLOSE is gone; it passed\n');
+    expect([gone, come, both].flatMap(idsIn)).toEqual([]);
+  });
+
+  it('stands in a pull request as text, and for machines with what its ids begin with', () => {
+    const hostile = clean.replaceAll('CLOSE', '"<b>|*x"');
+    expect(compare(hostile, '--format', 'markdown').printed).toContain(
+      '- check &#60;b&#62;&#124;&#42;x was called CLOSE',
+    );
+    const { things } = JSON.parse(compare(clean.replaceAll('CLOSE', 'LAST'), '--format', 'json').printed) as {
+      things: unknown;
+    };
+    expect(things).toEqual([
+      {
+        ...{ kind: 'check', name: 'LAST', is: 'renamed', was: 'CLOSE', verdict: 'passes' },
+        prefixes: ['check/LAST', 'check/CLOSE'],
+      },
+    ]);
+  });
+});
+
 describe('an observation that is another one', () => {
   const other = clean.replace('height 5.199 m orthometric', 'height 5.299 m orthometric');
 
@@ -208,5 +250,48 @@ describe('git diff', () => {
     expect(shown).not.toContain('+  measured');
     writeFileSync(join(job, 'breakwater.trib'), `${clean}\n# a comment\n`);
     expect(git('diff')).toContain('no result did');
+    writeFileSync(join(job, 'breakwater.trib'), clean);
+  });
+
+  it('tells a session that is new or deleted by what it holds and its verdict', () => {
+    writeFileSync(join(job, 'new.trib'), clean);
+    git('add', '-A');
+    const held = '3 marks, 1 setup, 5 checks';
+    const shown = git('diff', '--cached', '--', 'new.trib').split('\n');
+    expect(shown.slice(0, 2)).toEqual(['new.trib', `  a new session: ${held}`]);
+    expect(shown.join('\n')).toMatch(/ {2}verdict is {3}07:50 to 08:25 is not opened/);
+    expect(shown.length).toBeLessThan(8);
+    git('commit', '-qm', 'Another day');
+    rmSync(join(job, 'new.trib'));
+    const gone = git('diff').split('\n');
+    expect(gone.slice(0, 2)).toEqual(['new.trib', `  the session is gone; it had ${held}`]);
+    expect(gone.length).toBeLessThan(8);
+    git('checkout', '-q', '--', 'new.trib');
+  });
+
+  it('compares a session that was moved with itself, by its new name', () => {
+    mkdirSync(join(job, 'kept'), { recursive: true });
+    cpSync(join(job, 'pickup.csv'), join(job, 'kept', 'pickup.csv'));
+    cpSync(join(job, 'grids'), join(job, 'kept', 'grids'), { recursive: true });
+    git('mv', 'new.trib', 'kept/moved.trib');
+    expect(git('diff', '--cached', '-M', '--', 'new.trib', 'kept/moved.trib')).toBe(
+      'new.trib → kept/moved.trib: the text changed, no result did\n',
+    );
+    git('reset', '-q', '--hard');
+  });
+
+  it('leaves what is not merged yet alone', () => {
+    const branch = git('branch', '--show-current').trim();
+    const reading = (millimetres: number) =>
+      writeFileSync(join(job, 'new.trib'), clean.replace('1.284 m to foot', `1.28${millimetres} m to foot`));
+    git('checkout', '-qb', 'theirs');
+    reading(5);
+    git('commit', '-qam', 'One reading');
+    git('checkout', '-q', branch);
+    reading(6);
+    git('commit', '-qam', 'Another reading');
+    expect(() => git('merge', '-q', 'theirs')).toThrow();
+    expect(git('diff', '--cached')).toContain('new.trib: not merged yet\n');
+    git('merge', '--abort');
   });
 });

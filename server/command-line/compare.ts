@@ -53,9 +53,16 @@ async function run(paths: readonly string[], options: Options, io: Io): Promise<
   io.exitWith(1);
 }
 
-/** git calls with: path, old file, old hash, old mode, new file, new hash, new mode; a file that is not there is /dev/null. */
+/**
+ * git calls with: path, old file, old hash, old mode, new file, new hash, new mode; a file that is not there is /dev/null.
+ * Behind them stands the new path of a file that was renamed. A file that is still to be merged comes with its path alone.
+ */
 async function forGit(words: readonly string[], options: Options, io: Io): Promise<void> {
-  const [path, old, , , now] = words;
+  const [path, old, , , now, , , renamed] = words;
+  if (path !== undefined && words.length === 1) {
+    io.print(`${path}: not merged yet\n`);
+    return;
+  }
   if (path === undefined || old === undefined || now === undefined)
     throw new CannotRun([
       'with --git, compare is called by git: path, old file, hash, mode, new file, hash, mode',
@@ -63,10 +70,11 @@ async function forGit(words: readonly string[], options: Options, io: Io): Promi
   // The old version lies in a temporary folder; what it names lies beside the session all the same.
   const comparison = compareInspections(
     await versionAt(old, path, options, io),
-    await versionAt(now, path, options, io),
+    await versionAt(now, renamed ?? path, options, io),
   );
-  const answer = ANSWERS[options.format](path, comparison);
-  io.print(answer === '' ? `${path}: the text changed, no result did\n` : answer);
+  const title = renamed === undefined ? path : `${path} → ${renamed}`;
+  const answer = ANSWERS[options.format](title, comparison);
+  io.print(answer === '' ? `${harmless(title)}: the text changed, no result did\n` : answer);
 }
 
 async function versionAt(file: string, path: string, { root }: Options, io: Io): Promise<Inspection> {

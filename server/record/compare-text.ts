@@ -6,9 +6,11 @@ import { SMALLEST_SHIFT, type PointsShift } from './compare-points.ts';
 
 /** Nothing at all where nothing changed. */
 export function comparisonText(title: string, comparison: Comparison): string {
-  const { values, verdict, points, largestShift, gone, come } = comparison;
+  const { points, largestShift } = comparison;
+  const { values, gone, come } = listed(comparison);
   const blocks = [
-    verdict ? [`verdict was  ${verdict.before || 'none'}`, `verdict is   ${verdict.after || 'none'}`] : [],
+    newsOf(comparison),
+    verdictsIn(comparison).map(({ when, sentence: told }) => `verdict ${when.padEnd(3)}  ${told}`),
     table(values),
     points.map(({ name, before, after }) => `${name}: ${before ?? 'no points'} → ${after ?? 'no points'}`),
     largestShift ? [shiftSentence(largestShift)] : [],
@@ -20,15 +22,14 @@ export function comparisonText(title: string, comparison: Comparison): string {
 }
 
 export function comparisonMarkdown(title: string, comparison: Comparison): string {
-  const { values, verdict, points, largestShift, gone, come } = comparison;
+  const { points, largestShift } = comparison;
+  const { values, gone, come } = listed(comparison);
   const blocks = [
-    verdict
-      ? [
-          `**Verdict was:** ${escaped(verdict.before || 'none')}`,
-          '',
-          `**Verdict is:** ${escaped(verdict.after || 'none')}`,
-        ]
-      : [],
+    newsOf(comparison).map((line) => `- ${escaped(line)}`),
+    verdictsIn(comparison).flatMap(({ when, sentence: told }, index) => [
+      ...(index > 0 ? [''] : []),
+      `**Verdict ${when}:** ${escaped(told)}`,
+    ]),
     values.length > 0
       ? ['| value | was | is | moved |', '| --- | ---: | ---: | ---: |', ...values.map(markdownRow)]
       : [],
@@ -50,6 +51,40 @@ export function comparisonMarkdown(title: string, comparison: Comparison): strin
   if (blocks.length === 0) return '';
   return `### ${escaped(title)}\n\n${blocks.map((block) => block.join('\n')).join('\n\n')}\n`;
 }
+
+/** A session that was not there had no verdict. */
+function verdictsIn({ session, verdict }: Comparison) {
+  if (!verdict) return [];
+  return [
+    ...(session === 'new' ? [] : [{ when: 'was', sentence: verdict.before || 'none' }]),
+    ...(session === 'gone' ? [] : [{ when: 'is', sentence: verdict.after || 'none' }]),
+  ];
+}
+
+/** What is listed one by one: nothing of a session that is new or gone, no value of a thing that is, or is only renamed. */
+function listed({ session, things, values, gone, come }: Comparison) {
+  if (session) return { values: [], gone: [], come: [] };
+  const told = things.flatMap(({ prefixes }) => prefixes.map((prefix) => `${prefix}/`));
+  return { values: values.filter(({ id }) => !told.some((prefix) => id.startsWith(prefix))), gone, come };
+}
+
+/** A session, or a thing of it, that only one version has: a line for each. */
+function newsOf({ session, holds, things }: Comparison): string[] {
+  if (session === 'new') return [`a new session${holds === '' ? '' : `: ${holds}`}`];
+  if (session === 'gone') return [`the session is gone${holds === '' ? '' : `; it had ${holds}`}`];
+  return things.map(({ kind, name, is, was, verdict }) => {
+    const thing = `${KINDS[kind] ?? kind} ${name}`;
+    if (is === 'renamed') return `${thing} was called ${was ?? ''}; its values are the same`;
+    const how = verdict === null ? '' : VERDICTS[is][verdict];
+    return is === 'new' ? `${thing} is new${how}` : `${thing} is gone${how}`;
+  });
+}
+
+const KINDS: Readonly<Record<string, string>> = { stream: 'stream from', link: 'radio' };
+const VERDICTS = {
+  new: { passes: ', and passes', fails: ', and fails', undecided: '' },
+  gone: { passes: '; it passed', fails: '; it failed', undecided: '' },
+} as const;
 
 /** Columns as wide as their widest cell; ids are long, so the first one bends for none. */
 function table(values: readonly ValueChange[]): string[] {

@@ -7,9 +7,16 @@ import type { Inspection } from '../inspect.ts';
 import { showAngle, showLength, showNumber } from '../quantities/show.ts';
 import { isHole, type Maybe, type Unit, type Value } from '../quantities/value.ts';
 import { largestShift, type PointsShift } from './compare-points.ts';
+import { thingChanges, type ThingChange } from './compare-things.ts';
 import { verdictOf } from './verdict.ts';
 
 export interface Comparison {
+  /** Whether one of the two says nothing at all, as of a file that was added or deleted. */
+  readonly session: 'new' | 'gone' | null;
+  /** `2 marks, 1 setup, 3 checks; 1 error`, of a session that is new or gone. */
+  readonly holds: string;
+  readonly things: readonly ThingChange[];
+  /** Those of the things that are new, gone or renamed as well. */
   readonly values: readonly ValueChange[];
   /** Null where the verdict reads the same. */
   readonly verdict: { readonly before: string; readonly after: string } | null;
@@ -52,7 +59,11 @@ const SMALLEST: Readonly<Record<Unit, number>> = {
 export function compareInspections(before: Inspection, after: Inspection): Comparison {
   const then = verdictOf(before).sentence ?? '';
   const now = verdictOf(after).sentence ?? '';
+  const session = isEmpty(after) ? 'gone' : 'new';
   return {
+    session: isEmpty(before) === isEmpty(after) ? null : session,
+    holds: holdings(session === 'gone' ? before : after),
+    things: thingChanges(before, after, isSameValue),
     values: valueChanges(listValues(before.derivation), listValues(after.derivation)),
     verdict: then === now ? null : { before: then, after: now },
     points: pointsChanges(before, after),
@@ -62,10 +73,37 @@ export function compareInspections(before: Inspection, after: Inspection): Compa
   };
 }
 
-export const isSame = ({ values, verdict, points, largestShift, gone, come }: Comparison) =>
+export const isSame = ({ session, things, values, verdict, points, largestShift, gone, come }: Comparison) =>
+  session === null &&
   verdict === null &&
   largestShift === null &&
-  [values, points, gone, come].every((changes) => changes.length === 0);
+  [things, values, points, gone, come].every((changes) => changes.length === 0);
+
+/** Whether a text is blank, or comments alone. */
+const isEmpty = ({ session }: Inspection) => !/^[^\S\r\n]*[^\s#]/m.test(session.document.text);
+
+function holdings({ derivation, findings }: Inspection): string {
+  const counts = (pairs: readonly (readonly [number, string])[]) =>
+    pairs
+      .filter(([count]) => count > 0)
+      .map(([count, name]) => `${count} ${name}${count === 1 ? '' : 's'}`)
+      .join(', ');
+  const found = (severity: Finding['severity']) =>
+    findings.filter((finding) => finding.severity === severity).length;
+  return [
+    counts([
+      [derivation.marks.size, 'mark'],
+      [derivation.setups.size, 'setup'],
+      [derivation.checks.length, 'check'],
+    ]),
+    counts([
+      [found('error'), 'error'],
+      [found('warning'), 'warning'],
+    ]),
+  ]
+    .filter((text) => text !== '')
+    .join('; ');
+}
 
 function pointsChanges(before: Inspection, after: Inspection): PointsChange[] {
   const then = pointsByClass(before);
@@ -94,6 +132,9 @@ function valueChanges(before: readonly Listed[], after: readonly Listed[]): Valu
     return change ? [change] : [];
   });
 }
+
+const isSameValue = (before: Listed, after: Listed) =>
+  valueChange(after.id, known(before.value), known(after.value)) === null;
 
 const known = (value: Maybe<Value> | undefined): Value | null =>
   value === undefined || isHole(value) ? null : value;
