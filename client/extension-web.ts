@@ -1,9 +1,9 @@
 /** The extension for an editor in the browser: the shared client, talking to the server in a worker. */
 import { Uri, type ExtensionContext } from 'vscode';
-import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
+import { BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
 import { start, stop } from './start.ts';
+import { WorkerReader, type WorkerPort } from './worker-reader.ts';
 
-type WorkerPort = ConstructorParameters<typeof BrowserMessageReader>[0];
 declare const Worker: new (script: string) => WorkerPort & { terminate(): void };
 
 export async function activate(context: ExtensionContext): Promise<void> {
@@ -13,7 +13,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
   const connect = async () => {
     worker?.terminate();
     worker = new Worker(script);
-    return { reader: new BrowserMessageReader(worker), writer: new BrowserMessageWriter(worker) };
+    return { reader: new WorkerReader(worker), writer: new BrowserMessageWriter(worker) };
   };
   context.subscriptions.push({ dispose: () => worker?.terminate() });
   await start(context, (options) => new LanguageClient('tribrach', 'Tribrach', connect, options));
