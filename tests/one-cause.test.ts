@@ -1,7 +1,9 @@
 /** One slip of the pen in a good day is one finding: what follows from it hangs under it, and nothing else is said. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
-import { inspect } from '../server/inspect.ts';
+import { inspect, type Inspection } from '../server/inspect.ts';
+import { verdictOf } from '../server/record/verdict.ts';
 import { cleanSamples, filesOnDisk } from './samples.ts';
 
 const sample = cleanSamples().find(({ file }) => file.endsWith('/breakwater.trib'));
@@ -31,6 +33,45 @@ const cases = slips.flatMap(([slip, pattern, replacement]) =>
     return changed === line ? [] : [[slip, changed, index]];
   }),
 );
+
+describe('a check that failed', () => {
+  const brokenDay = (name: string) => {
+    const file = `samples/broken/${name}.trib`;
+    return inspect(openDocument(file, readFileSync(file, 'utf8')), files);
+  };
+  const told = ({ findings }: Inspection) =>
+    findings.flatMap(({ message, related }) => [message, ...related.map((one) => one.message)]).join('\n');
+
+  it.each(['height-extension', 'height-separation'])('waits for no cause where %s is told as it', (name) => {
+    const day = brokenDay(name);
+    expect(told(day)).toContain('OPEN on PM-09 is off by');
+    expect(told(day)).not.toMatch(/(?:until|before) the cause is known/);
+    expect(verdictOf(day).next).toMatch(new RegExp(`^See to ${name.replace('-', '/')} in line \\d+`));
+  });
+
+  it('waits for its cause where nothing explains it, with the points that it leaves in doubt', () => {
+    const day = brokenDay('points-in-doubt');
+    expect(told(day)).toContain('is in doubt until the cause is known.');
+    expect(told(day)).toContain('Use none of them before the cause is known');
+    expect(verdictOf(day).next).toContain('See to check/fails');
+  });
+
+  it('waits for nothing once what was wrong has been put right', () => {
+    const day = brokenDay('height-extension');
+    const { text } = day.session.document;
+    const rekeyed = text
+      .replace(
+        /^( {2}keyed +antenna-height 1\.283 m to arp)$/m,
+        '$1\n  keyed antenna-height 1.533 m to arp, at 09:00',
+      )
+      .replace(/^(check (?:NOON|CLOSE) [^]*?height )([\d.]+)/gm, (_, before: string, height: string) => {
+        return before + (Number(height) + 0.25).toFixed(3);
+      });
+    const after = inspect(openDocument(day.session.document.path, rekeyed), files);
+    expect(told(after)).toContain('has been put right since');
+    expect(told(after)).not.toMatch(/(?:until|before) the cause is known/);
+  });
+});
 
 describe('one slip is one finding', () => {
   it('where a file that cannot be read should bring the marks', () => {

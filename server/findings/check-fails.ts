@@ -23,11 +23,14 @@ export const checkFails = kind({
     return {
       // What a right check does once in a while is no proof that anything is wrong.
       severity: withinBudget ? 'warning' : 'error',
-      message: `${name}${own} is off by ${beyond.map(({ said, limit, set }) => `${said}, where ${showLength(limit)} ${set ? 'is tolerated' : 'is far more than a right check shows'}`).join(', and ')}. ${
+      message: `${name}${own} is off by ${beyond.map(({ said, limit, set }) => `${said}, where ${showLength(limit)} ${set ? 'is tolerated' : 'is far more than a right check shows'}`).join(', and ')}.${
         withinBudget
-          ? 'A right check with this gear may well be so far off, so the tolerance is tighter than the gear can prove.'
-          : 'Every point since the last check that agreed is in doubt until the cause is known.'
+          ? ' A right check with this gear may well be so far off, so the tolerance is tighter than the gear can prove.'
+          : ''
       }`,
+      untilExplained: withinBudget
+        ? ''
+        : 'Every point since the last check that agreed is in doubt until the cause is known.',
       causes: [`check/${name}`, ...(diagnosis && leads ? [diagnosisKey(diagnosis)] : [])],
       // Where none of the known slips explains the checks they may have several causes, and each is told on its own.
       follows: [

@@ -45,6 +45,8 @@ export interface Told {
   readonly severity: Severity;
   /** In the words of the trade: what, by how much, what follows, and what to do. */
   readonly message: string;
+  /** A sentence more, or an empty one, of what asks for an explanation: said for as long as nothing is found that explains it. */
+  readonly untilExplained?: string | undefined;
   /** Places that the finding rests on, with a word on each. */
   readonly rests?: readonly { readonly message: string; readonly place: Place }[];
   /** What this finding is the cause of, as keys such as `keyed/BASE/1/up`. */

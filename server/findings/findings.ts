@@ -59,15 +59,22 @@ function consequences(
 }
 
 function finished(root: Reported, following: readonly Reported[]): Finding {
-  const { code, severity, message, place, fixes } = root;
+  const { code, severity, place, fixes } = root;
   const rests: Related[] = (root.rests ?? []).map((related) => ({ code, ...related }));
-  const consequent = following.map(({ code: own, message: told, place: at }) => ({
-    code: own,
-    message: told,
-    place: at,
+  const isExplained = root.untilExplained === undefined;
+  const consequent = following.map((one) => ({
+    code: one.code,
+    message: messageOf(one, isExplained),
+    place: one.place,
   }));
-  return { code, severity, message, place, related: [...rests, ...consequent], fixes };
+  return {
+    ...{ code, severity, message: messageOf(root, isExplained), place },
+    ...{ related: [...rests, ...consequent], fixes },
+  };
 }
+
+const messageOf = ({ message, untilExplained }: Reported, isExplained: boolean) =>
+  isExplained || !untilExplained ? message : `${message} ${untilExplained}`;
 
 /** By place in the session's own file; what is about another file comes last. */
 function inTextOrder(findings: readonly Finding[], session: Session): Finding[] {

@@ -25,11 +25,14 @@ export const pointsInDoubt = kind({
   find: (subject) => inDoubt(subject),
   tell: ({ set, count, total, failing, repairable }) => ({
     severity: 'warning',
-    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${allOf(names(failing))} failed` : ''}. ${
+    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${allOf(names(failing))} failed` : ''}.${
       repairable
-        ? 'Use none of them as they are; `tribrach points` takes off what is known to be wrong and says how good they are then.'
-        : 'Use none of them before the cause is known, or measure some of them again from a base that is checked.'
+        ? ' Use none of them as they are; `tribrach points` takes off what is known to be wrong and says how good they are then.'
+        : ''
     }`,
+    untilExplained: repairable
+      ? ''
+      : 'Use none of them before the cause is known, or measure some of them again from a base that is checked.',
     rests: failing
       .slice(0, 3)
       .map((check) => ({ message: `${check.check.name} failed`, place: residualPlace(check) })),

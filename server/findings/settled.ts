@@ -10,6 +10,7 @@ export function settled(finding: Reported, subject: Subject): Reported {
   const span = `from ${clockTime(from, subject) ?? 'the start'} until ${clockTime(until, subject) ?? 'it was put right'}`;
   return {
     ...finding,
+    untilExplained: undefined,
     severity: 'information',
     message: `${finding.message} It was so ${span}, and has been put right since.`,
   };

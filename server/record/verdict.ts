@@ -57,8 +57,16 @@ function nextStep(trust: Trust | null, { findings, session, derivation }: Inspec
   // A base that cannot be told anything yet comes before its check.
   if (question && trust.day === 'unchecked' && [...derivation.setups.values()].some(isUntold))
     return `Answer what is still open, from ${lineOf(question, session)} on.`;
+  const cause = trust.day === 'in-doubt' ? causeOfFailing(findings) : null;
+  if (cause) return `See to ${cause.code} in ${lineOf(cause, session)}: it explains why the check failed.`;
   const open = [...derivation.setups.values()].some(({ setup }) => setup.until === null);
   return open ? STEPS_WHILE_OPEN[trust.day] : STEPS_AFTERWARDS[trust.day];
+}
+
+/** What the failed checks hang under; null where one of them stands for itself. */
+function causeOfFailing(findings: readonly Finding[]): Finding | null {
+  if (findings.some(({ code }) => code === 'check/fails')) return null;
+  return findings.find(({ related }) => related.some(({ code }) => code === 'check/fails')) ?? null;
 }
 
 function lineOf({ place }: Finding, session: Inspection['session']): string {
