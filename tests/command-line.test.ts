@@ -257,6 +257,47 @@ describe('tell', () => {
     expect(printed).toContain('Do not key this yet');
     expect(printed).not.toMatch(/[.]\s*[.]/);
   });
+  describe('leaves out what an error is about, and exits 1', () => {
+    const tape = '  measured    1.284 m to foot, 48 mm off centre, at 07:52\n';
+    it.each([
+      ['readings that contradict each other', tape, `${tape}  measured    1284 m to foot, at 07:53\n`],
+      ['readings 100 mm apart', tape, `${tape}  measured    1.384 m to foot, 48 mm off centre, at 07:53\n`],
+      ['an extension that is not read', '  extension  ', '  extention  '],
+      ['one in the first column that is not read', '  extension  ', 'extention  '],
+      ['one that an event took away', '  extension  ', 'event disturbance at 07:53 "van"\n  extension  '],
+    ])('%s: of the antenna', async (_, from, to) => {
+      const input = readFileSync('samples/example-day.trib', 'utf8').replace(from, to);
+      const { printed, status } = await tribrach(['tell', '-'], { input });
+      expect(status).toBe(1);
+      expect(printed).toMatch(/^ {2}Antenna height +[?]$/m);
+      expect(printed).toMatch(/^ {2}Ellipsoidal height +61[.]201 m/m);
+      expect(printed).not.toContain('1005');
+    });
+    it.each([
+      ['a mark of two meanings', /^mark PM-09/m, 'mark PM-14'],
+      ['a mark outside its grid', '-41203.118 m E', '-241203.118 m E'],
+    ])('%s: of the mark', async (_, from, to) => {
+      const input = readFileSync('samples/example-day.trib', 'utf8').replace(from, to);
+      const { printed, status } = await tribrach(['tell', '-'], { input });
+      expect(status).toBe(1);
+      expect(printed).toMatch(/^ {2}Latitude +[?]$/m);
+      expect(printed).toMatch(/^ {2}Antenna height +1[.]53\d m/m);
+      expect(printed).not.toContain('1005');
+    });
+    it('but not what an error of what was keyed is about', async () => {
+      const { printed, status } = await tribrach(['tell', 'samples/broken/height-extension.trib']);
+      expect(status).toBe(0);
+      expect(printed).toMatch(/^ {2}Antenna height +1[.]53\d m/m);
+    });
+  });
+  it('says beside the numbers which of their lines check warns of', async () => {
+    const input = readFileSync('samples/example-day.trib', 'utf8').replace(
+      /^ {2}measured .*\n/m,
+      (line) => `${line}${line.replace('1.284', '1.289')}`,
+    );
+    const { printed } = await tribrach(['tell', '-'], { input });
+    expect(printed).toMatch(/This rests on what check warns of: line \d+ [(]height\/readings-disagree[)]/);
+  });
   it('never gives a height from the coarse model as one to key', async () => {
     const { printed } = await tribrach(['tell', 'samples/broken/height-coarse-model.trib']);
     expect(printed).toMatch(/Ellipsoidal height +about 62 m/);

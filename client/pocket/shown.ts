@@ -4,11 +4,11 @@ import type { Inspection } from '../../server/inspect.ts';
 import { CAUTIONS, keyCard, type KeyLine } from '../../server/record/key-card.ts';
 import { offsetsOf, whereIs } from '../../server/session/where.ts';
 
-export function keyCards({ derivation }: Inspection): HTMLElement[] {
-  const setups = [...derivation.setups.values()];
+export function keyCards(inspection: Inspection): HTMLElement[] {
+  const setups = [...inspection.derivation.setups.values()];
   if (setups.length === 0) return [element('p', 'No setup is noted yet, so there is nothing to key.')];
   const cards = setups.flatMap((values) => {
-    const card = keyCard(values, derivation.frame);
+    const card = keyCard(values, inspection);
     return [
       element('h2', `${card.setup} on ${card.mark}`),
       ...card.warnings.map((warning) => element('p', warning, 'warn')),

@@ -19,7 +19,7 @@ async function run(paths: readonly string[], options: SessionOptions, io: Io): P
   const cards = (await inspectSessions(paths, options, io)).flatMap((inspected) =>
     [...inspected.derivation.setups.values()].map((setup) => ({
       inspected,
-      card: keyCard(setup, inspected.derivation.frame),
+      card: keyCard(setup, inspected),
     })),
   );
   if (cards.length === 0) throw new CannotRun(['there is no setup to tell a receiver about']);

@@ -10,8 +10,8 @@ import { reunited } from './reading-units.ts';
 export const heightReadingsDisagree = kind({
   code: 'height/readings-disagree',
   find: (subject) => disagreeing(subject),
-  tell: ({ setup, other, apart }) => ({
-    severity: 'warning',
+  tell: ({ setup, other, apart, sure }) => ({
+    severity: sure ? 'error' : 'warning',
     message: `This reading makes the antenna height of ${setup.setup.name} ${showLength(Math.abs(apart))} ${apart > 0 ? 'more' : 'less'} than the other one of the same time, which is more than two readings of a tape differ by. One of them is wrong, and their mean is, too. Tape again; where that is not possible, say which one counts and why.`,
     rests: [{ message: 'the other reading', place: other.measured.place }],
     causes: [`reading/${setup.setup.name}`],
@@ -25,11 +25,15 @@ interface Disagreement {
   readonly other: Reading;
   /** Metres. */
   readonly apart: number;
+  /** No tape scatters by so much: the mean is a wrong result. */
+  readonly sure: boolean;
   readonly place: Reading['measured']['place'];
 }
 
 /** Two-sided, 99 %, for the difference of two. */
 const SURELY = 2.58 * Math.SQRT2;
+/** Times the uncertainty of a reading: two centimetres for a tape, which nobody reads so badly (common practice). */
+const GROSS = 20;
 
 /** In each group the reading that lies farthest from the others; of two, the later one. */
 export const disagreeing = ({ derivation }: Subject) => disagreeingAt(valuesOf(derivation.setups));
@@ -48,7 +52,8 @@ const disagreeingAt = foundInEach((setup: SetupValues) =>
     const apart = heightOf(farthest) - heightOf(other);
     const sigma = Math.max(sigmaOf(farthest), sigmaOf(other));
     if (Math.abs(apart) <= SURELY * sigma) return [];
-    return [{ setup, reading: farthest, other, apart, place: placeOfLength(farthest) }];
+    const sure = Math.abs(apart) > GROSS * sigma;
+    return [{ setup, reading: farthest, other, apart, sure, place: placeOfLength(farthest) }];
   }),
 );
 

@@ -48,7 +48,7 @@ export function unreadBy(code: string, place: Place): string[] {
 }
 
 /** Lines stand in the order of the text. */
-function lineAt(lines: readonly Line[], offset: number): Line | undefined {
+export function lineAt(lines: readonly Line[], offset: number): Line | undefined {
   let [low, high] = [0, lines.length - 1];
   while (low < high) {
     const middle = (low + high + 1) >> 1;
@@ -60,7 +60,7 @@ function lineAt(lines: readonly Line[], offset: number): Line | undefined {
 }
 
 /** The line's word, or those it may have meant. */
-function meant({ word }: Line, sort: 'entry' | 'detail'): string[] {
+export function meant({ word }: Line, sort: 'entry' | 'detail'): string[] {
   if (!word) return [];
   const known = sort === 'entry' ? entryWord(word.word) : detailWord(word.word);
   if (known) return [known.word];
@@ -71,7 +71,7 @@ function meant({ word }: Line, sort: 'entry' | 'detail'): string[] {
 }
 
 /** As it was typed behind the first word, which need not be one that a name stands behind. */
-function nameOf({ header, text }: Entry): string {
+export function nameOf({ header, text }: Entry): string {
   const behind = text.slice(header.word?.end ?? header.start, header.end);
   const [, quoted, bare = ''] = /^\s*(?:"([^"]*)"|([^\s,"]+))/u.exec(behind) ?? [];
   return quoted ?? bare;

@@ -1,9 +1,12 @@
 /** The key card of a setup: what the receiver should be told, in the order in which it asks, with what to beware of. */
 import { allOf, showAngle, showNumber, showSigma } from '../quantities/show.ts';
-import { isHole, type Maybe, type Value } from '../quantities/value.ts';
-import type { Frame } from '../derive/frame.ts';
+import { hole, isHole, type Hole, type Maybe, type Value } from '../quantities/value.ts';
 import type { KeyedValues } from '../derive/keyed.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import type { SetupValues, Tell } from '../derive/setup.ts';
+import { bearingOn } from '../findings/bears-on-told.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Inspection } from '../inspect.ts';
+import { lineInWords } from '../session/where.ts';
 import { onGround } from './on-ground.ts';
 
 export interface KeyCard {
@@ -26,10 +29,18 @@ export interface KeyLine {
 export const CAUTIONS =
   'The usual cautions: stand clear of the transmitting aerial, keep it and the poles away from overhead lines, keep the tripod out of traffic and walkways. Follow local rules and the person in charge of the site.';
 
-export function keyCard(values: SetupValues, frame: Frame): KeyCard {
-  const { setup, mark, tell, arp } = values;
+/** A number that an error is about is not told: it would look as good as any other. */
+export function keyCard(values: SetupValues, inspection: Inspection): KeyCard {
+  const { setup, mark } = values;
+  const { session, derivation, findings } = inspection;
+  const bearing = bearingOn(values, findings, inspection);
+  const errors = { mark: bearing.mark.find(isError), antenna: bearing.antenna.find(isError) };
+  const wrong = (finding: Finding | undefined) =>
+    finding && hole(`${lineInWords(session, finding.place)} has an error (${finding.code})`, finding.place);
+  const tell = toldWithout(values.tell, wrong(errors.mark), wrong(errors.antenna));
+  const arp = wrong(errors.mark ?? errors.antenna) ?? values.arp;
   const whole = isHole(arp) ? { x: arp, y: arp, z: arp } : arp;
-  const { keyed: system } = frame;
+  const { keyed: system } = derivation.frame;
   const lines = [
     isHole(system)
       ? { label: 'Datum', value: null, note: system.hole }
@@ -64,9 +75,33 @@ export function keyCard(values: SetupValues, frame: Frame): KeyCard {
       ...missing,
       ...coarsePosition(values),
       ...coarseHeight(values),
+      ...doubtful([...bearing.mark, ...bearing.antenna], session),
       ...(missing.length > 0 ? [] : keyedSoFar(values)),
     ],
   };
+}
+
+const isError = ({ severity }: Finding) => severity === 'error';
+
+/** What is missing already keeps its own reason. */
+function toldWithout(tell: Tell, mark: Hole | undefined, antenna: Hole | undefined): Tell {
+  const unless = (wrong: Hole | undefined, value: Maybe<Value>) => (wrong && !isHole(value) ? wrong : value);
+  return {
+    ...tell,
+    latitude: unless(mark, tell.latitude),
+    longitude: unless(mark, tell.longitude),
+    ellipsoidalHeight: unless(mark, tell.ellipsoidalHeight),
+    antennaHeight: unless(antenna, tell.antennaHeight),
+  };
+}
+
+/** Lines that are probably wrong; the coarse model has a sentence of its own. */
+function doubtful(findings: readonly Finding[], session: Inspection['session']): string[] {
+  const warned = findings.filter(
+    ({ severity, code }) => severity === 'warning' && code !== 'height/coarse-model',
+  );
+  const lines = warned.map(({ code, place }) => `${lineInWords(session, place)} (${code})`);
+  return lines.length === 0 ? [] : [`This rests on what check warns of: ${allOf([...new Set(lines)])}.`];
 }
 
 const REFERENCES: Readonly<Record<string, string>> = {

@@ -8,8 +8,8 @@ import { whereIs } from '../session/where.ts';
 import { CAUTIONS, keyCard, type KeyCard, type KeyLine } from './key-card.ts';
 import { verdictOf } from './verdict.ts';
 
-export function keyCardPage({ derivation }: Inspection): string {
-  const cards = [...derivation.setups.values()].map((values) => keyCard(values, derivation.frame));
+export function keyCardPage(inspection: Inspection): string {
+  const cards = [...inspection.derivation.setups.values()].map((values) => keyCard(values, inspection));
   if (cards.length === 0) return 'There is no setup yet, so there is nothing to key.\n';
   return paragraphs([...cards.flatMap(cardParagraphs), CAUTIONS]);
 }

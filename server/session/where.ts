@@ -35,6 +35,13 @@ export function whereIs(session: Pick<Session, 'documents'>, place: Place): Wher
   return { path: place.path, line: from.line, column: from.column, endLine: to.line, endColumn: to.column };
 }
 
+/** `line 12`, or `line 3 of marks.trib` for another file that takes part. */
+export function lineInWords(session: Pick<Session, 'document' | 'documents'>, place: Place): string {
+  const { path, line } = whereIs(session, place);
+  const own = session.document.path;
+  return path === own ? `line ${line}` : `line ${line} of ${seenFrom(own, path)}`;
+}
+
 /** Line and column of an offset, both from 1. */
 export function positionAt(document: Document, offset: number): { line: number; column: number } {
   const { line, column } = positionOf(document, offset);
@@ -44,12 +51,8 @@ export function positionAt(document: Document, offset: number): { line: number; 
 /** Where a number stands, in words for a story: `line 12`, or `line 3 of marks.trib` as seen from the session's folder. */
 export const tellPlace =
   (session: Pick<Session, 'document' | 'documents'>) =>
-  (leaf: Leaf): string => {
-    if (leaf.origin === 'assumed') return leaf.because;
-    const { path, line } = whereIs(session, leaf.place);
-    const own = session.document.path;
-    return path === own ? `line ${line}` : `line ${line} of ${seenFrom(own, path)}`;
-  };
+  (leaf: Leaf): string =>
+    leaf.origin === 'assumed' ? leaf.because : lineInWords(session, leaf.place);
 
 function seenFrom(own: string, path: string): string {
   const folder = own.slice(0, own.lastIndexOf('/') + 1);

@@ -1,0 +1,77 @@
+/** Which findings speak of what a receiver should be told: of the lines that those numbers are worked out from. */
+import type { SetupValues } from '../derive/setup.ts';
+import type { Line, Place } from '../../grammar/tree.ts';
+import type { Finding, Subject } from './finding.ts';
+import { lineAt, meant, nameOf } from './unread.ts';
+
+export interface BearingFindings {
+  /** On position and height of the mark. */
+  readonly mark: readonly Finding[];
+  /** On the height of the antenna above it. */
+  readonly antenna: readonly Finding[];
+}
+
+/** By entry, the details that position and height are worked out from, and those that the antenna's height is. */
+const OF_THE_MARK: Readonly<Record<string, readonly string[]>> = {
+  job: ['grid', 'datum', 'vertical', 'geoid'],
+  mark: ['position', 'height', 'separation', 'epoch', 'found'],
+};
+const OF_THE_ANTENNA: Readonly<Record<string, readonly string[]>> = {
+  setup: ['measured', 'extension', 'temperature'],
+  antenna: ['tape-point', 'hook', 'fixed-height', 'phase-centre'],
+};
+
+export function bearingOn(
+  setup: SetupValues,
+  findings: readonly Finding[],
+  subject: Subject,
+): BearingFindings {
+  return {
+    mark: findings.filter(({ place }) => touches(place, setup, OF_THE_MARK)),
+    antenna: findings.filter(
+      (finding) => touches(finding.place, setup, OF_THE_ANTENNA) || tookAway(finding, setup, subject),
+    ),
+  };
+}
+
+/** In a line of the setup, its mark, its antenna or the job that is one of these, may be meant for one, or names the entry. */
+function touches(
+  { path, entry, start }: Place,
+  { setup, mark }: SetupValues,
+  words: Readonly<Record<string, readonly string[]>>,
+): boolean {
+  const [kind = ''] = meant(entry.header, 'entry');
+  const details = words[kind];
+  if (!details) return false;
+  const names: Readonly<Record<string, string | undefined>> = {
+    setup: setup.name,
+    mark: setup.on?.name,
+    antenna: setup.with?.name,
+  };
+  const concerned =
+    kind === 'job'
+      ? path === setup.place.path || path === mark?.mark.place.path
+      : nameOf(entry) === names[kind];
+  if (!concerned) return false;
+  const line = lineAt(entry.details, start);
+  return line ? saysOneOf(line, details) : true;
+}
+
+/** A line below the setup that another entry took from it, or that opens an entry that there is not. */
+function tookAway({ code, place }: Finding, { setup }: SetupValues, { session }: Subject): boolean {
+  if (code !== 'syntax/misplaced-detail' && code !== 'syntax/unknown-word') return false;
+  const { entries } = session.document;
+  const above = entries.slice(0, Math.max(0, entries.indexOf(place.entry)));
+  if (above.findLast(({ header }) => meant(header, 'entry').includes('setup')) !== setup.place.entry)
+    return false;
+  const words = OF_THE_ANTENNA['setup'] ?? [];
+  return [place.entry.header, ...place.entry.details].some(
+    (line) => line.word !== null && saysOneOf(line, words) && meant(line, 'detail').length > 0,
+  );
+}
+
+/** A line whose word nobody knows may say anything. */
+function saysOneOf(line: Line, words: readonly string[]): boolean {
+  const possible = meant(line, 'detail');
+  return possible.length === 0 || possible.some((word) => words.includes(word));
+}
