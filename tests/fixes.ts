@@ -66,8 +66,17 @@ function isNameOf({ session }: Inspection, text: string): boolean {
   return kinds.some((names) => names.has(name));
 }
 
+/** A time of the clock with twelve hours, as the one with twenty-four shows it. */
+function sameTime(before: string, after: string): boolean {
+  const [, hours, minutes = ':00', half] = /^(\d{1,2})(:[\d:.]+)?\s*([ap])[.]?\s?m[.]?$/i.exec(before) ?? [];
+  if (hours === undefined || half === undefined) return false;
+  const inDay = (Number(hours) % 12) + (half.toLowerCase() === 'p' ? 12 : 0);
+  return after === `${inDay < 10 ? '0' : ''}${inDay}${minutes}`;
+}
+
 /** The digits written are those that stood there: in another order for a date, moved by an exponent, and with zeros that say nothing. */
 function sameFigures(before: string, after: string): boolean {
+  if (sameTime(before, after)) return true;
   const figures = (text: string) => text.replace(/[^1-9]/g, '');
   if (figures(before) === figures(after)) return true;
   if (/[eE]/.test(before) && Number.parseFloat(before.replace(/\u2212/g, '-')) === Number.parseFloat(after))

@@ -530,9 +530,11 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy: 'Write the digits without gaps.',
   },
   'syntax/impossible-time': {
-    means: 'A time is one that no clock shows, or a day one that no calendar has.',
+    means:
+      'A time is one that no clock shows or is written in another style than that of 24 hours, or a day is one that no calendar has.',
     hurts: 'What happened then cannot be put in order with the rest of the day.',
-    remedy: 'Read it again from the notes. Midnight is 00:00 of the next day, with its date before it.',
+    remedy:
+      'Read it again from the notes. Midnight is 00:00 of the next day, with its date before it; twenty to five in the afternoon is 16:40, and ten to eight of UTC is 07:50Z.',
   },
   'syntax/indent': {
     means:

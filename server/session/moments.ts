@@ -1,6 +1,6 @@
 /** Reads dates and times of day; a clock's offset and the day make them moments. */
 import type { Item, Place } from '../../grammar/tree.ts';
-import { hole, type Maybe } from '../quantities/value.ts';
+import { hole, type Hole, type Maybe } from '../quantities/value.ts';
 import type { LineReader } from './line-reader.ts';
 
 /** A time of day, with its date where one was typed. */
@@ -19,6 +19,8 @@ export function takeMoment(reader: LineReader, what: string): Maybe<Moment> {
   const first = reader.peek();
   const date = first?.kind === 'date' ? first : undefined;
   if (date) reader.next();
+  const styled = takeStyled(reader, what, date);
+  if (styled) return styled;
   const item = reader.peek();
   if (item?.kind === 'time') {
     reader.next();
@@ -44,6 +46,35 @@ export function takeMoment(reader: LineReader, what: string): Maybe<Moment> {
   reader.remark({ about: 'missing-value', place, word: what, expects: 'a time (07:50)' });
   if (item?.kind === 'sum' || item?.kind === 'junk') reader.next();
   return hole(`${what} is missing`, place);
+}
+
+const STYLED =
+  /^(\d{1,2})(?::(\d{2}(?::\d{2}(?:\.\d+)?)?))?\s*(?:([ap])\.?\s?m(?:\.|(?![\p{L}\p{N}]))|(?:UTC|GMT|Z)(?![\p{L}\p{N}+\-−]))/iu;
+
+/** `4:40pm`, `07:50 UTC`: without the letters behind it the time would be another one, so none of it counts. */
+function takeStyled(reader: LineReader, what: string, date: Item | undefined): Hole | null {
+  const item = reader.peek();
+  if ((item?.kind !== 'time' && item?.kind !== 'sum') || (item.kind === 'time' && item.utc)) return null;
+  const [whole, hours, minutes, half] = STYLED.exec(reader.typed({ ...item, end: reader.line.end })) ?? [];
+  if (whole === undefined || hours === undefined || (minutes === undefined && !half)) return null;
+  const end = item.start + whole.length;
+  while ((reader.peek()?.start ?? end) < end) reader.next();
+  const readings = half
+    ? byTheClock(Number(hours), minutes ?? '00', half.toLowerCase())
+    : [`${hours}:${minutes}Z`];
+  const typed = reader.typed({ start: item.start, end });
+  reader.remark({ about: 'time-style', place: reader.at({ start: item.start, end }), typed, readings });
+  return hole(
+    `${what} is not written as a time (${typed})`,
+    reader.at({ start: date?.start ?? item.start, end }),
+  );
+}
+
+/** Twelve o'clock comes before one; an hour of the afternoon that counts on from noon already is what it is. */
+function byTheClock(hours: number, minutes: string, half: string): string[] {
+  if (hours > 23 || (half === 'a' && hours > 12) || (half === 'p' && hours === 0)) return [];
+  const inDay = hours > 12 ? hours : (hours % 12) + (half === 'p' ? 12 : 0);
+  return [`${String(inDay).padStart(2, '0')}:${minutes}`];
 }
 
 /** A day, counted from 1970-01-01, as a year with its fraction: what the epoch of coordinates is given in. */

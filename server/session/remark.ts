@@ -51,6 +51,7 @@ export type Remark = { readonly place: Place } & (
   | { readonly about: 'hemisphere'; readonly typed: string; readonly readings: readonly string[] }
   | { readonly about: 'date-format'; readonly typed: string; readonly readings: readonly string[] }
   | { readonly about: 'time-impossible'; readonly typed: string }
+  | { readonly about: 'time-style'; readonly typed: string; readonly readings: readonly string[] }
   | { readonly about: 'open-value'; readonly word: string }
   | { readonly about: 'no-surface'; readonly typed: string; readonly readings: readonly string[] }
   | {
