@@ -87,8 +87,11 @@ describe('a day', () => {
       'not-closed',
     ]);
     expect(day.trust.verdict).toMatch(
-      /07:50 to 08:25 is not opened; 08:25 to 15:25 is bracketed; 15:25 to 15:40 is not closed/,
+      /^07:50 to 08:25 is not opened [(]no check that agrees before it[)]; 08:25 to 15:25 is bracketed; 15:25 to 15:40 is not closed [(]no check that agrees after it[)]/,
     );
+    const two = trusted(check('OPEN', '08:25') + check('OTHER', '08:25', 0, 'by R2')).trust.verdict;
+    expect(two.match(/not closed/g)).toHaveLength(2);
+    expect(two.match(/no check that agrees after it/g)).toHaveLength(1);
   });
 
   it('with one passing check is opened or closed, never bracketed', () => {
@@ -137,6 +140,52 @@ describe('a day', () => {
         '-41203.118 m E, 164904.902 m N, height 6.284',
       );
     expect(classAt(trusted(check('OPEN', '08:25') + own), '12:00')).toBe('not-closed');
+  });
+});
+
+describe('checks that agree up to a time and are off alike from then on', () => {
+  /** What is said of the check that fails, with the lines that it rests on. */
+  const toldOf = (text: string) => {
+    const { findings } = inspect(openDocument('day.trib', DAY + text), NO_FILES);
+    const failing = findings.find(({ code }) => code === 'check/fails');
+    return failing?.related.map(({ message }) => message).join(' ') ?? '';
+  };
+  const onAnother = (name: string, time: string, east: number) =>
+    check(name, time, east).replace(' on PM-09 ', ' on PM-10 ');
+  const third = `mark PM-10
+  position    -40311.882 m E, 165377.404 m N
+  height      5.196 m orthometric
+  separation  54.915 m
+  uncertainty 8 mm horizontal, 12 mm vertical
+`;
+
+  it('say that the base may have been moved between the two, and what else it can be', () => {
+    const told = toldOf(check('OPEN', '08:25') + check('CLOSE', '15:25', 0.13));
+    expect(told).toMatch(
+      /^OPEN agreed at 08:25 and CLOSE at 15:25 does not, so BASE may have been moved or disturbed between the two; or else CLOSE was a bad occupation[.]/,
+    );
+    expect(told).not.toContain('None of the known slips');
+  });
+  it('may have found another mark that is not where it is said to be', () => {
+    const told = toldOf(third + check('OPEN', '08:25') + onAnother('CLOSE', '15:25', 0.13));
+    expect(told).toMatch(
+      /may have been moved or disturbed between the two; or else PM-10 is not where it is said to be or CLOSE/,
+    );
+  });
+  it.each([
+    ['the other way round', check('OPEN', '08:25', 0.13) + check('CLOSE', '15:25')],
+    [
+      'with a later one that agrees',
+      check('C1', '08:25') + check('C2', '12:00', 0.13) + check('C3', '15:25'),
+    ],
+    [
+      'off each in its own way',
+      check('C1', '08:25') + check('C2', '12:00', 0.13) + check('C3', '15:25', -0.4),
+    ],
+    ['off by more than a tripod goes', check('OPEN', '08:25') + check('CLOSE', '15:25', 7.1)],
+  ])('but not %s', (_, text) => {
+    expect(toldOf(text)).not.toMatch(/may have been moved/);
+    expect(toldOf(text)).not.toBe('');
   });
 });
 

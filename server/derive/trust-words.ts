@@ -19,28 +19,41 @@ export function timeInWords(instant: number | null, job: Job | null): string | n
 }
 const DAY = 86_400;
 
-/** `08:25 to 15:25 is bracketed, held across the disturbance at 11:10; 15:25 to 15:40 is not closed.` */
+/** What the words for a class mean, once in a sentence; the others say it themselves. */
+const MEANINGS: Partial<Record<TrustClass, string>> = {
+  'not-opened': 'no check that agrees before it',
+  'not-closed': 'no check that agrees after it',
+};
+
+/** `08:25 to 15:25 is bracketed, held across the disturbance at 11:10; 15:25 to 15:40 is not closed (no check that agrees after it).` */
 export function verdictSentence(rovers: readonly RoverTrust[], job: Job | null): string {
   if (rovers.length === 0) return 'These notes set up no base, so that no point can be judged.';
   const bases = new Set(rovers.map(({ setup }) => setup)).size;
   const several = new Set(rovers.map(({ rover }) => rover)).size > 1;
+  const explained = new Set<TrustClass>();
   const parts = rovers.map((one) => {
     const who = [bases > 1 ? one.setup.setup.name : null, several ? one.rover : null].filter(
       (name) => name !== null,
     );
-    return `${who.length > 0 ? `${who.join(', ')}: ` : ''}${roverSentence(one, job)}`;
+    return `${who.length > 0 ? `${who.join(', ')}: ` : ''}${roverSentence(one, job, explained)}`;
   });
   return `${parts.join('; ')}.`;
 }
 
-function roverSentence(one: RoverTrust, job: Job | null): string {
+function roverSentence(one: RoverTrust, job: Job | null, explained: Set<TrustClass>): string {
   const runs = runsOf(one.spans);
-  const spans = runs.map((run) => runInWords(run, one, job));
+  const spans = runs.map((run) => `${runInWords(run, one, job)}${meaningOf(run.class, explained)}`);
   const { smallest } = one;
   const seen = smallest
     ? `; a movement of ${showLength(smallest.horizontal.value)} horizontally or ${showLength(smallest.up.value)} up would have been seen (80 % power)`
     : '';
   return spans.join('; ') + seen;
+}
+
+function meaningOf(found: TrustClass, explained: Set<TrustClass>): string {
+  const meaning = explained.has(found) ? undefined : MEANINGS[found];
+  explained.add(found);
+  return meaning === undefined ? '' : ` (${meaning})`;
 }
 
 interface Run {

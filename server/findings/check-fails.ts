@@ -39,7 +39,7 @@ export const checkFails = kind({
         ...(withinBudget ? ['tolerance'] : []),
         ...(diagnosis?.answer === 'slips' && !leads ? [diagnosisKey(diagnosis)] : []),
       ],
-      rests: diagnosis && leads ? toldDiagnosis(diagnosis) : [],
+      rests: diagnosis && leads ? toldDiagnosis(diagnosis, subject) : [],
       ...putRight(check, subject),
     };
   },

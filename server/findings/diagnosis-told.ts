@@ -1,25 +1,45 @@
 /** A diagnosis in sentences: what would explain the checks, what cannot be told apart, and what to look at. */
 import type { Diagnosis, Group } from '../slips/diagnosis.ts';
-import type { Told } from './finding.ts';
+import { partedBy, type Parted } from '../slips/parted-checks.ts';
+import type { Subject, Told } from './finding.ts';
 import { namePlace } from './residuals.ts';
+import { clockTime, oneOf } from './words.ts';
 
 /** More groups, and more in a group, would hide what matters. */
 const GROUPS = 2;
 const MEMBERS = 4;
 
-export function toldDiagnosis({ setup, groups, answer }: Diagnosis): NonNullable<Told['rests']> {
+export function toldDiagnosis(
+  { setup, groups, answer, checks }: Diagnosis,
+  subject: Subject,
+): NonNullable<Told['rests']> {
   const place = namePlace(setup.setup);
-  if (answer === 'none')
-    return [
-      {
-        place,
-        message: `None of the known slips would explain the checks of ${setup.setup.name} together. Think of a base or a mark that was moved, of a bad occupation, and of what was not written down.`,
-      },
-    ];
+  if (answer === 'none') {
+    const parted = partedBy(checks);
+    return [{ place, message: parted ? toldParted(parted, subject) : toldNone(setup.setup.name) }];
+  }
   return groups
     .slice(0, GROUPS)
     .flatMap((group, index) => sentencesOf(group, index > 0))
     .map((message) => ({ place, message }));
+}
+
+const toldNone = (name: string) =>
+  `None of the known slips would explain the checks of ${name} together. Think of a base or a mark that was moved, of a bad occupation, and of what was not written down.`;
+
+/** What agreed once was keyed rightly, so that something happened since; a single check can be wrong by itself. */
+function toldParted({ before, after }: Parted, subject: Subject): string {
+  const base = after.setup?.setup.name ?? 'the base';
+  const mark = after.mark?.mark.name ?? 'its mark';
+  const [earlier, later] = [before, after].map(({ check, instant }) => ({
+    name: check.name,
+    time: clockTime(instant, subject) ?? 'its time',
+  }));
+  const others = [
+    ...(after.mark === before.mark ? [] : [`${mark} is not where it is said to be`]),
+    `${later?.name ?? ''} was a bad occupation`,
+  ];
+  return `${earlier?.name ?? ''} agreed at ${earlier?.time ?? ''} and ${later?.name ?? ''} at ${later?.time ?? ''} does not, so ${base} may have been moved or disturbed between the two; or else ${oneOf(others)}. Look at the tripod and its plummet, and occupy ${mark} once more: if the base was moved, the same difference comes out.`;
 }
 
 function sentencesOf({ explanations, looks }: Group, another: boolean): string[] {
