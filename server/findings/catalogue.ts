@@ -17,6 +17,7 @@ import { checkDrift } from './check-drift.ts';
 import { checkFails } from './check-fails.ts';
 import { checkMissingClosing } from './check-missing-closing.ts';
 import { checkMissingOpening } from './check-missing-opening.ts';
+import { checkNoTime } from './check-no-time.ts';
 import { checkSurprising } from './check-surprising.ts';
 import { checkToleranceTooTight } from './check-tolerance-too-tight.ts';
 import { checkWeak } from './check-weak.ts';
@@ -139,6 +140,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   checkToleranceTooTight,
   checkMissingOpening,
   checkMissingClosing,
+  checkNoTime,
   checkAfterEvent,
   checkDrift,
   checkBaseMark,

@@ -14,7 +14,12 @@ export const checkMissingClosing = kind({
   find: ({ derivation }) => notClosed(setupDays(derivation)),
   tell: ({ setup, last }, subject) => ({
     severity: 'information',
-    follows: [`event/${setup.setup.name}`, `base-mark/${setup.setup.name}`, ...unreadChecks(subject)],
+    follows: [
+      `event/${setup.setup.name}`,
+      `undated/${setup.setup.name}`,
+      `base-mark/${setup.setup.name}`,
+      ...unreadChecks(subject),
+    ],
     message: `The last check on a known mark was ${last.check.name} at ${clockTime(last.instant, subject) ?? 'an unknown time'}, and ${setup.setup.name} went on until ${clockTime(setup.until, subject) ?? 'an unknown time'}. What was measured after it is not closed: a tripod that was knocked then would not have shown.`,
   }),
 });

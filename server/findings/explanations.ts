@@ -128,6 +128,13 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Occupy a second known mark before the first point. Nothing is said while the setup is open. The fix adds an empty check for one that was made and not written down.',
   },
+  'check/no-time': {
+    means: 'A check has no time.',
+    hurts:
+      'A check proves what was measured before it and after it. Without a time nobody can say which points those are, so one that agrees proves none of them, and one that fails puts all of them in doubt.',
+    remedy:
+      'Look the time up in the controller, and write it behind the mark: `check OPEN on PM-09 at 08:25`. The order of the notes is no time.',
+  },
   'check/surprising': {
     means:
       'A check passes, and is farther off than a right check with this gear and these marks stays within.',
