@@ -71,6 +71,41 @@ function value({ derivation }: Inspection, id: string): number {
 }
 const coded = ({ findings }: Inspection, code: string) => findings.filter((finding) => finding.code === code);
 
+describe('a base that stands for days', () => {
+  /** Monday to Thursday. */
+  const days = (from: string, until: string) =>
+    setup(RIGHT).replace('at 07:50 until 15:40', `at ${from}${until}`).replace(', at 07:52', '');
+  const toldOf = (text: string, dayOfWeek: number) => {
+    const day = inspected(MARKS + text, { 'base.rtcm3': stream(KEYED, MORNING, 31, dayOfWeek * 86_400) });
+    return coded(day, 'capture/unusable').map(({ message }) => message);
+  };
+  const before = /^By its weekday base.rtcm3 was not recorded on the day of these notes/;
+
+  it.each([1, 2, 3, 4])('may be recorded on any of them: weekday %i', (weekday) => {
+    expect(toldOf(days('2026-05-18 06:00', ' until 2026-05-21 18:00'), weekday)).toEqual([]);
+  });
+  it.each([0, 5, 6])('and not on another one: weekday %i', (weekday) => {
+    expect(toldOf(days('2026-05-18 06:00', ' until 2026-05-21 18:00'), weekday)[0]).toMatch(before);
+  });
+  it('may not have been taken down yet, and did not stand before', () => {
+    expect(toldOf(days('07:50', ''), 3)).toEqual([]);
+    expect(toldOf(days('07:50', ''), 1)[0]).toMatch(before);
+  });
+  it('broadcast what it did on the day when it was recorded', () => {
+    const thursday = 4 * 86_400;
+    const bytes = joinedBytes(
+      stream(KEYED, MORNING, 11, thursday),
+      stream(SEA_LEVEL, MORNING + 20, 11, thursday),
+    );
+    const day = inspected(MARKS + days('2026-05-18 06:00', ' until 2026-05-21 18:00'), {
+      'base.rtcm3': bytes,
+    });
+    const [, lower] = day.derivation.setups.get('BASE')?.captured?.positions ?? [];
+    // Its position comes before the first epoch of its burst, so that the last one before it tells the time.
+    expect(lower?.from).toBe(Date.parse('2026-05-21T06:52:10Z') / 1000);
+  });
+});
+
 describe('the recordings of the samples', () => {
   it.each(Object.entries(recordings()))('%s is what the tests make', (name, bytes) => {
     expect(readFileSync(`samples/recordings/${name}`).equals(bytes)).toBe(true);

@@ -167,6 +167,25 @@ radio rover
     expect(finding?.message).toMatch(/^OUT lies (3999|4000)\.\d m from the base/);
   });
 
+  it('counts to it across the meridian of 180°, too', () => {
+    const day = inspected(`job "By the date line"
+  date        2026-05-19
+  grid        EPSG:32760
+mark T-1
+  position    17°00'00"S, 179°59'00"E
+setup BASE on T-1
+${LORA.replace('100 mW', '1 mW')}points
+  from        BASE
+  columns     name, latitude °, longitude °
+  row         NEAR, -17.0, 179.98
+  row         BEHIND, -17.0, -179.99
+  row         OUT, -17.0, -179.80
+`);
+    const [finding] = told(day, 'radio/range');
+    // GeodSolve -i, 17°S 179°59′E to 17°S 179.8°W: 23 071.9 m.
+    expect(finding?.message).toMatch(/^OUT lies 23[.]\d km from the base/);
+  });
+
   it('shows what it assumes', () => {
     const day = inspected(PLAN + FAR + LORA.replace('  aerial      3.0 m\n', ''));
     const reach = listValues(day.derivation).find(({ id }) => id === 'link/base/rover/path-loss')?.value;

@@ -132,29 +132,30 @@ interface CaptureClock {
   readonly otherDay: boolean;
 }
 
-/** The recording counts seconds of a week; the day of the notes says which. */
+/** The recording counts seconds of a week, or of a day where it is of GLONASS alone; the notes say of which. */
 function clockOf(
   { begin, leapSeconds, stations }: Capture,
-  setup: SetupValues,
+  { from, until }: SetupValues,
   { job }: Frame,
 ): CaptureClock {
   const date = job?.date && !isHole(job.date) ? job.date.day : null;
-  const middle =
-    setup.from === null ? null : setup.until === null ? setup.from : (setup.from + setup.until) / 2;
   if (date === null || begin === undefined) return { instant: () => null, otherDay: false };
-  const near = middle ?? date * DAY + DAY / 2;
-  const inDay = (((begin - leapSeconds) % DAY) + DAY) % DAY;
-  const start = inDay + DAY * Math.round((near - inDay) / DAY);
-  // 1970-01-01 was a Thursday; weeks of GPS begin on Sunday.
-  const weekday = (((Math.floor(start / DAY) + 4) % 7) + 7) % 7;
+  const middle = from === null ? date * DAY + DAY / 2 : until === null ? from : (from + until) / 2;
+  const near = (every: number) => {
+    // 1970-01-04 was a Sunday, with which weeks of GPS begin.
+    const since = begin - leapSeconds + 3 * DAY;
+    return since + every * Math.round((middle - since) / every);
+  };
   const knowsWeekday = stations.some(({ observed }) =>
     observed.some(({ constellation }) => constellation !== 'GLONASS'),
   );
-  const shown = Math.floor((begin - leapSeconds) / DAY);
-  return {
-    instant: (time) => (time === undefined ? null : start + time - begin),
-    otherDay: knowsWeekday && ((shown % 7) + 7) % 7 !== weekday,
-  };
+  const inWeek = near(7 * DAY);
+  // A base may stand for days; one that has not been taken down yet still does.
+  const first = Math.min(from ?? Infinity, middle - DAY / 2);
+  const last = from !== null && until === null ? Infinity : Math.max(until ?? -Infinity, middle + DAY / 2);
+  const otherDay = knowsWeekday && (inWeek < first || inWeek > last);
+  const start = knowsWeekday && !otherDay ? inWeek : near(DAY);
+  return { instant: (time) => (time === undefined ? null : start + time - begin), otherDay };
 }
 
 function ownStation({ stations }: Capture, setup: SetupValues): CapturedStation | null {

@@ -381,9 +381,17 @@ function outermostFinder() {
     reach: -Infinity,
     row: null,
   }));
+  /** Longitudes count from the first one, since those of neighbours jump by a whole turn at 180°. */
+  let meridian: number | undefined;
+  const turned = (degrees: number) => {
+    meridian ??= degrees;
+    const from = degrees - meridian;
+    return from > 180 ? from - 360 : from < -180 ? from + 360 : from;
+  };
   return {
     take(row: PointRow) {
-      const first = row.east ?? row.longitude ?? row.x;
+      const { longitude: degrees } = row;
+      const first = row.east ?? (degrees === undefined ? row.x : turned(degrees));
       const second = row.north ?? row.latitude ?? row.y;
       if (first === undefined || second === undefined) return;
       const third = row.z ?? 0;

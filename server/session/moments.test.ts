@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
 import { isHole } from '../quantities/value.ts';
 import { NO_FILES } from './files.ts';
-import { sessionOf } from './session.ts';
+import { instantOf, sessionOf } from './session.ts';
 
 /** The clock with twelve hours: noon is 12 pm, midnight 12 am (common practice). */
 const styled: readonly (readonly [string, readonly string[]])[] = [
@@ -37,9 +37,26 @@ describe('a time in another style', () => {
   });
 });
 
+/** The same rule as of the times of a points file. */
+describe('a time of UTC without a date', () => {
+  it.each([
+    ['UTC+10:00', '22:30Z', '2026-05-18T22:30:00Z'],
+    ['UTC+10:00', '13:59Z', '2026-05-19T13:59:00Z'],
+    ['UTC-08:00', '07:59Z', '2026-05-20T07:59:00Z'],
+    ['UTC-08:00', '08:00Z', '2026-05-19T08:00:00Z'],
+    ['UTC+10:00', '2026-05-19 22:30Z', '2026-05-19T22:30:00Z'],
+    ['UTC+10:00', '08:30', '2026-05-18T22:30:00Z'],
+  ])('is one of the local day: by a clock of %s, %s is %s', (clock, typed, wanted) => {
+    const { setup, session } = read(
+      `job "x"\n  date 2026-05-19\n  clock ${clock}\nsetup BASE on M at ${typed}`,
+    );
+    expect(instantOf(setup.at, session.job)).toBe(Date.parse(wanted) / 1000);
+  });
+});
+
 function read(line: string) {
   const session = sessionOf(openDocument('day.trib', `mark M\nantenna A1\n${line}\n`), NO_FILES);
   const setup = session.setups.get('BASE');
   if (!setup) throw new Error('no setup');
-  return { setup, remarks: session.remarks };
+  return { setup, session, remarks: session.remarks };
 }

@@ -242,10 +242,16 @@ class Gathering {
 const sameText = (one: { entry: { text: string } }, other: { entry: { text: string } }) =>
   one.entry.text.trim().replace(/\s+/g, ' ') === other.entry.text.trim().replace(/\s+/g, ' ');
 
-/** Seconds since 1970-01-01 UTC (without leap seconds); the job's day and clock stand in where none was typed. */
+/**
+ * Seconds since 1970-01-01 UTC (without leap seconds); the job's day and clock stand in where none was typed. A time of
+ * UTC without a date is one of the local day, as in a points file, whatever the day is in UTC.
+ */
 export function instantOf(moment: Maybe<Moment> | null, job: Job | null): number | null {
   if (!moment || isHole(moment)) return null;
   const jobDay = job?.date && !isHole(job.date) ? job.date.day : 0;
   const offset = job?.clock && !isHole(job.clock) ? job.clock.seconds : 0;
-  return (moment.day ?? jobDay) * 86_400 + moment.seconds - (moment.utc ? 0 : offset);
+  const local = moment.seconds + (moment.utc ? offset : 0);
+  if (moment.day !== null) return moment.day * DAY + local - offset;
+  return jobDay * DAY + (moment.utc ? ((local % DAY) + DAY) % DAY : local) - offset;
 }
+const DAY = 86_400;
