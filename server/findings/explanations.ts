@@ -238,7 +238,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'height/separation-sign': {
     means:
-      'A separation has the wrong sign: in the mark’s published values, or in the height that was keyed.',
+      'A separation has the wrong sign: in the mark’s published values, or in the height that was keyed. A job that names no model is compared with the built-in one.',
     hurts:
       'The ellipsoidal height is then off by twice the separation, some tens of metres to more than a hundred.',
     remedy:
@@ -246,7 +246,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'height/separation': {
     means:
-      'The published separation of the mark under the base is not what the job’s geoid model has there, by more than both are uncertain.',
+      'The published separation of the mark under the base is not what the job’s geoid model has there, by more than both are uncertain. Where the job names no model, the built-in one still finds what is more than 5 m off.',
     hurts:
       'The base is told a height that rests on the published separation, and the controller takes the model’s off again: every orthometric height comes out shifted by the difference, in all the day, and checks on marks of the same register show it.',
     remedy:

@@ -2,6 +2,9 @@
 import { foundInEach, valuesOf } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
+import { isRefusal } from '../quantities/refusal.ts';
+import { EGM96 } from '../derive/geoid.ts';
+import { numberOf } from '../slips/situation.ts';
 import { keyedDifferences, type KeyedDifference } from '../slips/keyed-differences.ts';
 import type { MarkValues } from '../derive/mark.ts';
 import { kind, type Subject } from './finding.ts';
@@ -28,19 +31,28 @@ interface WrongMark {
 /** A separation that agrees with the model only when its sign is turned; near the model's zero nothing can be said. */
 export function wrongMarks({ derivation }: Subject): readonly WrongMark[] {
   const { geoid } = derivation;
-  return isHole(geoid) ? [] : turnedSigns(valuesOf(derivation.marks), geoid.name);
+  return turnedSigns(valuesOf(derivation.marks), isHole(geoid) ? null : geoid.name);
 }
 
-const turnedSigns = foundInEach((mark: MarkValues, geoid: string): WrongMark[] => {
+const turnedSigns = foundInEach((mark: MarkValues, named: string | null): WrongMark[] => {
   const { separation, separationPlace } = mark.mark;
-  if (!separation || isHole(separation) || isHole(mark.modelSeparation)) return [];
+  if (!separation || isHole(separation)) return [];
   const published = separation.value;
-  const model = mark.modelSeparation.value;
+  const model = named === null ? byCoarseModel(mark) : numberOf(mark.modelSeparation);
+  if (model === null) return [];
+  const geoid = named ?? EGM96.name;
   const turned = Math.abs(published + model);
   if (turned > NEAR || Math.abs(published - model) < APART * Math.max(turned, 1)) return [];
   const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
   return [{ place, mark, published, model, geoid }];
 });
+
+/** N by the built-in model, which finds blunders where the job names none; it counts from the ellipsoid of satellites. */
+export function byCoarseModel({ located }: MarkValues): number | null {
+  if (isHole(located) || located.system.datum.realisation === 'terrestrial') return null;
+  const found = EGM96.undulation(located.latitude.value, located.longitude.value);
+  return isRefusal(found) ? null : found;
+}
 
 /** Even a coarse model is within this, metres; and the published value must be many times farther from it as it stands. */
 const NEAR = 3;

@@ -2,10 +2,10 @@
 import { foundInEach, valuesOf } from '../session/each.ts';
 import { showLength } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
-import type { GeoidModel } from '../derive/geoid.ts';
+import { EGM96, type GeoidModel } from '../derive/geoid.ts';
 import type { MarkValues } from '../derive/mark.ts';
 import { kind, type Subject } from './finding.ts';
-import { wrongMarks } from './height-separation-sign.ts';
+import { byCoarseModel, wrongMarks } from './height-separation-sign.ts';
 import type { Place } from '../../grammar/tree.ts';
 
 export const heightSeparation = kind({
@@ -36,8 +36,7 @@ interface Apart {
 /** Of the marks that a base stands on; in a file without setups, of all. */
 export function apart(subject: Subject): Apart[] {
   const { geoid, setups, marks } = subject.derivation;
-  if (isHole(geoid)) return [];
-  const found = apartFrom(valuesOf(marks), geoid);
+  const found = isHole(geoid) ? farFromCoarse(valuesOf(marks)) : apartFrom(valuesOf(marks), geoid);
   if (found.length === 0) return [];
   const turned = new Set(wrongMarks(subject).map(({ mark }) => mark));
   const bases = new Set([...setups.values()].map(({ mark }) => mark));
@@ -53,6 +52,20 @@ const apartFrom = foundInEach((mark: MarkValues, geoid: GeoidModel): Apart[] => 
   const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
   return [{ place, mark, difference, model, coarse }];
 });
+
+/** Where the job names no model the built-in one still finds what is far off. */
+const farFromCoarse = foundInEach((mark: MarkValues): Apart[] => {
+  const { separation, separationPlace } = mark.mark;
+  const found = byCoarseModel(mark);
+  if (!separation || isHole(separation) || found === null) return [];
+  const difference = separation.value - found;
+  if (Math.abs(difference) <= UNASKED) return [];
+  const place = separation.origin === 'given' ? separation.place : (separationPlace ?? mark.mark.place);
+  return [{ place, mark, difference, model: EGM96.name, coarse: true }];
+});
+
+/** In mountains its grid of 15′ is some metres off, and levelling datums are, too (common practice); metres. */
+const UNASKED = 5;
 
 /** A coarse model is not compared below this, metres. */
 const COARSE = 3;
