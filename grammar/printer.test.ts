@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyText } from '../tests/mangled.ts';
-import { hasUnseen, isUnseen } from './characters.ts';
+import { hasUnseen, isBlank } from './characters.ts';
 import { openDocument } from './document.ts';
 import { format, formatEdits } from './printer.ts';
 import { Blank, tokenize } from './tokens.ts';
@@ -60,7 +60,12 @@ describe('format', () => {
       'points "p"\n  row         101,  5.1,   A  B\n',
     ],
     ['a byte order mark', '\ufeff  mark  A', '\ufeffmark A'],
-    ['characters without width', ' \u200b mark \u200b A', '\u200bmark\u200b A'],
+    [
+      'a line with a character without width among its blanks not at all',
+      ' mark  A \u200b\n found   \u200bintact\n found  intact',
+      ' mark  A \u200b\n found   \u200bintact\n  found       intact',
+    ],
+    ['a line where one stands directly behind a word', ' mark\u200b   A\u200b  \n', 'mark\u200b A\u200b\n'],
     [
       'comments in the first column and indented ones',
       '# out\nmark A\n    # in\n# out\n',
@@ -89,7 +94,11 @@ describe('formatting any text whatever', () => {
       fc.property(anyText, (text) => {
         const formatted = format(text);
         expect(images(formatted)).toEqual(images(text));
-        expect([...formatted].filter(isUnseen)).toEqual([...text].filter(isUnseen));
+        const kept = neighbours(formatted);
+        for (const [index, { run, before, after }] of neighbours(text).entries()) {
+          expect(kept[index]).toMatchObject({ run, before });
+          if (after !== ' ') expect(kept[index]).toMatchObject({ after });
+        }
         expect(formatted.replace(blanks, '')).toBe(text.replace(blanks, ''));
       }),
       { numRuns: 1000 },
@@ -132,6 +141,16 @@ describe('formatting any text whatever', () => {
 });
 
 const blanks = new RegExp(Blank.PATTERN as RegExp, 'g');
+
+/** Each run of unseen characters with what it stands directly behind, and directly before unless that is a blank. */
+const neighbours = (text: string) =>
+  [...text.replace(/^\ufeff/, '').matchAll(UNSEEN)].map(({ index, input, 0: run }) => ({
+    run,
+    before: bareOf(input[index - 1]),
+    after: bareOf(input[index + run.length]),
+  }));
+const bareOf = (character = '\n') => (isBlank(character) ? ' ' : character);
+const UNSEEN = /[\p{Cf}\u180e]+/gu;
 
 const images = (text: string) => tokenize(visibleOf(text).text).map((token) => token.image);
 

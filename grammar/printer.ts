@@ -4,6 +4,7 @@
  * Entries start in the first column; details stand two blanks in, their values in a column of their own unless a long
  * word reaches beyond it. Elsewhere one blank stands where blanks stood, and none where none did, so that a blank that
  * means something keeps its meaning. Rows keep the blanks between their cells, comments and texts those inside them.
+ * A line with a character that nobody sees among its blanks stays as typed: moved, it would stand beside another word.
  * Comments that stood in one column of an entry go on doing so, at least two blanks behind the longest line.
  */
 import type { IToken } from 'chevrotain';
@@ -57,7 +58,7 @@ interface TypedLine extends Span {
   readonly tokens: readonly Typed[];
 }
 
-/** The new text between two tokens; what nobody sees is kept, in front of the blanks. */
+/** The new text between two tokens, behind what nobody sees. */
 interface LaidLine {
   readonly gaps: readonly TextEdit[];
   readonly comment: TrailingComment | null;
@@ -65,7 +66,6 @@ interface LaidLine {
 }
 interface TrailingComment {
   readonly gap: Span;
-  readonly unseen: string;
   /** Where it was typed, counted from the line's start. */
   readonly column: number;
   /** The formatted line before its blanks. */
@@ -73,7 +73,9 @@ interface TrailingComment {
 }
 
 function entryEdits({ text }: Entry): TextEdit[] {
-  const laid = typedLines(text).map((line, index) => lay(line, text, index === 0 && opensEntry(text, 0)));
+  const laid = typedLines(text).flatMap(
+    (line, index) => lay(line, text, index === 0 && opensEntry(text, 0)) ?? [],
+  );
   const columns = commentColumns(laid);
   const edits: TextEdit[] = [];
   const add = (gap: TextEdit) => {
@@ -88,41 +90,41 @@ function entryEdits({ text }: Entry): TextEdit[] {
 }
 
 function isChange({ start, end, text: wanted }: TextEdit, text: string): boolean {
-  const typed = text.slice(start, end);
-  // A byte order mark would mean another thing, were it moved to the start of the file.
-  const movesMark = start === 0 && typed.indexOf('\ufeff') > 0;
   // With nothing between them, a CR and an LF would become the end of one line.
   const joinsLineEnds = text[start - 1] === '\r' && text[end] === '\n';
-  return wanted !== typed && !movesMark && !joinsLineEnds;
+  return wanted !== text.slice(start, end) && !joinsLineEnds;
 }
 
-/** Everything but the blanks before a trailing comment, which depend on the other lines. */
-function lay({ start, end, tokens }: TypedLine, text: string, opens: boolean): LaidLine {
+/** Everything but the blanks before a trailing comment, which depend on the other lines; null for a line to be left alone. */
+function lay({ start, end, tokens }: TypedLine, text: string, opens: boolean): LaidLine | null {
   const gaps: TextEdit[] = [];
   let comment: TrailingComment | null = null;
   let width = 0;
-  let at = start;
+  // The mark of the byte order is the file's, and no part of its first line.
+  const from = start === 0 && text.startsWith('\ufeff') ? 1 : start;
+  let at = from;
   for (const [index, typed] of tokens.entries()) {
     const between = text.slice(at, typed.start);
-    if (index > 0 && isComment(typed)) {
-      const unseen = unseenIn(between);
-      comment = {
-        gap: { start: at, end: typed.start },
-        unseen,
-        column: typed.start - start,
-        width: width + unseen.length,
-      };
-    } else {
-      const wanted =
-        index === 0
-          ? unseenIn(between) + indent(typed, between, opens)
-          : parted(tokens, index, between, opens);
+    if (hasUnseen(between)) return null;
+    if (index > 0 && isComment(typed))
+      comment = { gap: { start: at, end: typed.start }, column: typed.start - from, width };
+    else {
+      const wanted = index === 0 ? indent(typed, between, opens) : parted(tokens, index, between, opens);
       gaps.push({ start: at, end: typed.start, text: wanted });
-      width += wanted.length + typed.end - typed.start;
+      width += wanted.length;
     }
-    at = typed.end;
+    at = behindUnseen(text, typed.end);
+    width += at - typed.start;
   }
-  return { gaps, comment, end: { start: at, end, text: unseenIn(text.slice(at, end)) } };
+  if (hasUnseen(text.slice(at, end))) return null;
+  return { gaps, comment, end: { start: at, end, text: '' } };
+}
+
+/** What nobody sees stays with what it stands directly behind. */
+function behindUnseen(text: string, start: number): number {
+  let at = start;
+  while (isUnseen(text[at])) at++;
+  return at;
 }
 
 function indent(first: Typed, typed: string, opens: boolean): string {
@@ -135,8 +137,8 @@ function parted(tokens: readonly Typed[], index: number, typed: string, opens: b
   if (!hasBlank(typed)) return typed;
   const first = tokens[0]?.token;
   const word = !opens && first?.tokenType === Word ? first.image : '';
-  if (word !== '' && index === 1) return unseenIn(typed) + ' '.repeat(Math.max(1, WORD_WIDTH - word.length));
-  return detailWord(word)?.word === 'row' ? typed : `${unseenIn(typed)} `;
+  if (word !== '' && index === 1) return ' '.repeat(Math.max(1, WORD_WIDTH - word.length));
+  return detailWord(word)?.word === 'row' ? typed : ' ';
 }
 
 /** For each column where comments of an entry stood, the column where they belong; it comes out the same a second time. */
@@ -144,20 +146,17 @@ function commentColumns(laid: readonly LaidLine[]): Map<number, number> {
   const widths = new Map<number, { longest: number; blanks: number }>();
   for (const { comment } of laid) {
     if (!comment) continue;
-    const { gap, unseen, column, width } = comment;
-    const blanks = Math.max(BEFORE_COMMENT, gap.end - gap.start - unseen.length);
+    const { gap, column, width } = comment;
+    const blanks = Math.max(BEFORE_COMMENT, gap.end - gap.start);
     const known = widths.get(column) ?? { longest: 0, blanks };
     widths.set(column, { longest: Math.max(known.longest, width), blanks: Math.min(known.blanks, blanks) });
   }
   return new Map([...widths].map(([column, { longest, blanks }]) => [column, longest + blanks]));
 }
 
-function commentGap(
-  { gap, unseen, column, width }: TrailingComment,
-  columns: ReadonlyMap<number, number>,
-): TextEdit {
+function commentGap({ gap, column, width }: TrailingComment, columns: ReadonlyMap<number, number>): TextEdit {
   const blanks = (columns.get(column) ?? width + BEFORE_COMMENT) - width;
-  return { ...gap, text: unseen + ' '.repeat(blanks) };
+  return { ...gap, text: ' '.repeat(blanks) };
 }
 
 /** All lines of an entry, those without tokens too, each without its line end. */
@@ -180,7 +179,6 @@ function typedLines(text: string): TypedLine[] {
 }
 
 const isComment = (typed: Typed) => typed.token.tokenType === Comment;
-const unseenIn = (typed: string) => (hasUnseen(typed) ? [...typed].filter(isUnseen).join('') : '');
 
 function hasBlank(typed: string): boolean {
   for (let at = 0; at < typed.length; at++) if (isBlank(typed[at])) return true;
