@@ -47,6 +47,26 @@ describe('a coordinate without unit and letter', () => {
   });
 });
 
+describe('a letter that is missing', () => {
+  const offered = (position: string) =>
+    inspectText(`mark B\n  position ${position}\n`).findings.flatMap(({ fixes }) =>
+      fixes.map(({ title }) => title.replace('Write ', '')),
+    );
+  it.each([
+    ['5 m, 6 m N', ['5 m E']],
+    ['6 m S, 5 m', ['5 m E']],
+    ['5 m W, 6 m', ['6 m N']],
+    ['5 m, 6 m', ['5 m E', '5 m N', '6 m E', '6 m N']],
+    ['6 m, 5 m O', ['6 m N', '5 m E', '5 m W']],
+    ['41°, 8°W', ['41° N', '41° S']],
+    ['-8°, 41°N', ['8°W']],
+    ['141°, 41°', ['141° E', '141° W', '41° N', '41° S', '41° E', '41° W']],
+    ['4 m E, 5 m N, 6 m', []],
+  ])('is never one that the position has already: %s', (position, letters) => {
+    expect(offered(position)).toEqual(letters);
+  });
+});
+
 describe('a check to be filled in', () => {
   const DAY =
     'job "Pier"\n  grid EPSG:3763\nmark PM-14\n  position -41203.118 m E, 164904.902 m N\n' +

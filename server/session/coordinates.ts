@@ -5,6 +5,7 @@ import { given, hole, isHole, type Maybe, type Value } from '../quantities/value
 import type { LineReader } from './line-reader.ts';
 import { nearest } from '../quantities/near.ts';
 import { quantity } from './quantities.ts';
+import type { RemarkOf } from './remark.ts';
 
 export interface Named {
   readonly name: string;
@@ -65,6 +66,7 @@ export function takePositionAndHeight(reader: LineReader, about: string): Positi
     }
     if (reader.peek()?.kind === 'comma' && startsCoordinate(reader, 1)) reader.next();
   }
+  remarkLetters(reader, found);
   return { position: assembled(reader, found, system, by, about), height };
 }
 
@@ -128,10 +130,17 @@ function takeSurface(reader: LineReader): Surface | 'spoilt' | null {
   return { above };
 }
 
+type Way = 'east or west' | 'north or south';
+const wayOf = (letter: string): Way => (letter === 'N' || letter === 'S' ? 'north or south' : 'east or west');
+
 interface Coordinate {
   readonly axis: 'east' | 'north' | 'latitude' | 'longitude' | 'x' | 'y' | 'z';
   readonly value: Maybe<Value>;
   readonly place: Place;
+  /** As its letter says, O among them; null where it has none. */
+  readonly way: Way | null;
+  /** The letter is missing; which it may be is known once those of the other coordinates are. */
+  readonly letterless?: RemarkOf<'hemisphere' | 'angle-sign'>;
 }
 
 function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
@@ -153,23 +162,28 @@ function takeCoordinate(reader: LineReader, about: string): Coordinate | null {
     const place = reader.at(number);
     const readings = [`${degrees}°`, `${degrees} m`, `${degrees} ft`, `${degrees} usft`];
     reader.remark({ about: 'unit-missing', place, typed: degrees, measures: name, readings });
-    return { axis: 'east', value: hole(`${name} has no unit`, place), place };
+    return { axis: 'east', value: hole(`${name} has no unit`, place), place, way: null };
   }
   const value = quantity(reader, number, 'length', name);
   const place = reader.at({ start: number.start, end: letter?.end ?? number.end });
   // A unit that is written wrongly stands between the number and its letter, and is taken with the number.
   const late = letter ?? takeLetter(reader);
-  if (!late && takeO(reader, number))
-    return { axis: 'east', value: hole(`O may be east or west in the ${name}`, place), place };
+  const eastOrWest = late ? null : takeO(reader, number);
+  if (eastOrWest) {
+    const reason = `O may be east or west in the ${name}`;
+    return { axis: 'east', value: hole(reason, place), place, way: 'east or west', letterless: eastOrWest };
+  }
   if (!late) {
-    if (!isHole(value)) remarkLetter(reader, place, reader.typed(first), ['E', 'N']);
-    return { axis: 'east', value: hole(`${name} has no letter (E or N)`, place), place };
+    const missing = hole(`${name} has no letter (E or N)`, place);
+    const letterless = withLetters(place, reader.typed(first), ['E', 'N']);
+    return { axis: 'east', value: missing, place, way: null, ...(isHole(value) ? {} : { letterless }) };
   }
   const turned = late.letter === 'W' || late.letter === 'S';
   return {
     axis: late.letter === 'E' || late.letter === 'W' ? 'east' : 'north',
     value: turned ? negated(value) : value,
     place,
+    way: wayOf(late.letter),
   };
 }
 
@@ -190,6 +204,7 @@ function takeGeocentric(reader: LineReader, letter: string, about: string): Coor
     axis: letter.toLowerCase() as 'x' | 'y' | 'z',
     value,
     place: reader.at({ start: word.start, end: sum.end }),
+    way: null,
   };
 }
 
@@ -207,18 +222,17 @@ function takeLetter(reader: LineReader): Letter | null {
 }
 
 /** O stands for east in German and for west in French, so it stands for nothing here. */
-function takeO(reader: LineReader, sum: Sum): boolean {
+function takeO(reader: LineReader, sum: Sum): RemarkOf<'hemisphere'> | null {
   const end = reader.peek()?.end ?? 0;
-  if (!reader.word('O')) return false;
+  if (!reader.word('O')) return null;
   const number = reader.typed(sum);
   const place = reader.at({ start: sum.start, end });
-  reader.remark({
+  return {
     about: 'hemisphere',
     place,
     typed: reader.typed(place),
     readings: [`${number} E`, `${number} W`],
-  });
-  return true;
+  };
 }
 
 /** `8.62 W` is a longitude without its degree mark, not a power: the number and the letter that was taken for watts. */
@@ -252,25 +266,37 @@ function packedIn(number: Sum, letter: Letter): string[] {
 function takeAngle(reader: LineReader, sum: Sum, about: string): Coordinate {
   const letter = takeLetter(reader);
   const place = reader.at({ start: sum.start, end: letter?.end ?? sum.end });
-  if (!letter && takeO(reader, sum))
+  const eastOrWest = letter ? null : takeO(reader, sum);
+  if (eastOrWest)
     return {
       axis: 'longitude',
       value: hole(`O may be east or west in the longitude of ${about}`, place),
       place,
+      way: 'east or west',
+      letterless: eastOrWest,
     };
   const measure = sum.terms[0]?.measure;
   const typed = reader.typed(place);
   if (!letter || !measure) {
-    if (measure?.sign) {
-      const letters = measure.sign === '-' ? ['W', 'S'] : ['E', 'N'];
-      const readings = letters.map((meant) => typed.replace(/^\S\s*/, '') + meant);
-      reader.remark({ about: 'angle-sign', place, typed, readings });
-    } else remarkLetter(reader, place, typed, ['N', 'S', 'E', 'W']);
-    return { axis: 'latitude', value: hole(`an angle of ${about} has no hemisphere`, place), place };
+    const beyondPole = (measure?.parts[0]?.numeral.value ?? 0) > 90;
+    const fitting = (letters: readonly string[]) =>
+      beyondPole ? letters.filter((letter) => wayOf(letter) === 'east or west') : letters;
+    const bare = typed.replace(/^\S\s*/, '');
+    const letterless = measure?.sign
+      ? ({
+          about: 'angle-sign',
+          place,
+          typed,
+          readings: fitting(measure.sign === '-' ? ['W', 'S'] : ['E', 'N']).map((meant) => bare + meant),
+        } as const)
+      : withLetters(place, typed, fitting(['N', 'S', 'E', 'W']));
+    const value = hole(`an angle of ${about} has no hemisphere`, place);
+    return { axis: 'latitude', value, place, way: null, letterless };
   }
   const axis = letter.letter === 'N' || letter.letter === 'S' ? 'latitude' : 'longitude';
   const name = `${axis} of ${about}`;
-  return { axis, value: angleValue(reader, sum, measure, letter.letter, name, typed, place), place };
+  const value = angleValue(reader, sum, measure, letter.letter, name, typed, place);
+  return { axis, value, place, way: wayOf(letter.letter) };
 }
 
 function angleValue(
@@ -307,13 +333,23 @@ function angleValue(
   return given(name, letter === 'S' || letter === 'W' ? -size : size, '°', sigma, typed, place);
 }
 
-function remarkLetter(reader: LineReader, place: Place, typed: string, letters: readonly string[]): void {
-  reader.remark({
-    about: 'hemisphere',
-    place,
-    typed,
-    readings: letters.map((letter) => `${typed} ${letter}`),
-  });
+const withLetters = (place: Place, typed: string, letters: readonly string[]): RemarkOf<'hemisphere'> => ({
+  about: 'hemisphere',
+  place,
+  typed,
+  readings: letters.map((letter) => `${typed} ${letter}`),
+});
+
+/** A position has one coordinate each way, so that no letter is read into a coordinate which would say a way twice. */
+function remarkLetters(reader: LineReader, found: readonly Coordinate[]): void {
+  for (const { letterless } of found) {
+    if (!letterless) continue;
+    const said = found.filter((other) => other.letterless !== letterless).map(({ way }) => way);
+    const free = letterless.readings.filter((reading) => !said.includes(wayOf(reading.slice(-1))));
+    // What a sign may mean is said even so.
+    const readings = free.length === 0 && letterless.about === 'angle-sign' ? letterless.readings : free;
+    reader.remark({ ...letterless, readings });
+  }
 }
 
 /** Three numbers in a row and a letter: degrees, minutes and seconds without their marks. */
@@ -361,6 +397,7 @@ function packedCoordinate(
     axis,
     value: hole(`${axis} of ${about} is packed and can be read in more than one way`, place),
     place,
+    way: wayOf(letter),
   };
 }
 
