@@ -441,6 +441,24 @@ describe('problems in a points file', () => {
     expect(found(text, '1,2,3,4\n')).toHaveLength(1);
   });
 
+  const COLUMNS = 'name, east m, north m, height m orthometric, code, time local, state';
+  const misspelt = [...COLUMNS.matchAll(/[a-z]+/g)].flatMap(({ index, 0: word }) =>
+    ['q', word.toUpperCase().slice(-1)].map(
+      (last) => COLUMNS.slice(0, index + word.length - 1) + last + COLUMNS.slice(index + word.length),
+    ),
+  );
+  it.each(misspelt)('are told once where one word of the columns is misspelt: %s', (columns) => {
+    expect(found(points(columns), '1,2,3,4,5,09:00,corrected\n').length).toBeLessThanOrEqual(1);
+    if (columns.includes('q')) expect(found(points(columns), '1,2,3,4,5,09:00,corrected\n')).toHaveLength(1);
+  });
+  it.each([
+    ['semicolun', 'separator', '1#2#3#4#5#09:00#corrected\n'],
+    ['coma', 'decimal', '1;2,0;3,0;4,0;5;09:00;corrected\n'],
+  ])('are told once where the notes say %s', (word, detail, csv) => {
+    const told = found(points(COLUMNS, `  ${detail} ${word}\n`), csv);
+    expect(told).toEqual([[expect.stringContaining(`${word} is not known`), word]]);
+  });
+
   it('are told where the file is not there', () => {
     expect(found(points('name, east m, north m', '', 'lost.csv'), '')).toEqual([
       [

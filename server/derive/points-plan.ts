@@ -30,6 +30,8 @@ export interface PointsPlan {
 export interface PlanProblem {
   readonly sentence: string;
   readonly place: Place;
+  /** How the rows are to be read is not known, so that what is wrong with them follows from that. */
+  readonly spoilsRows?: boolean;
 }
 
 const ROLES: readonly ColumnRole[] = [
@@ -70,7 +72,7 @@ export function pointsPlan(
   const problems: PlanProblem[] = [];
   const columns = points.columns.map((column) => planned(column, problems));
   const heading = columns.some((column) => column.heading !== undefined);
-  const decimal = points.decimal?.name === 'comma' || points.decimal?.name === ',' ? ',' : '.';
+  const decimal = decimalOf(points, problems);
   const separator = separatorOf(points, decimal, columns.length, firstLine, problems);
   const clock = columns.find((column) => column.role === 'time')?.clock;
   const day = job?.date && !isHole(job.date) ? job.date.typed : undefined;
@@ -89,8 +91,9 @@ export function pointsPlan(
   const place = points.columnsPlace ?? points.place;
   for (const sentence of planProblems(draft)) problems.push({ sentence, place });
   const form = formOf(columns);
-  // A coordinate without its unit has been told of already.
-  if (points.columns.length > 0 && !form && !formOf(points.columns.map(asMeant)))
+  // A coordinate without its unit, or a column that nobody knows, has been told of already.
+  const unknown = points.columns.some((column) => roleOf(column) === undefined);
+  if (points.columns.length > 0 && !form && !unknown && !formOf(points.columns.map(asMeant)))
     problems.push({
       sentence:
         'The columns make no position: east and north, latitude and longitude, or x, y and z are needed.',
@@ -143,7 +146,7 @@ const SKIPPED: PlannedColumn = { role: 'skip' };
 
 function planned(column: Column, problems: PlanProblem[]): PlannedColumn {
   const { place } = column;
-  const role = ROLES.find((known) => known === column.means.toLowerCase());
+  const role = roleOf(column);
   if (!role) {
     const near = nearest(column.means.toLowerCase(), ROLES);
     const hint = near.length > 0 ? ` Did you mean ${near.join(' or ')}?` : ` Known are ${ROLES.join(', ')}.`;
@@ -159,9 +162,11 @@ function planned(column: Column, problems: PlanProblem[]): PlannedColumn {
   const clock = CLOCKS.find((known) => words.some((word) => word.toLowerCase() === known));
   const known = [unit, surface, clock, 'above'];
   const odd = words.find((word) => !known.includes(word) && !known.includes(word.toLowerCase()));
-  if (odd !== undefined)
-    problems.push({ sentence: `${odd} behind the column ${role} is not known and is passed over.`, place });
-  complain(role, unit, surface, clock, place, problems);
+  const passedOver =
+    odd === undefined ? '' : `${odd} behind the column ${role} is not known and is passed over. `;
+  const lacking = lacks(role, unit, surface, clock);
+  if (passedOver !== '' || lacking.length > 0)
+    problems.push({ sentence: `${passedOver}${lacking.join(' ')}`.trimEnd(), place });
   return {
     role: fits(role, unit) && (role !== 'time' || clock !== undefined) ? role : 'skip',
     ...(unit === undefined ? {} : { unit }),
@@ -171,9 +176,10 @@ function planned(column: Column, problems: PlanProblem[]): PlannedColumn {
   };
 }
 
-const asMeant = ({ means }: Column): PlannedColumn => ({
-  role: ROLES.find((known) => known === means.toLowerCase()) ?? 'skip',
-});
+const roleOf = ({ means }: Column): ColumnRole | undefined =>
+  ROLES.find((known) => known === means.toLowerCase());
+
+const asMeant = (column: Column): PlannedColumn => ({ role: roleOf(column) ?? 'skip' });
 
 /** A column whose unit is not said is not read: its numbers could be metres, feet or degrees. */
 const fits = (role: ColumnRole, unit: ColumnUnit | undefined) =>
@@ -183,33 +189,27 @@ const fits = (role: ColumnRole, unit: ColumnUnit | undefined) =>
       ? unit === '°' || unit === 'dms'
       : true;
 
-function complain(
+/** What a column does not say, each in a sentence. */
+function lacks(
   role: ColumnRole,
   unit: ColumnUnit | undefined,
   surface: string | undefined,
   clock: ColumnClock | undefined,
-  place: Place,
-  problems: PlanProblem[],
-): void {
+): string[] {
+  const lacking: string[] = [];
   if (!fits(role, unit)) {
     const wanted = ANGLES.includes(role) ? `a unit of angle (${role} °, ${role} dms)` : `a unit (${role} m)`;
-    problems.push({
-      sentence: `The column ${role} has no fitting unit and is not read; write ${wanted}.`,
-      place,
-    });
+    lacking.push(`The column ${role} has no fitting unit and is not read; write ${wanted}.`);
   }
   if (role === 'height' && surface === undefined)
-    problems.push({
-      sentence:
-        'The surface of the column height is not said, so its heights are not repaired; write height m orthometric, height m ellipsoidal or height m above a named surface.',
-      place,
-    });
+    lacking.push(
+      'The surface of the column height is not said, so its heights are not repaired; write height m orthometric, height m ellipsoidal or height m above a named surface.',
+    );
   if (role === 'time' && clock === undefined)
-    problems.push({
-      sentence:
-        'By which clock the column time counts is not said, so it is not read; write time local, time utc or time gps.',
-      place,
-    });
+    lacking.push(
+      'By which clock the column time counts is not said, so it is not read; write time local, time utc or time gps.',
+    );
+  return lacking;
 }
 
 function formOf(columns: readonly PlannedColumn[]): PointsForm | null {
@@ -227,6 +227,24 @@ const SEPARATORS: Readonly<Record<string, ColumnPlan['separator']>> = {
   tab: '\t',
 };
 
+const DECIMALS: Readonly<Record<string, ColumnPlan['decimal']>> = {
+  comma: ',',
+  ',': ',',
+  point: '.',
+  '.': '.',
+};
+
+function decimalOf({ decimal }: Points, problems: PlanProblem[]): ColumnPlan['decimal'] {
+  const declared = decimal ? DECIMALS[decimal.name.toLowerCase()] : '.';
+  if (decimal && !declared)
+    problems.push({
+      sentence: `The decimal sign ${decimal.name} is not known; it can be point or comma.`,
+      place: decimal.place,
+      spoilsRows: true,
+    });
+  return declared ?? '.';
+}
+
 /** As declared; else the one that parts the first line into enough cells. */
 function separatorOf(
   points: Points,
@@ -241,6 +259,7 @@ function separatorOf(
     problems.push({
       sentence: `The separator ${points.separator.name} is not known; it can be comma, semicolon or tab.`,
       place: points.separator.place,
+      spoilsRows: true,
     });
   const candidates: readonly ColumnPlan['separator'][] = decimal === ',' ? [';', '\t'] : [',', ';', '\t'];
   const fitting = candidates.find((sign) => (firstLine ?? '').split(sign).length >= Math.max(count, 2));

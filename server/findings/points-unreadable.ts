@@ -38,7 +38,8 @@ function problemsOf(set: PointSet): Unreadable[] {
     sentence,
   }));
   const told = new Set(columns.map(({ sentence }) => sentence));
-  const own = problems.filter(({ sentence }) => !told.has(sentence));
+  const spoilt = set.problems.some(({ spoilsRows }) => spoilsRows);
+  const own = spoilt ? [] : problems.filter(({ sentence }) => !told.has(sentence));
   const rows = own.slice(0, MOST).map(({ sentence, line }): Unreadable => ({
     place: set.placeOf(line ?? 1),
     severity: 'warning',
