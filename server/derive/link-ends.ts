@@ -200,18 +200,27 @@ export function whipLength(radio: Radio): Maybe<Value> {
   );
 }
 
-/** Settings that cannot be, or that do not go together, each a sentence at its place. */
-export function impossibleSettings(radio: Radio): { readonly place: Place; readonly sentence: string }[] {
+export interface OddSetting {
+  readonly place: Place;
+  /** No radio has it · it is not what the others make · a radio may have it, and few do. */
+  readonly odd: 'none such' | 'contradicted' | 'unusual';
+  readonly sentence: string;
+}
+
+/** Settings that cannot be, that do not go together or that are unusual, each at its place. */
+export function oddSettings(radio: Radio): OddSetting[] {
   const { spreading, coding, rate, channel } = radio;
-  const found: { place: Place; sentence: string }[] = [];
+  const found: OddSetting[] = [];
   if (spreading && spreadingOf(spreading.name) === null)
     found.push({
       place: spreading.place,
+      odd: 'none such',
       sentence: `There is no spreading factor ${spreading.name}: it is one of SF6 to SF12.`,
     });
   if (coding && codingOf(coding.name) === null)
     found.push({
       place: coding.place,
+      odd: 'none such',
       sentence: `There is no coding rate ${coding.name}: it is one of 4/5, 4/6, 4/7 and 4/8.`,
     });
   if (!rate || isHole(rate) || rate.origin !== 'given') return found;
@@ -221,6 +230,7 @@ export function impossibleSettings(radio: Radio): { readonly place: Place; reado
     if (Math.abs(rate.value / made - 1) > ROUNDED_RATE)
       found.push({
         place: rate.place,
+        odd: 'contradicted',
         sentence: `Spreading, bandwidth and coding make an air rate of ${kilobits(made)}, and ${rate.typed} is noted.`,
       });
   }
@@ -229,6 +239,7 @@ export function impossibleSettings(radio: Radio): { readonly place: Place; reado
     if (rate.value > most * (1 + ROUNDED_RATE) && channel.origin === 'given')
       found.push({
         place: rate.place,
+        odd: 'unusual',
         sentence: `${rate.typed} is faster than a channel of ${channel.typed} usually carries: ${kilobits(most)} is (common practice).`,
       });
   }

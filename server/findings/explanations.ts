@@ -427,7 +427,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     hurts:
       'What the radio carries, and how far, follows from these settings. A wrong note makes every figure about the link wrong.',
     remedy:
-      'Look the setting up in the radio. The usual largest rate of a channel is common practice (9.6 kbps in 12.5 kHz, 19.2 kbps in 25 kHz), not a limit of nature.',
+      'Look the setting up in the radio. The usual largest rate of a channel is common practice (9.6 kbps in 12.5 kHz, 19.2 kbps in 25 kHz), not a limit of nature: where a check was fixed over the radio, a faster one is mentioned and no more. A setting that there is not, or that the others contradict, stays a warning until the note is put right, whatever else the day shows.',
   },
   'raw-log/differs': {
     means:
