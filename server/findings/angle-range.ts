@@ -8,6 +8,6 @@ export const angleRange = kind({
   find: (subject) => remarksAbout(subject, 'angle-range'),
   tell: ({ typed, limit }) => ({
     severity: 'error',
-    message: `${short(typed)} is out of range: ${limit.endsWith('°') ? `such an angle ends at ${limit}` : 'minutes and seconds end below 60'}. Most often two digits are swapped, or decimals were read as minutes; the position counts as missing until it is put right.`,
+    message: `${short(typed)} is out of range: ${limit.endsWith('°') ? `such an angle ends at ${limit}` : 'minutes and seconds end below 60, and stand behind whole ones'}. Most often two digits are swapped, or decimals were read as minutes; the position counts as missing until it is put right.`,
   }),
 });

@@ -299,6 +299,16 @@ function takeAngle(reader: LineReader, sum: Sum, about: string): Coordinate {
   return { axis, value, place, way: wayOf(letter.letter) };
 }
 
+/** Each part by its own unit, so that `4'` is no degree and a gon is 0.9 of one; null where one cannot be read. */
+function degreesIn(parts: readonly { readonly value: number | null; readonly unit: string | undefined }[]) {
+  let size = 0;
+  for (const { value, unit } of parts) {
+    if (value === null) return null;
+    size += unit === 'gon' ? value * 0.9 : value / ({ "'": 60, '"': 3600 }[unit ?? ''] ?? 1);
+  }
+  return size;
+}
+
 function angleValue(
   reader: LineReader,
   sum: Sum,
@@ -315,15 +325,18 @@ function angleValue(
     reader.remark({ about: 'angle-sign', place, typed, readings });
     return hole(`${name} has a sign and a hemisphere`, place);
   }
-  const [degrees, minutes, seconds] = measure.parts.map((part) => part.numeral.value);
-  if (degrees === undefined || degrees === null || minutes === null || seconds === null) {
+  const parts = measure.parts.map(({ numeral, unit }) => ({ value: numeral.value, unit: unit?.unit }));
+  const size = degreesIn(parts);
+  if (size === null) {
     const open = measure.parts.some((part) => part.numeral.open);
     if (open) reader.remark({ about: 'open-value', place, word: name });
     return hole(open ? `${name} is still open (?)` : `${name} cannot be read as typed`, place);
   }
   const limit = letter === 'N' || letter === 'S' ? 90 : 180;
-  const size = degrees + (minutes ?? 0) / 60 + (seconds ?? 0) / 3600;
-  if ((minutes ?? 0) >= 60 || (seconds ?? 0) >= 60 || size > limit) {
+  const last = parts.length - 1;
+  const beyond = parts.some(({ value }, index) => index > 0 && (value ?? 0) >= 60);
+  const split = parts.some(({ value }, index) => index < last && !Number.isInteger(value));
+  if (size > limit || beyond || split) {
     const told = size > limit ? `${limit}°` : 'minutes and seconds below 60';
     reader.remark({ about: 'angle-range', place, typed, limit: told });
     return hole(`${name} is out of range`, place);
