@@ -11,7 +11,15 @@ import { inlaysIn } from '../server/features/inlays.ts';
 import { lensesOf } from '../server/features/lenses.ts';
 import { linksIn } from '../server/features/links.ts';
 import { cursorAt } from '../server/features/cursor.ts';
-import { declarationOf, editedTogether, nameAt, rename, usesOf, written } from '../server/features/names.ts';
+import {
+  declarationOf,
+  editedTogether,
+  nameAt,
+  namesIn,
+  rename,
+  usesOf,
+  written,
+} from '../server/features/names.ts';
 import { mendAllOf, safeMends } from '../server/features/mend-all.ts';
 import { noticesOf } from '../server/features/notices.ts';
 import { foldsIn, outlineOf, selectionsAt, thingsIn } from '../server/features/outline.ts';
@@ -158,6 +166,13 @@ describe('names', () => {
     expect(renamed('RIM, at', 'foot')).toContain('every antenna');
     expect(renamed('PM-14 with', ' ')).toContain('A name is');
     expect(renamed('PM-14 with', 'a\nb')).toContain('A name is');
+    const site = 'ground SITE\n  scale 1.00001\nmark A\n  position 1 m E, 2 m N in SITE\n';
+    const { session: own } = inspected(site);
+    const ground = own.entries.flatMap(namesIn).find(({ kind }) => kind === 'ground');
+    const called = (name: string) => ground && rename(own, [own], ground, name);
+    for (const system of ['EPSG:4258', '3763', '+proj=utm'])
+      expect(called(system)).toEqual({ refused: expect.stringContaining('coordinate system') as string });
+    expect(called('SITE-2')).toMatchObject({ edits: [{ text: 'SITE-2' }, { text: 'SITE-2' }] });
   });
 
   it('are quoted where they must be', () => {

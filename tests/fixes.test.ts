@@ -47,6 +47,18 @@ describe('a coordinate without unit and letter', () => {
   });
 });
 
+describe('a comma between digits', () => {
+  it.each([
+    ['mark A\n  height 6,284 m orthometric', ['6.284', '6284']],
+    ['mark A\n  position 41,5 m E, 6 m N', ['41.5']],
+    ['check A\n  quality fixed, pdop 1,5, 60 epochs', ['1.5']],
+    ['check A\n  quality fixed, pdop 1,60 epochs', ['1.60', '1, 60']],
+  ])('parts two numbers only where each of them can stand: %s', (text, readings) => {
+    const found = inspectText(`${text}\n`).findings.find(({ code }) => code === 'number/decimal-comma');
+    expect(found?.fixes.map(({ title }) => title.replace('Write ', ''))).toEqual(readings);
+  });
+});
+
 describe('a letter that is missing', () => {
   const offered = (position: string) =>
     inspectText(`mark B\n  position ${position}\n`).findings.flatMap(({ fixes }) =>

@@ -79,6 +79,11 @@ describe('one slip is one finding', () => {
     const { findings } = inspect(openDocument(sample?.file ?? '', text), files);
     expect(findings.map(({ code }) => code)).toEqual(['syntax/unreadable-file']);
   });
+  it('where the mark has a quote in its name', () => {
+    const text = lines.join('\n').replaceAll('PM-09', '"the ""old"" bolt"').replace('-40311.882 m', '-4e4 m');
+    const { findings } = inspect(openDocument(sample?.file ?? '', text), files);
+    expect(findings.map(({ code }) => code)).toEqual(['syntax/exponent']);
+  });
   it('in many places', () => {
     expect(cases.length).toBeGreaterThan(100);
   });

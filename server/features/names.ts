@@ -123,8 +123,8 @@ function tapePoint(to: Named | null, antenna: string | null): NameUse[] {
 }
 
 /** Codes and definitions stand where a ground grid's name may stand. */
-const groundName = (named: Named | null) =>
-  named && !/^\s*(EPSG\b|\d+\s*$|\+)|[[(]/i.test(named.name) ? use('ground', named) : [];
+const groundName = (named: Named | null) => (named && !isSystem(named.name) ? use('ground', named) : []);
+const isSystem = (name: string) => /^\s*(EPSG\b|\d+\s*$|\+)|[[(]/i.test(name);
 
 const positionName = (position: Position | null) => groundName(position?.system ?? null);
 
@@ -242,6 +242,8 @@ export function rename(
     return { refused: 'A name is a word, or any text in double quotes on one line.' };
   if (declaration.kind === 'tape-point' && USUAL_POINTS.includes(name))
     return { refused: `${name} is a point that every antenna has; call this one otherwise.` };
+  if (declaration.kind === 'ground' && isSystem(name))
+    return { refused: `${name} would be read as a coordinate system; call this ground grid otherwise.` };
   const taken = declarationOf(session, { ...declaration, name });
   if (taken && name !== declaration.name)
     return { refused: `There is another ${declaration.kind} called ${name} already.` };

@@ -73,6 +73,6 @@ export function meant({ word }: Line, sort: 'entry' | 'detail'): string[] {
 /** As it was typed behind the first word, which need not be one that a name stands behind. */
 export function nameOf({ header, text }: Entry): string {
   const behind = text.slice(header.word?.end ?? header.start, header.end);
-  const [, quoted, bare = ''] = /^\s*(?:"([^"]*)"|([^\s,"]+))/u.exec(behind) ?? [];
-  return quoted ?? bare;
+  const [, quoted, bare = ''] = /^\s*(?:"((?:[^"]|"")*)"|([^\s,"]+))/u.exec(behind) ?? [];
+  return quoted?.replaceAll('""', '"') ?? bare;
 }
