@@ -7,9 +7,9 @@ import type { Antenna, Extension, Measured, Setup } from '../session/entries.ts'
 
 /** Defaults of the tape, all common practice; each shows in every story that it enters. */
 export const READING_SIGMA = 0.001;
-export const COMMON_SIGMA = 0.0005;
-export const EXTENSION_SIGMA = 0.0002;
-export const FIXED_HEIGHT_SIGMA = 0.0005;
+const COMMON_SIGMA = 0.0005;
+const EXTENSION_SIGMA = 0.0002;
+const FIXED_HEIGHT_SIGMA = 0.0005;
 
 /** Steel tapes; common practice. */
 const EXPANSION = assumed(

@@ -52,7 +52,7 @@ export interface CapturedPosition {
 }
 
 /** What is keyed is rounded to 0.00001″ and a millimetre, and broadcast to 0.1 mm. */
-export const CAPTURE_ROUNDING = 0.002;
+const CAPTURE_ROUNDING = 0.002;
 
 /** Notes of a minute may be a few minutes off. */
 const NOTED_TIMES = 600;

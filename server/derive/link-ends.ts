@@ -29,7 +29,7 @@ export const radioOf = ({ bases }: RadioEnds, setup: string | null): Radio | nul
   null;
 
 /** Settings that must be the same at both ends, in the order in which a radio lists them. */
-export const MATCHING = ['carrier', 'channel', 'rate', 'spreading', 'bandwidth', 'coding'] as const;
+const MATCHING = ['carrier', 'channel', 'rate', 'spreading', 'bandwidth', 'coding'] as const;
 export type Matching = (typeof MATCHING)[number];
 
 export interface Difference {
@@ -72,14 +72,14 @@ function saidOf(radio: Radio, setting: Matching): Said | 'unread' | null {
 }
 
 /** `SF7`, or the bare number. */
-export function spreadingOf(typed: string): Spreading | null {
+function spreadingOf(typed: string): Spreading | null {
   const number = Number(/^(?:SF)?(\d{1,2})$/i.exec(typed)?.[1] ?? NaN);
   return SPREADINGS.find((known) => known === number) ?? null;
 }
 const SPREADINGS: readonly Spreading[] = [6, 7, 8, 9, 10, 11, 12];
 
 /** `4/6`. */
-export function codingOf(typed: string): LoraSettings['coding'] | null {
+function codingOf(typed: string): LoraSettings['coding'] | null {
   const number = Number(/^4\/(\d)$/.exec(typed)?.[1] ?? NaN);
   return CODINGS.find((known) => known === number) ?? null;
 }
@@ -93,11 +93,11 @@ export interface Carriage {
   readonly lora: LoraSettings | null;
 }
 
-export const isLora = (radio: Radio) =>
+const isLora = (radio: Radio) =>
   radio.spreading !== null || radio.bandwidth !== null || radio.coding !== null;
 
 /** LoRa settings as noted; a hole names the one that is missing. */
-export function loraSettings(radio: Radio): Maybe<LoraSettings> {
+function loraSettings(radio: Radio): Maybe<LoraSettings> {
   const { name, spreading, bandwidth, coding, place } = radio;
   if (!spreading) return hole(`the spreading factor of radio ${name} is not noted`, place);
   if (!bandwidth) return hole(`the bandwidth of radio ${name} is not noted`, place);
@@ -161,7 +161,7 @@ function loraCarriage(radio: Radio, settings: LoraSettings): Carriage {
 }
 
 /** The numbers that LoRa formulas are given; spreading and coding are names in the notes. */
-export function loraInputs(radio: Radio, settings: LoraSettings): Record<string, Value> {
+function loraInputs(radio: Radio, settings: LoraSettings): Record<string, Value> {
   const named = (what: string, value: number, typed: string) =>
     assumed(what, value, '', 0, `noted as ${typed} for radio ${radio.name}`);
   return {

@@ -29,8 +29,7 @@ export function listValues({ marks, setups, checks, link }: Derivation): Listed[
 }
 
 /** A name as part of an id. */
-export const idPart = (name: string) =>
-  name.replace(/[/%\s]/gu, (character) => encodeURIComponent(character));
+const idPart = (name: string) => name.replace(/[/%\s]/gu, (character) => encodeURIComponent(character));
 
 /** Whether an id is this one or stands below it, as `setup/BASE/height/arp` below `setup/BASE`; all stand below none. */
 export const isBelow = (id: string, above: string) =>

@@ -159,7 +159,7 @@ function compared(
 }
 
 /** A mark without coordinates speaks of movement only. */
-export const isOnNail = ({ mark }: CheckValues) => mark !== null && isHole(mark.located);
+const isOnNail = ({ mark }: CheckValues) => mark !== null && isHole(mark.located);
 
 /** A span that is open towards a disturbance that was held takes the check on its far side. */
 function joined(span: Span, spans: readonly Span[], joins: readonly Join[]): Span {

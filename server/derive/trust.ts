@@ -171,7 +171,7 @@ const trustAt = remembered(
 );
 
 /** Rovers that checks or points name; where there is but one, what names none is its, too. */
-export function roverNames(
+function roverNames(
   checks: readonly CheckValues[],
   points: readonly { readonly by: Named | null }[],
 ): readonly (string | null)[] {
@@ -230,7 +230,7 @@ function stoodAt({ from, until }: SetupValues, instant: number | null): boolean 
 }
 
 /** What a check proves as measured: nothing on the base's own mark, nothing when it was too weak. */
-export function rawJudge(values: CheckValues, job: Job | null): Judged {
+function rawJudge(values: CheckValues, job: Job | null): Judged {
   if (values.verdict === 'fails') return 'fails';
   return values.verdict === 'passes' && isProof(values, job) ? 'passes' : null;
 }
@@ -413,7 +413,7 @@ export function classOf(
 }
 
 /** Spans that a time may fall in; all of them where it is not known or lies outside the setup. */
-export function spansAt({ setup, spans }: RoverTrust, instant: number | null): readonly Span[] {
+function spansAt({ setup, spans }: RoverTrust, instant: number | null): readonly Span[] {
   const outside =
     instant === null ||
     (setup.from !== null && instant < setup.from) ||

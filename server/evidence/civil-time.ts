@@ -18,11 +18,6 @@ export function dayNumberOfIso(date: string): number | undefined {
   return parts ? dayNumber(Number(parts[1]), Number(parts[2]), Number(parts[3])) : undefined;
 }
 
-/** Seconds since 1970-01-01 as YYYY-MM-DDTHH:MM:SS.sssZ. */
-export function isoTime(seconds: number): string {
-  return new Date(Math.round(seconds * 1000)).toISOString();
-}
-
 /** The remainder of a division that is never negative. */
 export function modulo(value: number, by: number): number {
   return ((value % by) + by) % by;

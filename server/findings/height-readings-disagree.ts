@@ -36,7 +36,7 @@ const SURELY = 2.58 * Math.SQRT2;
 const GROSS = 20;
 
 /** In each group the reading that lies farthest from the others; of two, the later one. */
-export const disagreeing = ({ derivation }: Subject) => disagreeingAt(valuesOf(derivation.setups));
+const disagreeing = ({ derivation }: Subject) => disagreeingAt(valuesOf(derivation.setups));
 
 const disagreeingAt = foundInEach((setup: SetupValues) =>
   setup.height.groups.flatMap(({ readings }): Disagreement[] => {

@@ -23,7 +23,7 @@ export interface LoraSettings {
 }
 
 /** The largest payload of a packet. */
-export const largestLoraPacket: Bytes = bytes(255);
+const largestLoraPacket: Bytes = bytes(255);
 
 /** Time on the air of one packet with `payload` bytes. */
 export function loraAirtime(settings: LoraSettings, payload: Bytes): Seconds {

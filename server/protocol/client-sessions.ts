@@ -5,7 +5,7 @@ import { clientFiles, READ_FILE } from './client-files.ts';
 import type { Reading } from './open-sessions.ts';
 
 /** The request that the extension answers with the addresses of session files below `{ address }`. */
-export const SESSION_FILES = 'tribrach/sessionFiles';
+const SESSION_FILES = 'tribrach/sessionFiles';
 
 /** `inText` for a connection that carries no bytes. */
 export function clientDisk(

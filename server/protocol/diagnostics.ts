@@ -12,7 +12,7 @@ import { noticesOf, type Notice } from '../features/notices.ts';
 import type { OpenSession, OpenSessions } from './open-sessions.ts';
 import { toLocation, toRange } from './to-protocol.ts';
 
-export const SOURCE = 'tribrach';
+const SOURCE = 'tribrach';
 
 export function publishDiagnostics(
   connection: Connection,

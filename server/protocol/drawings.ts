@@ -7,7 +7,7 @@ import type { OpenSessions } from './open-sessions.ts';
  * Asked with `{ uri, width, line }`: the width in pixels, and from 1 the line that a long session is drawn around.
  * The answer is null where that session is not open.
  */
-export const DRAWINGS = 'tribrach/drawings';
+const DRAWINGS = 'tribrach/drawings';
 
 const USUAL_WIDTH = 680;
 

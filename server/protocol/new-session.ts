@@ -3,7 +3,7 @@ import { ErrorCodes, ResponseError, type Connection } from 'vscode-languageserve
 import { isDay, newSession } from '../record/new-session.ts';
 
 /** Asked with `{ date?, name? }`: the day as `YYYY-MM-DD`, and the name of the job; what is not said stays a question. */
-export const NEW_SESSION = 'tribrach/newSession';
+const NEW_SESSION = 'tribrach/newSession';
 
 export function answerNewSession(connection: Connection): void {
   connection.onRequest(NEW_SESSION, (asked: unknown): { text: string } => {

@@ -6,7 +6,7 @@ import { verdictOf } from '../record/verdict.ts';
 import type { OpenSession } from './open-sessions.ts';
 
 /** The notification that carries a `ToldVerdict`; sent with the findings, and only where it says something new. */
-export const VERDICT = 'tribrach/verdict';
+const VERDICT = 'tribrach/verdict';
 
 export interface ToldVerdict {
   readonly uri: string;

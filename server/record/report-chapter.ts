@@ -40,7 +40,7 @@ export function chapterOf(inspection: Inspection, number: number): Chapter {
 /** The anchor of a line of the session, where the report prints it. */
 export const lineAnchor = ({ prefix }: Chapter, line: number) => `${prefix}-L${line}`;
 
-export function lineHref(chapter: Chapter, where: Where): string | null {
+function lineHref(chapter: Chapter, where: Where): string | null {
   const own = where.path === chapter.inspection.session.document.path;
   return own && where.line <= MOST_LINES ? `#${lineAnchor(chapter, where.line)}` : null;
 }

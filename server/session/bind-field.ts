@@ -115,7 +115,7 @@ export function bindEvent({ header, entry, place, remarks }: Source): Event {
   return { entry, place, remarks, kind: 'event', what: what?.name ?? '', at, on, text };
 }
 
-export const EVENT_KINDS: readonly string[] = ['disturbance', 're-level', 'power-loss'];
+const EVENT_KINDS: readonly string[] = ['disturbance', 're-level', 'power-loss'];
 
 export function bindPoints({ header, details, entry, place, remarks }: Source): Points {
   const text = header.text();

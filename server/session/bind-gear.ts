@@ -34,7 +34,7 @@ export function bindAntenna({ header, details, entry, place, remarks }: Source):
   };
 }
 
-export const COMBINATIONS: readonly string[] = ['L1', 'L2', 'ionosphere-free'];
+const COMBINATIONS: readonly string[] = ['L1', 'L2', 'ionosphere-free'];
 
 /** `"antennas.atx" "TRB-CHOKE       NONE" L1`. */
 function takeCalibration(reader: LineReader): AntennaCalibration | null {

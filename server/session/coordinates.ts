@@ -418,7 +418,7 @@ function packedCoordinate(
  * Every plausible reading of `41-09-08.18`, `410908.18` or `41.090818` before a hemisphere letter.
  * A long run of digits parted from its letter by a blank is a grid coordinate without a unit instead.
  */
-export function packedReadings(typed: string, letter: string, adjoining: boolean): string[] {
+function packedReadings(typed: string, letter: string, adjoining: boolean): string[] {
   if (!/^[NSEW]$/.test(letter)) return [];
   const dashed = /^(\d{1,3})[-./](\d{1,2})[-./](\d{1,2}(?:\.\d+)?)$/.exec(typed);
   const readings: (string | null)[] = [];

@@ -186,7 +186,7 @@ const radiiOf = ({ antenna }: SetupValues): number[] =>
   (antenna?.tapePoints ?? []).map(({ radius }) => (isHole(radius) ? 0 : radius.value));
 
 /** Below a millimetre, or within twice the uncertainty, two heights are the same. */
-export function sameHeight(keyed: number, right: Value): boolean {
+function sameHeight(keyed: number, right: Value): boolean {
   return Math.abs(keyed - right.value) <= Math.max(0.001, 2 * (right.sigma ?? 0));
 }
 
