@@ -127,6 +127,17 @@ describe('a right note and a wrong broadcast', () => {
     expect(coded(day, 'check/fails')).toEqual([]);
   });
 
+  it('tells of the antenna height of message 1006 where another one is noted', () => {
+    const messages = [setup(RIGHT), setup(RIGHT).replace('1.533 m', '1.543 m')].map((noted) => {
+      const told = inspected(MARKS + noted, { 'base.rtcm3': stream(SEA_LEVEL, MORNING, 31) });
+      return coded(told, 'capture/differs')[0]?.message;
+    });
+    expect(messages[0]).not.toContain('1006');
+    expect(messages[1]).toContain(
+      'Its message 1006 says an antenna height of 1.533 m, and 1.543 m is noted.',
+    );
+  });
+
   it('explains what the checks show', () => {
     expect(Math.abs(value(day, 'check/OPEN/explained/up') + TOLD)).toBeLessThan(0.001);
     expect(Math.abs(value(day, 'setup/BASE/captured/1/up') + TOLD)).toBeLessThan(0.001);

@@ -251,6 +251,13 @@ describe('tell', () => {
     expect(status).toBe(1);
     expect(printed).toContain('Do not key this yet');
   });
+  it('is whole before anything was keyed, and says nothing of what was', async () => {
+    const input = readFileSync('samples/example-day.trib', 'utf8').replace(/^ +keyed .*\n/gm, '');
+    const { printed, status } = await tribrach(['tell', '-'], { input });
+    expect(status).toBe(0);
+    expect(printed).toMatch(/Antenna height +1[.]533 m/);
+    expect(printed).not.toContain('What was keyed');
+  });
   it('ends its reasons with one full stop', async () => {
     const input = readFileSync('samples/example-day.trib', 'utf8').replace('EPSG:3763', '"local grid"');
     const { printed } = await tribrach(['tell', '-'], { input });

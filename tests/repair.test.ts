@@ -285,6 +285,21 @@ describe('the shift itself', () => {
     expect(ELLIPSOID.semiMajor).toBe(6378137);
   });
 
+  it('grows with the ground scale of the controller, which showed E₀ + k (E − E₀) for E', () => {
+    const [k, east, north] = [1.0004, 531_000, 4_555_000];
+    const [E, N] = [534_000, 4_557_000];
+    const plain = exactShift(space('grid'), removal)(E, N, 100);
+    const scaled = exactShift({ ...space('grid'), scale: { factor: k, east, north } }, removal)(
+      east + k * (E - east),
+      north + k * (N - north),
+      100,
+    );
+    if (isRefusal(plain) || isRefusal(scaled)) throw new Error('no shift');
+    expect(scaled.first).toBeCloseTo(k * plain.first, 6);
+    expect(scaled.second).toBeCloseTo(k * plain.second, 6);
+    expect(scaled.third).toBeCloseTo(plain.third, 6);
+  });
+
   it.each(['grid', 'geographic'] as const)(
     'between the corners of its boxes is right to a hundredth of a millimetre (%s)',
     (form) => {
@@ -312,6 +327,52 @@ describe('the shift itself', () => {
       expect(largest).toBeGreaterThan(0);
     },
   );
+});
+
+describe('a levelled height', () => {
+  /** The point where the base was said to be: brought 0.01° south in plan at the same height above the ellipsoid. */
+  it('is brought along the geoid of the controller: N falls by 0.01° · 2 m/° = 20 mm, and the height grows by them', () => {
+    const geoid = geoidAsGtx({
+      origin: { latitude: 41, longitude: -9 },
+      separation: 55,
+      northward: 2,
+      eastward: 0,
+      twist: 0,
+    });
+    const text = `job "Slope"
+  date        2026-05-19
+  clock       UTC
+  datum       EPSG:4258
+  geoid       "region.gtx"
+mark A
+  position    41.10° N, 9.00° W
+  height      61.201 m ellipsoidal
+  uncertainty 8 mm horizontal, 12 mm vertical
+antenna A1
+  fixed-height 1.800 m
+rover R1
+  geoid       "region.gtx"
+  site-calibration none
+setup BASE on A with A1 at 07:50
+  keyed       position 41.11° N, 9.00° W, height 61.201 m ellipsoidal
+  keyed       antenna-height 1.800 m to arp
+points
+  from        BASE
+  by          R1
+  state       as-broadcast
+  columns     name, latitude °, longitude °, height m orthometric
+  row         P1, 41.11, -9.00, 6.000
+`;
+    const files: Files = { document: () => ({ refused: 'none' }), bytes: () => geoid };
+    const { session, derivation } = inspect(openDocument('day.trib', text), files);
+    const [set] = derivation.points;
+    if (!set) throw new Error('no points');
+    const points: RepairedPoint[] = [];
+    const repair = sessionRepair(session, derivation).repairer(set);
+    set.read((row) => points.push(repair(row)));
+    expect(points[0]?.first).toBeCloseTo(41.1, 8);
+    expect(points[0]?.third).toBeCloseTo(6.02, 4);
+  });
 });
 
 describe('a knock that moved the base', () => {
@@ -510,6 +571,22 @@ describe('points are left as they are', () => {
     const believed = repairedDay(liveDay(scene), {}, oneFails);
     expect(believed.derivation.checks.map(({ verdict }) => verdict)).toEqual(['passes', 'fails']);
     expect(believed.points.every(({ shift }) => shift !== null && Math.abs(shift.up + 2) < 0.02)).toBe(true);
+  });
+
+  it('without heights are repaired in plan alone', () => {
+    const flat = (text: string) =>
+      text
+        .replace(/^( +columns +name, east m, north m), height m orthometric/m, '$1')
+        .replace(/^( +row +[^,]+,[^,]+,[^,]+),[^,\n]+/gm, '$1');
+    const found = repairedDay(day, {}, flat).points;
+    expect(found).toHaveLength(3);
+    repairedDay(day).points.forEach(({ first, second }, index) => {
+      expect(found[index]?.third).toBeNaN();
+      expect(found[index]?.shift?.up).toBe(0);
+      // At the level of the base: a hundred metres more or less of height turn half a metre by some micrometres.
+      expect(found[index]?.first).toBeCloseTo(first, 4);
+      expect(found[index]?.second).toBeCloseTo(second, 4);
+    });
   });
 
   it('without a time are repaired where the whole day had one error, and not where it changed', () => {

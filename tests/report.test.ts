@@ -333,6 +333,16 @@ describe('what a report tells', () => {
     expect(page).toContain('<h3>Methods');
   });
 
+  it('lists checks that have a residual, and names those for movement only', () => {
+    const checks = page.slice(page.indexOf('<h2>Checks'), page.indexOf('<h2>Trust'));
+    const rows = [...checks.matchAll(/<tr>[^]*?<\/tr>/g)].map(([row]) => row);
+    const withRow = ['OPEN', 'NAIL-A', 'NAIL-B', 'NOON', 'CLOSE'].map(
+      (name) => rows.filter((row) => row.includes(`>${name}<`)).length,
+    );
+    expect(withRow).toEqual([1, 0, 0, 1, 1]);
+    expect(checks).toContain('For movement only, on marks without coordinates: NAIL-A, NAIL-B.');
+  });
+
   it('derives every number that it lists', () => {
     const { height } = setupOf(extensionDay());
     const [, anchor] = new RegExp(`href="#(s1-d\\d+)"[^>]*>${metresOf(known(height.arp))}<`).exec(page) ?? [];

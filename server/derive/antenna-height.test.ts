@@ -90,6 +90,8 @@ describe('several readings', () => {
       '  measured 1.284 m ± 1 mm to arp at 07:51\n  measured 1.280 m ± 2 mm to arp at 07:53',
     );
     expect(number(arp)).toBeCloseTo((4 * 1.284 + 1.28) / 5, 6);
+    // The better one counts (2 mm / 1 mm)² = 4 times.
+    expect(arp).toMatchObject({ formula: { expression: '(4 · h1 + h2) / 5 + c' } });
   });
 
   it('half an hour apart are compared, never averaged', () => {

@@ -90,6 +90,21 @@ describe('the uncertainty of a check is that of', () => {
     expect(value('expected/up').value * 1000).toBeCloseTo(1.959964 * up, 2);
   });
 
+  /** A difference of levelled heights comes out of the vector by a geoid model's: 1 ppm of 1008.721 m, of the coarse one 10 (common practice). */
+  it.each([
+    ['a regional one', '', 1.008721],
+    ['the coarse one', '  geoid EGM96\n', 10.08721],
+  ])('a geoid model too, where heights are levelled: %s', (_, rover, model) => {
+    const levelled = day({ marks: `  separation 54.917 m\n${STATED}`, rover })
+      .replace('height 61.201 m ellipsoidal', 'height 6.284 m orthometric')
+      .replace('height 60.111 m ellipsoidal', 'height 5.196 m orthometric')
+      .replace('height 60.118 m ellipsoidal', 'height 5.203 m orthometric');
+    expect((valuesOf(levelled)('residual/up').sigma ?? NaN) * 1000).toBeCloseTo(
+      Math.hypot(12, 12, 16.008721, TAPE, model),
+      3,
+    );
+  });
+
   it('nobody knows how much, where a mark has none stated', () => {
     const { derivation } = inspect(openDocument('x', day({ marks: '' })), NO_FILES);
     const [check] = derivation.checks;
