@@ -103,6 +103,25 @@ describe('a position', () => {
   ])('of %s is what comes of %s', (position, slip) => {
     expect(slips([`position ${position}, height 61.201 m ellipsoidal`])).toEqual([['position', slip]]);
   });
+  it('in a grid that nobody named is compared with nothing, and what else was keyed is', () => {
+    const nameless = (keyed: string) => {
+      const text = `job "Pier"
+  date        2026-05-19
+  datum       EPSG:4258
+mark PM-14
+  position    ${POSITION}
+  height      61.201 m ellipsoidal
+setup BASE on PM-14 at 07:50
+  measured    1.533 m to arp at 07:52
+  keyed       position -41203.118 m E, 164904.902 m N
+  keyed       antenna-height ${keyed} to arp
+`;
+      const session = sessionOf(openDocument('day.trib', text), NO_FILES);
+      return keyedDifferences(session, deriveSession(session, NO_FILES)).map(({ field }) => field);
+    };
+    expect(nameless('1.533 m')).toEqual([]);
+    expect(nameless('5.030 m')).toEqual(['antennaHeight']);
+  });
   it('of another mark, with its height, is one slip', () => {
     const found = differences([`position -40311.882 m E, 165377.404 m N, height 60.111 m ellipsoidal`]);
     expect(found.map(({ field }) => field)).toEqual(['position', 'height']);
