@@ -5,7 +5,7 @@ import { pointCounts } from '../server/derive/points-counts.ts';
 import { classOf, trustOf, type Trust } from '../server/derive/trust.ts';
 import { movementBetween } from '../server/derive/trust-movement.ts';
 import { beyond, smallestHorizontal, smallestUp } from '../server/derive/trust-power.ts';
-import { doubtInWords } from '../server/derive/trust-words.ts';
+import { doubtInWords, verdictSentence } from '../server/derive/trust-words.ts';
 import { inspect } from '../server/inspect.ts';
 import { isHole } from '../server/quantities/value.ts';
 import { circularRadius, normalHalfWidth } from '../server/quantities/statistics.ts';
@@ -112,6 +112,24 @@ describe('a day', () => {
       'not-closed',
     ]);
     expect(day.trust.day).toBe('in-doubt');
+    // In the minute of a check a point belongs to what the check proves, but never where the other side is in doubt.
+    expect(['08:00', '10:00', '14:00'].map((time) => classAt(day, time))).toEqual([
+      'bracketed',
+      'in-doubt',
+      'in-doubt',
+    ]);
+  });
+
+  it('of several bases is told base by base, and of one without its name', () => {
+    const second = DAY.slice(DAY.indexOf('setup BASE'))
+      .replace('setup BASE on PM-14 with A1 at 07:50 until 15:40', 'setup NEXT on PM-14 with A1 at 16:00')
+      .replace('07:52', '16:02');
+    const told = (text: string) => {
+      const { trust, session } = trusted(text);
+      return verdictSentence(trust.rovers, session.job);
+    };
+    expect(told(second)).toMatch(/^BASE: [^;]+; NEXT: [^;]+[.]$/);
+    expect(told('')).not.toContain('BASE');
   });
 
   it('is proved by no check from a time when its base did not stand, and put in doubt by one all the same', () => {
