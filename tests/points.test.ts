@@ -395,6 +395,20 @@ it('rows in the notes are read, called what stands in quotes above them', () => 
   ]);
 });
 
+describe('rows of points', () => {
+  it.each([
+    ['no job', ''],
+    ['a job without its day', 'job "Pier"\n'],
+  ])('are read in %s, each with its coordinates', (_, job) => {
+    const text = `${job}points\n  columns     name, east m, north m, time local\n  row         101, -40990.120, 165002.331, 09:12\n`;
+    const [set] = inspect(openDocument('day.trib', text), NO_FILES).derivation.points;
+    const rows: PointRow[] = [];
+    set?.read((row) => rows.push(row));
+    expect(rows).toMatchObject([{ name: '101', east: -40990.12, north: 165002.331 }]);
+    expect(rows[0]?.time).toBeUndefined();
+  });
+});
+
 describe('problems in a points file', () => {
   const found = (text: string, csv: string) => {
     const files: Files = {
