@@ -1,4 +1,4 @@
-/** A height that is not there leaves holes behind it, and never a number. */
+/** Heights of marks: one that is not there leaves holes behind it, and how good one is stands with the mark. */
 import { expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
 import { inspect } from '../inspect.ts';
@@ -50,4 +50,21 @@ it.each([
       'setup/BASE/arp/z',
     ]),
   );
+});
+
+/** The vertical uncertainty of a mark, 12 mm, is that of its published heights; what is typed beside the separation comes on top. */
+it.each([
+  ['54.917 m', 0.012],
+  ['54.917 m ± 20 mm', Math.hypot(0.012, 0.02)],
+])('an ellipsoidal height by a separation of %s is as good as the notes say', (separation, sigma) => {
+  const text = day('6.284 m orthometric', '5.203 m orthometric')
+    .replace('separation  54.917 m', `separation  ${separation}`)
+    .replace('mark B', '  uncertainty 8 mm horizontal, 12 mm vertical\nmark B');
+  const listed = listValues(inspect(openDocument('x.trib', text), NO_FILES).derivation);
+  const sigmaOf = (part: string) => {
+    const value = listed.find(({ id }) => id === `mark/A/${part}`)?.value;
+    return value && !isHole(value) ? value.sigma : undefined;
+  };
+  expect(sigmaOf('orthometric-height')).toBeCloseTo(0.012, 9);
+  expect(sigmaOf('ellipsoidal-height')).toBeCloseTo(sigma, 9);
 });

@@ -280,7 +280,7 @@ function heightsOf(
   return { ellipsoidal, orthometric: height.value, separation, modelSeparation, coarse };
 }
 
-/** The vertical uncertainty of a mark is that of its published heights, so the separation beside them adds nothing of its own. */
+/** The vertical uncertainty of a mark is that of its published heights, so the separation beside them adds nothing of its own but what is typed with it. */
 function publishedSeparation(separation: Value, sigma: number | null): Value {
   if (separation.origin !== 'given' || sigma === null) return separation;
   return withSpread(separation, 0, 'covered by the vertical uncertainty of the mark');
