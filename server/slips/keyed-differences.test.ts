@@ -2,10 +2,19 @@
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
 import { deriveSession } from '../derive/derivation.ts';
-import { NO_FILES } from '../session/files.ts';
+import { NO_FILES, type Files } from '../session/files.ts';
 import { sessionOf } from '../session/session.ts';
+import { geoidAsGtx } from '../../tests/simulation/geoid.ts';
 import { keyedDifferences, type KeyedDifference } from './keyed-differences.ts';
 
+/** The geoid 54.917 m above the ellipsoid everywhere, to the millimetre of single precision. */
+const FLAT = geoidAsGtx({
+  origin: { latitude: 41, longitude: -9 },
+  separation: 54.917,
+  northward: 0,
+  eastward: 0,
+  twist: 0,
+});
 const POSITION = `41°09'08.18286"N, 8°37'26.27078"W`;
 
 function differences(keyed: readonly string[], readings = ''): readonly KeyedDifference[] {
@@ -85,6 +94,40 @@ describe('a height', () => {
     ['63.5 m', null],
   ])('of %s is what comes of %s', (height, slip) => {
     expect(slips([`position ${POSITION}, height ${height} ellipsoidal`])).toEqual([['height', slip]]);
+  });
+});
+
+describe('a height by two geoid models that differ by millimetres', () => {
+  /** The controller’s grid of 54.917 m beside the office’s of 54.902 m, 15 mm lower; grids of one model differ by up to 20 mm (common practice). */
+  const keyed = (height: string, published: string, told = POSITION, position = told) => {
+    const text = `job "Pier"
+  date        2026-05-19
+  datum       EPSG:4258
+  geoid       "region.gtx"
+mark PM-14
+  position    ${position}
+  height      ${published}
+setup BASE on PM-14 at 07:50
+  measured    1.533 m to arp at 07:52
+  keyed       position ${told}, height ${height} ellipsoidal
+  keyed       antenna-height 1.533 m to arp
+`;
+    const files: Files = { document: () => ({ refused: 'none' }), bytes: () => FLAT };
+    const session = sessionOf(openDocument('day.trib', text), files);
+    return keyedDifferences(session, deriveSession(session, files)).map(({ field }) => field);
+  };
+  it('is right by either', () => {
+    expect(keyed('61.201 m', '6.284 m orthometric')).toEqual([]);
+    expect(keyed('61.186 m', '6.284 m orthometric')).toEqual([]);
+    expect(keyed('61.161 m', '6.284 m orthometric')).toEqual(['height']);
+  });
+  it('but a published height above the ellipsoid rests on none, and 15 mm are a difference', () => {
+    expect(keyed('61.201 m', '61.201 m ellipsoidal')).toEqual([]);
+    expect(keyed('61.186 m', '61.201 m ellipsoidal')).toEqual(['height']);
+    // On the equator and the prime meridian X is the semi-major axis, 6378137 m, and the height.
+    const corner = ['0°00\'00.00000"N, 0°00\'00.00000"E', 'X 6378198.201 m, Y 0.000 m, Z 0.000 m'] as const;
+    expect(keyed('61.201 m', '6.284 m orthometric', ...corner)).toEqual([]);
+    expect(keyed('61.186 m', '6.284 m orthometric', ...corner)).toEqual(['height']);
   });
 });
 

@@ -46,6 +46,12 @@ export interface Recognised {
   readonly fields: readonly Field[];
 }
 
+/** Whether a geoid model stands between the published height of the mark and the one above the ellipsoid. */
+function restsOnModel({ mark }: SetupValues): boolean {
+  if (!mark || (!isHole(mark.located) && mark.located.height)) return false;
+  const { height, separation } = mark.mark;
+  return height !== null && height.surface !== 'ellipsoidal' && (separation === null || isHole(separation));
+}
 /** Two grids of one geoid model, or two ways to interpolate in it, differ by this (common practice), metres. */
 const BETWEEN_GRIDS = 0.02;
 /** Nothing closer than this can be said from the coarse global model, metres. */
@@ -165,8 +171,7 @@ function heightDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[
     : keyed.state.position?.place;
   if (told === null || right.height === null || !place) return [];
   const digit = lastDigit(keyed.state.height?.value) ?? 0;
-  const published = setup.mark?.mark.separation && !isHole(setup.mark.mark.separation);
-  const model = setup.tell.coarse ? COARSE : published || right.separation === null ? 0 : BETWEEN_GRIDS;
+  const model = setup.tell.coarse ? COARSE : restsOnModel(setup) ? BETWEEN_GRIDS : 0;
   const up = told - right.height;
   if (Math.abs(up) <= Math.max(digit, ROUNDED, model)) return [];
   const typed = typedNumber(keyed.state.height?.value);
