@@ -75,6 +75,15 @@ describe('one millimetre in one reading', () => {
     ).toEqual([]);
   });
 
+  it('shows what was not known before, as it is known now', () => {
+    const open = clean.replace('position    -40311.882 m E', 'position    ? m E');
+    const { printed } = compareWith(open, clean, '--format', 'json');
+    const { values } = JSON.parse(printed) as { values: Record<'id' | 'before' | 'after', unknown>[] };
+    const east = values.find(({ id }) => id === 'mark/PM-09/east');
+    expect(east).toEqual({ id: 'mark/PM-09/east', before: null, after: expect.any(String), moved: null });
+    expect(east?.after).toMatch(/^−40311[.]8820* m$/);
+  });
+
   /** Two readings of one time are averaged, so a millimetre in one is half a millimetre in the height (and the slope shrinks a trifle). */
   it('says by how much', () => {
     const line = answer.printed.split('\n').find((one) => one.includes('setup/BASE/height/arp'));

@@ -198,6 +198,16 @@ describe('both ends', () => {
   const ends = (rover: string) =>
     `radio base\n  carrier     461.0375 MHz\n  rate        9.6 kbps\nradio rover\n${rover}`;
 
+  it('agree as spreading factors, however they are written', () => {
+    const lora = (rover: string) =>
+      told(
+        inspected(`radio base\n  spreading   SF7\n  coding      4/6\nradio rover\n  spreading   ${rover}\n`),
+        'radio/ends-differ',
+      );
+    expect(lora('7\n  coding      4/6')).toEqual([]);
+    expect(lora('SF8\n  coding      4/6')).toHaveLength(1);
+    expect(lora('SF7\n  coding      4/5')).toHaveLength(1);
+  });
   it('agree as numbers, whatever unit they are typed in', () => {
     expect(told(inspected(ends('  carrier     461037.5 kHz\n  rate        9600 bps\n')), 'radio')).toEqual(
       [],

@@ -9,9 +9,11 @@ import type { Canvas } from '../server/record/drawings/canvas.ts';
 import { reportPage } from '../server/record/report.ts';
 import { plain, reportMarkdown } from '../server/record/report-markdown.ts';
 import { isHole, type Maybe, type Value } from '../server/quantities/value.ts';
-import type { Inspection } from '../server/inspect.ts';
+import { openDocument } from '../grammar/document.ts';
+import { inspect, type Inspection } from '../server/inspect.ts';
 import type { SetupValues } from '../server/derive/setup.ts';
 import { folderWith, tribrach } from './command-line-run.ts';
+import { filesOnDisk } from './samples.ts';
 import {
   cleanDay,
   extensionDay,
@@ -331,6 +333,23 @@ describe('what a report tells', () => {
     expect(nothing).toContain('Nothing could be computed yet.');
     expect(page).toContain('Drawn to scale');
     expect(page).toContain('<h3>Methods');
+  });
+
+  it('has hazards and corrections in their sections, and says where there are none', () => {
+    const sectionOf = (text: string, heading: string) => {
+      const at = text.indexOf(`<h2>${heading}`);
+      return text.slice(at, text.indexOf('<h2>', at + 1));
+    };
+    expect(sectionOf(page, 'Site')).toContain('cones at 15 m, tripod inside the barrier');
+    expect(sectionOf(page, 'Site')).not.toContain('name no hazard');
+    expect(sectionOf(page, 'Review')).not.toContain('Correction');
+    const { document } = extensionDay().session;
+    const corrected = document.text
+      .replace(/^hazard [^]*/m, '')
+      .concat('correction "extension left out" on BASE at 16:10\n  by          "L. Brandt"\n');
+    const other = unescaped(reportPage([inspect(openDocument(document.path, corrected), filesOnDisk())]));
+    expect(sectionOf(other, 'Site')).toContain('The notes name no hazard.');
+    expect(sectionOf(other, 'Review')).toMatch(/>Correction<[^]*extension left out[^]*L[.] Brandt/);
   });
 
   it('lists checks that have a residual, and names those for movement only', () => {

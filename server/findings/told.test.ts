@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
 import { inspect } from '../inspect.ts';
 import { NO_FILES } from '../session/files.ts';
+import { diagnosesOf } from '../slips/diagnosis.ts';
+import { toldDiagnosis } from './diagnosis-told.ts';
 
 /** The ARP stands 1.533 m above the mark: √(1.284² − 0.048²) + 0.250, the tape and the extension. */
 const day = (keyedHeight: string, more: string) => `job "Pier"
@@ -81,6 +83,28 @@ describe('a check that failed before another height was keyed', () => {
   it('was put right where a later one passes, and not where that fails as well', () => {
     expect(related(0)).toEqual([['check/fails', true]]);
     expect(related(-250)).toEqual([['check/fails', false]]);
+  });
+});
+
+describe('a diagnosis', () => {
+  it('says every thing to look at, whether it cannot be told apart or stands alone', () => {
+    const { session, derivation } = inspect(
+      openDocument('day.trib', day('1.533', TYPE + check('OPEN', '08:25', -250))),
+      NO_FILES,
+    );
+    const [diagnosis] = diagnosesOf(session, derivation);
+    const [group] = diagnosis?.groups ?? [];
+    const [first] = group?.explanations ?? [];
+    if (!diagnosis || !group || !first) throw new Error('250 mm have an explanation');
+    const sentences = (looks: readonly string[], explanations = [first]) =>
+      toldDiagnosis({ ...diagnosis, groups: [{ explanations, looks }] }).map(({ message }) => message);
+    expect(sentences(['the tape'])[0]).toMatch(/ Look at the tape[.]$/);
+    expect(sentences(['the tape', 'the pole', 'the log'])[0]).toMatch(
+      / Look at the tape; the pole; and the log[.]$/,
+    );
+    expect(sentences(['the tape', 'the pole'], [first, first])[2]).toBe(
+      'What would tell them apart: look at the tape; and the pole.',
+    );
   });
 });
 

@@ -6,7 +6,7 @@ import type { Antenna, Measured } from '../session/entries.ts';
 /** Those of the setup's start. */
 export const firstReadings = (height: AntennaHeight): readonly Reading[] => height.groups[0]?.readings ?? [];
 
-/** The mean of what is made of each reading; null where nothing is made of any. */
+/** The mean of what is made of each reading; null where nothing is made of one of them, and where there are none. */
 export function meanOf(readings: readonly Reading[], of: (reading: Reading) => number | null): number | null {
   const heights = readings.map(of).filter((height) => height !== null);
   return heights.length === 0 || heights.length < readings.length
