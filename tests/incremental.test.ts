@@ -13,6 +13,23 @@ const sources = [
   'samples/broken/height-extension.trib',
 ].map((path) => readFileSync(path, 'utf8'));
 
+/** Two bases whose day is over, and nothing that proves either. */
+const UNCHECKED = `job "Pier"
+  date        2026-05-19
+  clock       UTC
+  grid        EPSG:3763
+mark PM-14
+  position    -41203.118 m E, 164904.902 m N
+  height      61.201 m ellipsoidal
+mark PM-09
+  position    -40311.882 m E, 165377.404 m N
+  height      60.111 m ellipsoidal
+setup MORNING on PM-14 at 07:50 until 11:40
+  measured    1.284 m to arp at 07:52
+setup NOON on PM-09 at 12:10 until 15:40
+  measured    1.301 m to arp at 12:12
+`;
+
 interface Stroke {
   readonly at: number;
   readonly cut: number;
@@ -82,6 +99,21 @@ describe('inspecting after edits', () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it.each([...sources, UNCHECKED])('says the same when any entry is taken out, and put back (%#)', (text) => {
+    const own = { ...NO_FILES };
+    const whole = openDocument('day.trib', text);
+    const before = said(whole, own);
+    whole.starts.forEach((start, index) => {
+      const entry = text.slice(start, whole.starts[index + 1] ?? text.length);
+      const less = editDocument(whole, start, start + entry.length, '');
+      expect(said(less, own)).toEqual(said(openDocument('day.trib', less.text), { ...NO_FILES }));
+      const back = editDocument(less, start, start, entry);
+      expect(back.text).toBe(text);
+      expect(said(back, own)).toEqual(before);
+    });
+    expect(whole.starts.length).toBeGreaterThan(4);
   });
 
   // Where most of a day stays what it was, most of what was found in it is taken over: the case that must not go wrong.
