@@ -88,16 +88,18 @@ describe('a check that failed before another height was keyed', () => {
 
 describe('a diagnosis', () => {
   it('says every thing to look at, whether it cannot be told apart or stands alone', () => {
-    const { session, derivation } = inspect(
+    const subject = inspect(
       openDocument('day.trib', day('1.533', TYPE + check('OPEN', '08:25', -250))),
       NO_FILES,
     );
-    const [diagnosis] = diagnosesOf(session, derivation);
+    const [diagnosis] = diagnosesOf(subject.session, subject.derivation);
     const [group] = diagnosis?.groups ?? [];
     const [first] = group?.explanations ?? [];
     if (!diagnosis || !group || !first) throw new Error('250 mm have an explanation');
     const sentences = (looks: readonly string[], explanations = [first]) =>
-      toldDiagnosis({ ...diagnosis, groups: [{ explanations, looks }] }).map(({ message }) => message);
+      toldDiagnosis({ ...diagnosis, groups: [{ explanations, looks }] }, subject).map(
+        ({ message }) => message,
+      );
     expect(sentences(['the tape'])[0]).toMatch(/ Look at the tape[.]$/);
     expect(sentences(['the tape', 'the pole', 'the log'])[0]).toMatch(
       / Look at the tape; the pole; and the log[.]$/,
