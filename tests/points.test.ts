@@ -213,6 +213,32 @@ describe('tribrach points', () => {
     expect(readdirSync(at.path()).sort()).toEqual(['day.trib', 'pickup.csv']);
   });
 
+  it('lists what is assumed with digits that somebody would write', async () => {
+    const at = folder({ 'day.trib': SESSION + USUAL, 'pickup.csv': PICKUP });
+    const { printed } = await tribrach(['points', at.path('day.trib')]);
+    const assumed = printed.slice(printed.indexOf('## What this rests on'), printed.indexOf('## Files'));
+    // tan 10″ is 0.00004848 (common practice for a geoid that no model tells of).
+    expect(assumed).toContain('- slope of the geoid 0.00004848: ');
+    expect(assumed).not.toMatch(/\d{10}/);
+  });
+
+  it('says that it assumes how the geoid runs where the controller had another model than the job', async () => {
+    const withGeoids = (controllers: string) =>
+      SESSION.replace('  grid ', '  geoid       EGM96\n  grid ').replace(
+        'rover R1\n',
+        `rover R1\n  geoid       ${controllers}\n`,
+      );
+    const accounts = ['EGM96', '"other.gtx"'].map(async (controllers) => {
+      const at = folder({ 'day.trib': withGeoids(controllers) + USUAL, 'pickup.csv': PICKUP });
+      return (await tribrach(['points', at.path('day.trib')])).printed;
+    });
+    const [own, other] = await Promise.all(accounts);
+    expect(own).toContain('3 of 3 points');
+    expect(own).not.toContain('slope of the geoid');
+    expect(other).toContain('3 of 3 points');
+    expect(other).toContain('slope of the geoid');
+  });
+
   it('says why it cannot run', async () => {
     const at = folder({
       'day.trib': SESSION,

@@ -209,7 +209,7 @@ function spaceOf(
 }
 
 /** The job's model, unless the controller is said to have had another one. */
-function controllersGeoid(rover: Fate['rover'], { geoid, frame }: Derivation): GeoidModel | null {
+export function controllersGeoid(rover: Fate['rover'], { geoid, frame }: Derivation): GeoidModel | null {
   const named = rover?.geoid;
   if (named && named.name !== frame.job?.geoid?.name) return null;
   return isHole(geoid) ? null : geoid;

@@ -2,6 +2,7 @@
 import type { Derivation } from '../derive/derivation.ts';
 import { saidOf, type PointSet, type Repeated } from '../derive/points.ts';
 import { BEND_ASSUMPTIONS, GEOID_SLOPE } from '../derive/repair-bend.ts';
+import { controllersGeoid } from '../derive/repair-row.ts';
 import { type Remedy, type Repair, type RepairedCheck } from '../derive/repair.ts';
 import { POWER } from '../derive/trust-movement.ts';
 import { EPOCHS_LIMIT, PDOP_LIMIT, SATELLITES_LIMIT, shortfallsOf } from '../derive/trust-quality.ts';
@@ -203,7 +204,7 @@ function uncertainty({ derivation, tallies }: AccountOf): string[] {
   ];
 }
 
-function assumptions({ trust, derivation, repair, tallies }: AccountOf): string[] {
+function assumptions({ session, trust, derivation, repair, tallies }: AccountOf): string[] {
   const used = new Map<string, Assumed>();
   const add = (value: Assumed) => used.set(`${value.name} ${value.value}`, value);
   for (const { checks: all, smallest } of trust.rovers) {
@@ -219,7 +220,9 @@ function assumptions({ trust, derivation, repair, tallies }: AccountOf): string[
   }
   if (derivation.frame.confidence.origin === 'assumed') add(derivation.frame.confidence);
   if (repair.remedies.length > 0) BEND_ASSUMPTIONS.forEach(add);
-  if (repair.remedies.length > 0 && isHole(derivation.geoid)) add(GEOID_SLOPE);
+  const rover = ({ set }: Tally) => session.rovers.get(saidOf(set).by?.name ?? '') ?? null;
+  const withoutGeoid = tallies.some((tally) => controllersGeoid(rover(tally), derivation) === null);
+  if (repair.remedies.length > 0 && withoutGeoid) add(GEOID_SLOPE);
   for (const { set } of tallies) set.assumptions.forEach(add);
   const rovers = [
     ...new Set(tallies.map(({ set }) => saidOf(set).by?.name).filter((name) => name !== undefined)),
@@ -227,7 +230,7 @@ function assumptions({ trust, derivation, repair, tallies }: AccountOf): string[
   return [
     ...[...used.values()].map(
       (value) =>
-        `- ${escaped(value.name)} ${value.unit === '' ? String(value.value) : showValue(value)}: ${escaped(value.because)}`,
+        `- ${escaped(value.name)} ${value.unit === '' ? String(Number(value.value.toPrecision(4))) : showValue(value)}: ${escaped(value.because)}`,
     ),
     ...(rovers.length > 0
       ? [
