@@ -72,11 +72,17 @@ describe('each example of the vocabulary', () => {
     expect(missing).toEqual([]);
   });
 
-  const COMPLAINTS = /^(syntax\/(leftover|unknown|misplaced|wrong|repeated|value-range)|mark\/unknown|unit)/;
+  const COMPLAINTS =
+    /^(syntax\/(leftover|unknown|misplaced|wrong|repeated|duplicate|unclosed|value-range)|mark\/unknown|unit|angle)/;
+  /** Behind every character, quoted ones aside. */
+  const everywhere = (line: string) =>
+    Array.from({ length: line.length + 1 }, (_, start) => start).filter(
+      (start) => (line.slice(0, start).split('"').length - 1) % 2 === 0,
+    );
 
   it.each(examples)('is offered nothing that is not understood: $name', ({ above, line }) => {
-    const wrong = places(line).flatMap((start) => {
-      const before = above + line.slice(0, start) + (start === line.length ? ' ' : '');
+    const wrong = [...everywhere(line), -1].flatMap((start) => {
+      const before = above + (start < 0 ? `${line} ` : line.slice(0, start));
       return at(before).flatMap(({ label, text, start: from }) => {
         const typed = before.slice(0, from) + text;
         const inspection = inspected(`${typed}\n`);
@@ -110,7 +116,13 @@ describe('units', () => {
     expect(labels(`${setup}bubble 8`)).toEqual(['°', "'", '"', 'gon']);
     expect(labels(`${setup}bubble 8' / 2 `)).toEqual(['m', 'mm', 'cm', 'km', 'ft', 'usft', 'in']);
     expect(labels(`${setup}keyed position 41°09'N, 8°37'W, height 61.2 `)).not.toContain('°');
-    expect(labels(`${setup}keyed position 41°09'N, 8`)).toEqual(['°', "'", '"', 'gon']);
+    expect(labels(`${setup}keyed position 41°09'N, 8`)).toEqual(['°', 'gon']);
+    expect(labels(`${setup}keyed position 41°09'N, 8°37`)).toEqual(["'"]);
+    expect(labels(`${setup}keyed position 41°09'N, 8°37'26.27`)).toEqual(['"']);
+    expect(labels(`${setup}keyed position -41203.118`)).not.toContain('°');
+    expect(labels(`${setup}measured 1.284 m to foot, 48 m`)).toContain('mm');
+    expect(labels(`${setup}measured 1.284 m ± 2 m`)).toContain('mm');
+    expect(labels(`${job}stream from BASE\n  message 1`)).not.toContain('s');
     expect(labels(`${setup}plummet ± 1 `)).toContain('mm');
     expect(labels(`${setup}plummet ±1`)).toContain('mm');
     expect(labels(`${setup}measured ? `)).not.toContain('mm');

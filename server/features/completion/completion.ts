@@ -1,12 +1,13 @@
 /** What may stand where the cursor is: words, units, names with what they stand for, coordinate systems, times. */
 import { entryAt } from '../../../grammar/document.ts';
 import { wordEnd } from '../../../grammar/characters.ts';
-import type { Item, Line } from '../../../grammar/tree.ts';
+import type { Item, Line, Term } from '../../../grammar/tree.ts';
 import { UNITS } from '../../../grammar/units.ts';
 import { DETAILS, detailWord, ENTRIES, entryWord } from '../../../grammar/vocabulary.ts';
 import type { Inspection } from '../../inspect.ts';
 import { cursorAt, linesOf, type Cursor } from '../cursor.ts';
 import { NO_FILES, type Files } from '../../session/files.ts';
+import { offsetsOf } from '../../session/where.ts';
 import type { NameUse } from '../names.ts';
 import { expectedBehind, valuesBehind } from './expected.ts';
 import { offeredColumns } from './offered-columns.ts';
@@ -75,7 +76,8 @@ function firstWords(inspection: Inspection, head: string, offset: number): Offer
     const { says, example } = detail;
     return { kind: 'detail', label: detail.word, beside: says, says: `${says}\n\n${example}`, text, start };
   });
-  const opening = ENTRIES.map(({ word, says, example }): Offer => {
+  const wanted = ENTRIES.filter(({ word }) => word !== 'job' || !hasJobElsewhere(inspection, offset));
+  const opening = wanted.map(({ word, says, example }): Offer => {
     return {
       kind: 'entry',
       label: word,
@@ -86,6 +88,12 @@ function firstWords(inspection: Inspection, head: string, offset: number): Offer
     };
   });
   return indented ? details : [...opening, ...details];
+}
+
+/** A file has one job: once it stands, no second one is offered. */
+function hasJobElsewhere({ session }: Inspection, offset: number): boolean {
+  const job = session.job && offsetsOf(session, session.job.place);
+  return job !== null && !(job.start <= offset && offset <= job.end);
 }
 
 /** A detail's value starts in a column of its own. */
@@ -104,13 +112,33 @@ function whatIsBefore(
   if (!cursor || !line?.word) return null;
   const typed = /[^\s,"]*$/.exec(head)?.[0] ?? '';
   const start = offset - typed.length;
-  const items = line.items.filter((item) => cursor.start + item.end <= start);
+  const items = line.items.flatMap((item) => saidBefore(item, start - cursor.start));
   const word = detailWord(line.word.word)?.word ?? entryWord(line.word.word)?.word ?? line.word.word;
   const last = items.filter((item) => item.kind === 'word').at(-1);
   const after = last ? items.slice(items.indexOf(last) + 1) : items;
   const waiting = after.length === 0;
   const spot = spotAfter(items);
   return { cursor, word, items, spot, leading: waiting ? (last?.word ?? word) : '', typed, start, offset };
+}
+
+/** The item as far as it stands before what is being typed, which may be the unit of its last number. */
+function saidBefore(item: Item, end: number): Item[] {
+  if (item.end <= end) return [item];
+  if (item.kind !== 'sum') return [];
+  const last = item.terms.at(-1);
+  const cut = last && withoutUnit(last, end);
+  return cut ? [{ ...item, terms: [...item.terms.slice(0, -1), cut], end: cut.end }] : [];
+}
+
+function withoutUnit(term: Term, end: number): Term | null {
+  const measure = term.uncertainty ?? term.measure;
+  const part = measure?.parts.at(-1);
+  if (!measure || part?.unit?.start !== end) return null;
+  const bare = { ...part, unit: null, end: part.numeral.end };
+  const cut = { ...measure, parts: [...measure.parts.slice(0, -1), bare], end: bare.end };
+  return term.uncertainty
+    ? { ...term, uncertainty: cut, end: bare.end }
+    : { ...term, measure: cut, end: bare.end };
 }
 
 const lineWith = (cursor: Cursor, lineStart: number): Line | undefined =>
@@ -126,9 +154,15 @@ function behindFirstWord(before: Before, inspection: Inspection): Offer[] {
   if (['at', 'until', 'between', 'and'].includes(leading)) return offeredTimes(before, inspection);
   const units = offeredUnits(before);
   if (units.length > 0) return units;
-  const values = spot.atStart ? valuesBehind(word) : [];
+  const values = spot.atStart ? valuesBehind(word).filter(isFree(before, inspection)) : [];
   return [...values.map(offer('value', before)), ...goingOn(before)];
 }
+
+/** A radio that the notes have already is not begun a second time. */
+const isFree =
+  ({ word, cursor: { bound } }: Before, { session: { radios } }: Inspection) =>
+  (value: { readonly word: string }) =>
+    word !== 'radio' || [undefined, bound].includes(radios.get(value.word));
 
 /** Words that may stand just here. */
 const goingOn = (before: Before): Offer[] =>
@@ -151,12 +185,30 @@ function offeredUnits({ word, typed, start, offset, spot, cursor }: Before): Off
   const { last, behindNumber } = spot;
   const measures = expectedBehind(word).measures(spot);
   const fitting = UNITS.filter((unit) => measures.includes(unit.measures));
-  const attached = /^(?:\+-|\+\/-|[+\-\u2212±])?\d+(?:\.\d+)?/.exec(typed)?.[0];
-  if (attached !== undefined) return unitOffers(fitting, start + attached.length, offset, true);
+  const attached =
+    /^(?:(?:\+-|\+\/-|[+\-\u2212±])?\d+(?:\.\d+)?|\d+°(?:\d+['\u2032])?\d+(?:\.\d+)?)(?=\p{L}*$)/u.exec(
+      typed,
+    )?.[0];
+  if (attached !== undefined) {
+    const fits = fitting.filter(({ unit }) => goesOn(unit, attached, word));
+    return unitOffers(fits, start + attached.length, offset, true);
+  }
   if (!last || !behindNumber || !isWordLike(typed)) return [];
   const gap = start - (cursor.start + last.end);
-  return gap <= 1 ? unitOffers(fitting, start, offset, false) : [];
+  const number = cursor.entry.text.slice(last.start, last.end);
+  // Behind a blank a mark of seconds would open a text.
+  const apart = fitting.filter(({ unit }) => !/['"]/.test(unit) && goesOn(unit, number, word));
+  return gap <= 1 ? unitOffers(apart, start, offset, false) : [];
 }
+
+/** Of the units of an angle: minutes stand behind degrees, seconds behind minutes, and a coordinate's angle has no sign. */
+function goesOn(unit: string, number: string, word: string): boolean {
+  if (number.includes('°')) return unit === (/['\u2032]/.test(number) ? '"' : "'");
+  if (!COORDINATES.includes(word)) return true;
+  if (unit === "'" || unit === '"') return false;
+  return /^\d/.test(number) || (unit !== '°' && unit !== 'gon');
+}
+const COORDINATES = ['position', 'keyed', 'observed', 'autonomous'];
 
 const isWordLike = (typed: string) => typed === '' || wordEnd(typed, 0) === typed.length;
 

@@ -254,13 +254,13 @@ const EXPECTED: Readonly<Record<string, Expected>> = {
   power: phrase([], 'power'),
   aerial: phrase([], 'length'),
   clearance: phrase([], 'length'),
-  message: phrase(
-    [
+  message: {
+    words: [
       told('every', 'how often it is sent', onwards),
       told('after', 'its turn: how long after the others', quantity, since('every')),
     ],
-    'time',
-  ),
+    measures: ({ said }) => (said.has('every') ? ['time'] : []),
+  },
   tracked: phrase([
     ...CONSTELLATIONS.map((word) => told(word, 'its satellites', listed)),
     told('signals', 'of each satellite', counted, ({ items }) => items.at(-2)?.kind !== 'word'),
