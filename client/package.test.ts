@@ -67,3 +67,28 @@ describe('the packaged extension', () => {
     return strFromU8(bytes);
   }
 });
+
+describe('the manifest', () => {
+  const { contributes } = JSON.parse(readFileSync('package.json', 'utf8')) as {
+    readonly contributes: {
+      readonly commands: readonly { readonly command: string; readonly title: string }[];
+      readonly walkthroughs: readonly { readonly steps: readonly { readonly description: string }[] }[];
+    };
+  };
+  const commands = contributes.commands.map(({ command }) => command);
+
+  it('names each command and each title once', () => {
+    const titles = contributes.commands.map(({ title }) => title);
+    expect(commands).toEqual([...new Set(commands)]);
+    expect(titles).toEqual([...new Set(titles)]);
+  });
+
+  it('leads from its walkthrough to commands that there are', () => {
+    const steps = contributes.walkthroughs.flatMap((walkthrough) => walkthrough.steps);
+    const led = steps.flatMap(({ description }) => [...description.matchAll(/command:([\w.]+)/g)]);
+    expect(led.length).toBeGreaterThan(4);
+    expect(led.map(([, command]) => command).filter((command) => !commands.includes(command ?? ''))).toEqual(
+      [],
+    );
+  });
+});
