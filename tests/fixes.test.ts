@@ -24,6 +24,29 @@ describe('a fix never writes a fact', () => {
   });
 });
 
+describe('a fix puts right what it is offered for', () => {
+  const again = ({ session: { document } }: Inspection, text: string) =>
+    document.path === 'session.trib' ? inspectText(text) : inspectSample({ file: document.path, text });
+  const ABOUT_WRITING = /^(?:syntax\/(?!open-value)|unit\/missing|unit\/slip|angle\/|number\/decimal-comma)/;
+  const countOf = ({ findings }: Inspection, code: string) =>
+    findings.filter((finding) => finding.code === code).length;
+
+  it.each(offering)('and leaves no line worse written: %s', (_, inspection) => {
+    for (const { code, fixes } of inspection.findings)
+      for (const fix of fixes) {
+        const text = textAfter(inspection, fix);
+        if (text === null) continue;
+        const after = again(inspection, text);
+        expect(countOf(after, code), fix.title).toBeLessThan(countOf(inspection, code));
+        const worse = after.findings.filter(
+          (found) =>
+            ABOUT_WRITING.test(found.code) && countOf(inspection, found.code) < countOf(after, found.code),
+        );
+        expect(worse.map((found) => `${fix.title}: ${found.code}`)).toEqual([]);
+      }
+  });
+});
+
 describe('a coordinate without unit and letter', () => {
   const offers = (typed: string) =>
     inspectText(`mark B\n  position ${typed}\n`)

@@ -119,12 +119,14 @@ function checksDisagree({ setup, states, by }: KeyedDifference, { derivation }: 
 }
 
 /** Nobody but the surveyor knows what was keyed afterwards and when: the line has open values only. */
-function lineForLater({ field, place }: KeyedDifference): Fix {
-  const value = {
-    antennaHeight: 'antenna-height ?, at ?',
-    height: 'height ?, at ?',
-    position: 'position ?, at ?',
-  }[field];
+function lineForLater({ field, place, named }: KeyedDifference): Fix {
+  const open = { antennaHeight: 'antenna-height ?', height: 'height ?', position: 'position ?' };
+  // What one slip spoilt together is keyed anew together.
+  const together = field === 'antennaHeight' ? [] : (named?.fields ?? []);
+  const fields = (['position', 'height', 'antennaHeight'] as const).filter(
+    (one) => one === field || (one !== 'antennaHeight' && together.includes(one)),
+  );
+  const value = [...fields.map((one) => open[one]), 'at ?'].join(', ');
   return {
     title: 'Add a line for what was keyed in its stead',
     edits: [addedDetail(place.path, place.entry, 'keyed', value)],
