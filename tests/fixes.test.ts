@@ -70,6 +70,18 @@ describe('a coordinate without unit and letter', () => {
   });
 });
 
+describe('a letter among the digits', () => {
+  it.each([
+    'mark A\n  position -412O3.118 m E, 5 m N',
+    'rover R\n  pole 2.O00 m to arp',
+    `mark A\n  position 41°O9'08.2"N, 8°W`,
+  ])('leaves nothing that a fix could read as a number: %s', (text) => {
+    const { findings } = inspectText(`job "x"\n  grid EPSG:3763\n${text}\n`);
+    expect(findings.length).toBeGreaterThan(0);
+    expect(findings.flatMap(({ fixes }) => fixes)).toEqual([]);
+  });
+});
+
 describe('a comma between digits', () => {
   it.each([
     ['mark A\n  height 6,284 m orthometric', ['6.284', '6284']],
@@ -159,6 +171,10 @@ describe('text without its quotes', () => {
   it('is not looked for where a word of the line may be meant, or a value', () => {
     expect(unquoted('event disturbance att 11:10')).toEqual(['event disturbance at 11:10']);
     expect(unquoted('mark PM-14 6.284 m')).toEqual([]);
+  });
+  it('is not looked for where the text stands behind it', () => {
+    const { findings } = inspectText('job "x"\n  observer Okafor "R."\n');
+    expect(findings.map(({ code, fixes }) => [code, fixes.length])).toEqual([['syntax/leftover', 0]]);
   });
   it('still misses where nothing stands', () => {
     const { findings } = inspectText('hazard\nhazard ?\n');

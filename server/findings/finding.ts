@@ -1,5 +1,6 @@
 /** What a finding is, and what a kind of finding must be able to do: find evidence, tell it, and where possible mend it. */
 import type { Place } from '../../grammar/tree.ts';
+import { unitNamed } from '../../grammar/units.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { Session } from '../session/session.ts';
 import { short } from './words.ts';
@@ -90,6 +91,12 @@ export function kind<Evidence extends { readonly place: Place }>(of: FindingKind
       }));
     },
   };
+}
+
+/** Nothing is run into what stands here but a unit, so that a reading put in its place stays what it is. */
+export function standsAlone({ entry: { text }, start, end }: Place): boolean {
+  const behind = /^[\p{L}\p{Nd}]*/u.exec(text.slice(end))?.[0] ?? '';
+  return !/[\p{L}\p{Nd}.]$/u.test(text.slice(0, start)) && (behind === '' || unitNamed(behind) !== undefined);
 }
 
 /** One fix for each reading of what was typed: it changes how a fact is written, and the user picks which. */

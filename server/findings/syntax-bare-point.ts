@@ -1,6 +1,6 @@
 /** A number that starts or ends with its decimal point. */
 import { short } from './words.ts';
-import { kind, readingFixes } from './finding.ts';
+import { kind, readingFixes, standsAlone } from './finding.ts';
 import { letterSlips } from './remarks.ts';
 
 export const syntaxBarePoint = kind({
@@ -10,5 +10,5 @@ export const syntaxBarePoint = kind({
     severity: 'error',
     message: `${short(slip.typed)} has no digit on one side of its point, so a digit may be missing, and it counts as missing. Write the digits on both sides.`,
   }),
-  mend: ({ place, slip }) => readingFixes(place, slip.readings),
+  mend: ({ place, slip }) => (standsAlone(place) ? readingFixes(place, slip.readings) : []),
 });

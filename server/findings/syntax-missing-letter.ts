@@ -1,6 +1,6 @@
 /** A coordinate that does not say which way it counts. */
 import { short } from './words.ts';
-import { kind, readingFixes } from './finding.ts';
+import { kind, readingFixes, standsAlone } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
 
 export const syntaxMissingLetter = kind({
@@ -10,5 +10,5 @@ export const syntaxMissingLetter = kind({
     severity: 'error',
     message: `${short(typed)} does not say whether it is east or north, or in which hemisphere, so the position counts as missing. Write N, S, E or W behind it.`,
   }),
-  mend: ({ place, readings }) => readingFixes(place, readings),
+  mend: ({ place, readings }) => (standsAlone(place) ? readingFixes(place, readings) : []),
 });

@@ -1,5 +1,5 @@
 /** A number that stands where a quantity belongs, without its unit. */
-import { kind, readingFixes } from './finding.ts';
+import { kind, readingFixes, standsAlone } from './finding.ts';
 import { remarksAbout } from './remarks.ts';
 import { sentence } from './words.ts';
 
@@ -10,5 +10,5 @@ export const unitMissing = kind({
     severity: 'error',
     message: `${sentence(measures)} is ${typed}, without a unit. A bare number could be ${readings.some((reading) => reading.endsWith('°')) ? 'degrees, metres or feet' : 'metres, millimetres or feet'}, so nothing is computed from it. Write the unit that was read.`,
   }),
-  mend: ({ place, readings }) => readingFixes(place, readings),
+  mend: ({ place, readings }) => (standsAlone(place) ? readingFixes(place, readings) : []),
 });

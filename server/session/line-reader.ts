@@ -97,8 +97,9 @@ export class LineReader {
     const near = first?.kind === 'word' ? nearest(first.word, words) : [];
     const unquoted = near.length > 0 ? [] : this.unquoted(words);
     const [from, to] = [unquoted[0], unquoted[unquoted.length - 1]];
+    const misplaced = this.line.items.slice(this.index).some(({ kind }) => kind === 'text');
     this.index = this.line.items.length;
-    if (this.noText?.needed && !from) this.missing('text in double quotes');
+    if (this.noText?.needed && !from && !misplaced) this.missing('text in double quotes');
     if (!first || !last) return;
     const span = { start: first.start, end: last.end };
     const remark: Remark = { about: 'leftover', place: this.at(span), typed: this.typed(span), near };
@@ -118,6 +119,8 @@ export class LineReader {
       (item) =>
         item.kind === 'date' || item.kind === 'text' || (item.kind === 'word' && words.includes(item.word)),
     );
+    // The text stands behind it, where it is not looked for.
+    if (rest[end]?.kind === 'text') return [];
     return end === -1 ? rest : rest.slice(0, end);
   }
 
