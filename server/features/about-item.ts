@@ -61,7 +61,8 @@ function systemSays(name: string): string | null {
   const system = systemOf(name);
   if (isRefusal(system)) return waySays(name) ?? system.refused;
   const caution = 'datum' in system ? (system.datum.caution ?? '') : '';
-  const area = 'area' in system && system.area ? ` Area of use: ${system.area.name}.` : '';
+  const area =
+    'area' in system && system.area ? ` Area of use: ${system.area.name.replace(/[.]$/, '')}.` : '';
   return `${name}: ${system.name}.${area} ${caution}`.trim();
 }
 

@@ -101,7 +101,10 @@ function storiesOn({ bound, line }: Cursor, inspection: Inspection): HoverBlock[
       title: titleOf(value),
       lines: explain(value, tell),
     })),
-    ...reasons.map((reason): HoverBlock => ({ kind: 'says', text: `Not known: ${reason}.` })),
+    ...reasons.map((reason): HoverBlock => ({
+      kind: 'says',
+      text: `Not known: ${reason.replace(/[.]$/, '')}.`,
+    })),
   ];
 }
 
