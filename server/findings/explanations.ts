@@ -377,7 +377,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
       'A number that was keyed is not the right one. Where a slip gives the very number, the finding names it: another mark, another datum or zone, what was keyed the day before.',
     hurts: 'Everything that the rover measures is off by the same vector, and nothing at the rover shows it.',
     remedy:
-      'Key the right number, note when (`keyed … at 09:05`), and shift the points that were measured before. What was keyed is a fact of the day and stays in the notes. The fix adds a line with open values for what was keyed later, if anything was.',
+      'Key the right number, note when (`keyed … at 09:05`), and shift the points that were measured before. What was keyed is a fact of the day and stays in the notes. The fix adds a line with open values for what was keyed later, if anything was. A receiver that is told a rounded number sends that: where only the note is rounded, write what was keyed in full.',
   },
   'position/not-keyed': {
     means: 'The setup is over, and the notes do not say which position the receiver was told.',

@@ -31,7 +31,7 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
   const leads = !together || difference.field === named.fields[0];
   return {
     severity: 'error',
-    message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${advice(difference, subject)}`,
+    message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${difference.rounded ? 'If only the note is rounded, write what was keyed in full. ' : ''}${advice(difference, subject)}`,
     causes: together ? [...key('horizontal'), ...key('up')] : key(own),
     follows: [
       // What was broadcast is told by a recording, and the note of what was keyed is then the lesser matter.
@@ -65,13 +65,13 @@ function asSomeReading({ setup, keyed }: KeyedDifference): boolean {
 /** A single reading, to the 99 % of the usual tape, metres. */
 const ONE_READING = 0.003;
 
-function saidDifference({ field, keyed, right, by, setup }: KeyedDifference): string {
+function saidDifference({ field, keyed, right, by, setup, atAntenna }: KeyedDifference): string {
   if ('up' in by && keyed !== null && right !== null) {
     const what = field === 'antennaHeight' ? 'antenna height' : 'ellipsoidal height';
     const rightly =
       field === 'antennaHeight'
         ? `the tape gives ${metres(right)}`
-        : `${setup.mark?.mark.name ?? 'the mark'} has ${metres(right)}`;
+        : `${atAntenna ? 'with no antenna height it is that of the antenna, which' : (setup.mark?.mark.name ?? 'the mark')} has ${metres(right)}`;
     return `The ${what} was keyed as ${metres(keyed)}, and ${rightly}: ${showLength(Math.abs(by.up))} too ${by.up > 0 ? 'high' : 'low'}.`;
   }
   if ('up' in by)

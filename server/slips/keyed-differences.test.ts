@@ -46,6 +46,54 @@ ${keyed.map((line) => `  keyed       ${line}\n`).join('')}`;
 const slips = (keyed: readonly string[], readings = '') =>
   differences(keyed, readings).map(({ field, named }) => [field, named?.slip.name ?? null]);
 
+describe('the height of the antenna itself, with an antenna height of nothing', () => {
+  const keyed = (height: string, antenna: string) =>
+    differences([
+      `position ${POSITION}, height ${height} m ellipsoidal`,
+      `antenna-height ${antenna} m to arp`,
+    ]);
+
+  it.each(['62.734', '62.735'])('of %s m is right', (height) => {
+    expect(keyed(height, '0.000')).toEqual([]);
+  });
+  it('is told as one number where it is wrong', () => {
+    // 61.201 + 1.5331 = 62.7341 m.
+    const [one, ...more] = keyed('62.484', '0');
+    expect(more).toEqual([]);
+    expect(one).toMatchObject({ field: 'height', atAntenna: true, keyed: 62.484, named: null });
+    expect(one?.right).toBeCloseTo(62.7341, 3);
+    expect(one && 'up' in one.by ? one.by.up : NaN).toBeCloseTo(-0.2501, 3);
+  });
+  it('is not meant where the mark has its height', () => {
+    expect(keyed('61.201', '0.000')).toMatchObject([{ field: 'antennaHeight', named: null }]);
+  });
+  it('is not meant where some antenna height was keyed', () => {
+    expect(keyed('61.451', '1.333').map(({ field }) => field)).toEqual(['height', 'antennaHeight']);
+  });
+});
+
+describe('a rounded number', () => {
+  const place = `position ${POSITION}, `;
+  it.each([
+    ['antenna-height 2 m to arp', 'antennaHeight'],
+    ['antenna-height 1.6 m to arp', 'antennaHeight'],
+    ['antenna-height 6 ft to arp', 'antennaHeight'],
+    [`${place}height 62 m ellipsoidal`, 'height'],
+    [`${place}height 61.3 m ellipsoidal`, 'height'],
+    [`position 41°09'08.2"N, 8°37'26.3"W, height 61.201 m ellipsoidal`, 'position'],
+    ['position -41203 m E, 164905 m N, height 61.201 m ellipsoidal', 'position'],
+  ])('was sent as it was keyed: %s', (line, field) => {
+    expect(differences([line])).toMatchObject([{ field, rounded: true, named: null }]);
+  });
+  it.each([
+    'antenna-height 1.53 m to arp',
+    `${place}height 61.2 m ellipsoidal`,
+    `position 41°09'08.1829"N, 8°37'26.2708"W, height 61.201 m ellipsoidal`,
+  ])('is right where that makes no centimetre: %s', (line) => {
+    expect(differences([line])).toEqual([]);
+  });
+});
+
 describe('an antenna height', () => {
   it.each(['1.533 m', '1.532 m', '1.534 m', '5.030 ft', '1533 mm', '1.53 m'])('of %s is right', (height) => {
     expect(slips([`antenna-height ${height} to arp`])).toEqual([]);

@@ -37,6 +37,10 @@ export interface KeyedDifference {
   readonly right: number | null;
   readonly keyed: number | null;
   readonly named: Recognised | null;
+  /** The height is that of the antenna, keyed with an antenna height of nothing: `right` is that of the antenna, too. */
+  readonly atAntenna?: boolean;
+  /** By no more than the last digit typed: either the receiver was told a rounded number, or only the note has one. */
+  readonly rounded?: boolean;
 }
 
 export interface Recognised {
@@ -71,7 +75,7 @@ function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): 
   const seen = new Set<object>();
   return setup.keyed.flatMap((keyed) => {
     const situation = situationOf(setup, keyed, session, derivation);
-    const wrong = FIELDS.flatMap((field) => difference(field, keyed, situation));
+    const wrong = differences(keyed, situation);
     const named = recognise(wrong, situation);
     return wrong.flatMap((one) => {
       const typed = typedField(one.field, keyed);
@@ -100,7 +104,7 @@ function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): 
 const wronglyKeyed = foundInEach((setup: SetupValues, frame: Frame) => {
   const rightly = setup.keyed.every((keyed) => {
     const numbers = { setup, right: rightNumbers(setup, keyed, frame) };
-    return FIELDS.every((field) => difference(field, keyed, numbers).length === 0);
+    return differences(keyed, numbers).length === 0;
   });
   return rightly ? [] : [setup];
 });
@@ -112,13 +116,44 @@ function typedField(field: Field, { state }: KeyedValues): object | null {
   return field === 'height' ? (state.height ?? state.position) : state.position;
 }
 
-type Found = Pick<KeyedDifference, 'field' | 'place' | 'by' | 'right' | 'keyed'> & {
+type Found = Pick<KeyedDifference, 'field' | 'place' | 'by' | 'right' | 'keyed' | 'atAntenna' | 'rounded'> & {
   readonly digit: number;
   readonly typed: string | null;
 };
 
+/** A receiver sends what it was told: what a rounded number leaves out is an error as any other beyond this, metres. */
+const ROUNDING = 0.01;
+
+/** How far what was keyed may be off for its last digit alone. */
+const leftOut = (digit: number) => Math.max(ROUNDED, Math.min(digit, ROUNDING));
+
+/** What is off by no more than its last digit came of no slip, however many would then fit. */
+const roundedBy = (off: number, digit: number) =>
+  off <= digit ? { digit: leftOut(digit), rounded: true } : { digit };
+
 /** A base and what it should have been told, whatever else the day was. */
 type Numbers = Pick<Situation, 'setup' | 'right'>;
+
+/** The height of the antenna may be keyed as it is, with an antenna height of nothing: only what both come to is sent. */
+function differences(keyed: KeyedValues, numbers: Numbers): Found[] {
+  const found = FIELDS.flatMap((field) => difference(field, keyed, numbers));
+  const [height, antenna] = (['height', 'antennaHeight'] as const).map((field) =>
+    found.find((one) => one.field === field),
+  );
+  if (!height || !antenna || !('up' in height.by) || !('up' in antenna.by)) return found;
+  const up = height.by.up + antenna.by.up;
+  const others = found.filter((one) => one !== height && one !== antenna);
+  const allowed = Math.max(
+    leftOut(height.digit),
+    leftOut(antenna.digit),
+    SURELY * numbers.right.antennaHeightSigma,
+  );
+  if (Math.abs(up) <= allowed) return others;
+  const isNothing = numberOf(keyed.antennaHeight) === 0;
+  if (!isNothing || Math.abs(up) >= Math.abs(height.by.up) || height.right === null || antenna.right === null)
+    return found;
+  return [...others, { ...height, by: { up }, right: height.right + antenna.right, atAntenna: true }];
+}
 
 function difference(field: Field, keyed: KeyedValues, situation: Numbers): Found[] {
   if (field === 'position') return positionDifference(keyed, situation);
@@ -131,7 +166,7 @@ function antennaDifference(keyed: KeyedValues, { right, setup }: Numbers): Found
   if (!field || told === null || right.tapedHeight === null) return [];
   const digit = lastDigit(field.value) ?? 0;
   const up = told - right.toArp - right.tapedHeight;
-  const allowed = Math.max(digit, ROUNDED, SURELY * right.antennaHeightSigma);
+  const allowed = Math.max(leftOut(digit), SURELY * right.antennaHeightSigma);
   if (Math.abs(up) <= allowed || asTapedLater(told, allowed, keyed, setup)) return [];
   const typed = typedNumber(field.value);
   return [
@@ -141,7 +176,7 @@ function antennaDifference(keyed: KeyedValues, { right, setup }: Numbers): Found
       by: { up },
       right: right.tapedHeight,
       keyed: told - right.toArp,
-      digit,
+      ...roundedBy(Math.abs(up), digit),
       typed,
     },
   ];
@@ -173,9 +208,15 @@ function heightDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[
   const digit = lastDigit(keyed.state.height?.value) ?? 0;
   const model = setup.tell.coarse ? COARSE : restsOnModel(setup) ? BETWEEN_GRIDS : 0;
   const up = told - right.height;
-  if (Math.abs(up) <= Math.max(digit, ROUNDED, model)) return [];
+  if (Math.abs(up) <= Math.max(leftOut(digit), model)) return [];
   const typed = typedNumber(keyed.state.height?.value);
-  return [{ field: 'height', place, by: { up }, right: right.height, keyed: told, digit, typed }];
+  return [
+    {
+      ...{ field: 'height', place, by: { up }, right: right.height, keyed: told },
+      ...roundedBy(Math.abs(up), digit),
+      typed,
+    },
+  ];
 }
 
 function positionDifference(keyed: KeyedValues, { right }: Numbers): Found[] {
@@ -194,7 +235,7 @@ function positionDifference(keyed: KeyedValues, { right }: Numbers): Found[] {
     return position.form === 'geographic' ? digit * METRES_IN_A_DEGREE : digit;
   });
   const digit = Math.max(...digits);
-  if (Math.hypot(east, north) <= Math.max(digit, ROUNDED)) return [];
+  if (Math.hypot(east, north) <= leftOut(digit)) return [];
   return [
     {
       field: 'position',
@@ -202,7 +243,7 @@ function positionDifference(keyed: KeyedValues, { right }: Numbers): Found[] {
       by: { east, north },
       right: null,
       keyed: null,
-      digit,
+      ...roundedBy(Math.hypot(east, north), digit),
       typed: null,
     },
   ];
@@ -305,6 +346,8 @@ function fitOf(found: Found, told: Told, { keyed, right }: Situation): number | 
   }
   const number = found.field === 'height' ? told.height : told.antennaHeight;
   if (number === undefined || found.keyed === null || found.right === null) return null;
+  // Nothing is no number in another unit, however small a right one is in it.
+  if (found.keyed === 0) return null;
   if (Math.abs(number - found.right) < SURELY * spread.up || spread.up > ANY) return null;
   const times = Math.max(1, Math.abs(number / found.right));
   const sigma = found.field === 'antennaHeight' ? right.antennaHeightSigma : 0;
