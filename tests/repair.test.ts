@@ -12,7 +12,7 @@ import { inspect } from '../server/inspect.ts';
 import { metres } from '../server/quantities/brands.ts';
 import { isRefusal } from '../server/quantities/refusal.ts';
 import { sessionRepair } from '../server/record/points-repair.ts';
-import type { Files } from '../server/session/files.ts';
+import { NO_FILES, type Files } from '../server/session/files.ts';
 import { ask, isInstalled, say } from './reference/proj-tools.ts';
 import { broadcastArp } from './simulation/base.ts';
 import { drawScene, liveDay, liveSilently, type Day, type Scene } from './simulation/day.ts';
@@ -587,6 +587,41 @@ describe('points are left as they are', () => {
       expect(found[index]?.first).toBeCloseTo(first, 4);
       expect(found[index]?.second).toBeCloseTo(second, 4);
     });
+  });
+
+  it('where the tripod was set anew and the receiver was told what was taped then, whether or not it was checked', () => {
+    const rows = ['08:40', '14:00'].map(
+      (time, index) => `  row P${index}, -40990.120, 165002.331, 5.870, ${time}`,
+    );
+    const text = `job "Set anew"
+  date        2026-05-19
+  clock       UTC+01:00
+  grid        EPSG:3763
+mark PM-14
+  position    -41203.118 m E, 164904.902 m N
+  height      6.284 m orthometric
+  separation  54.917 m
+setup BASE on PM-14 at 07:50 until 15:40
+  measured    1.500 m to arp, at 07:52
+  keyed       position -41203.118 m E, 164904.902 m N, height 61.201 m ellipsoidal
+  keyed       antenna-height 1.500 m to arp
+  measured    1.600 m to arp, at 12:02
+  keyed       antenna-height 1.600 m to arp at 12:03
+event re-level at 12:00
+points
+  from        BASE
+  state       as-broadcast
+  columns     name, east m, north m, height m orthometric, time local
+${rows.join('\n')}
+`;
+    const { session, derivation } = inspect(openDocument('day.trib', text), NO_FILES);
+    const { repairer } = sessionRepair(session, derivation);
+    const heights: number[] = [];
+    for (const set of derivation.points) {
+      const repairRow = repairer(set);
+      set.read((row) => heights.push(repairRow(row).third));
+    }
+    expect(heights).toEqual([5.87, 5.87]);
   });
 
   it('without a time are repaired where the whole day had one error, and not where it changed', () => {

@@ -52,6 +52,28 @@ export interface AntennaHeight {
 export interface ReadingGroup {
   readonly readings: readonly Reading[];
   readonly arp: Value;
+  readonly phaseCentre: Maybe<Value>;
+}
+
+/** The height of the antenna while it stood at one height. */
+export type Standing = Pick<AntennaHeight, 'arp' | 'phaseCentre'> & {
+  /** When it was first taped so; null for how the base began. */
+  readonly since: number | null;
+  /** The tripod was levelled anew before; else it may only have sunk, and the receiver went on with what it was told. */
+  readonly anew: boolean;
+};
+
+/** How the base began, and each height that was taped later. */
+export function standingsOf(height: AntennaHeight, relevelled: readonly number[]): Standing[] {
+  const { arp, phaseCentre, groups } = height;
+  const again = groups.slice(1).flatMap((group, index): Standing[] => {
+    const before = groups[index]?.readings.at(-1)?.instant ?? null;
+    const since = group.readings[0]?.instant ?? null;
+    if (before === null || since === null) return [];
+    const { arp, phaseCentre } = group;
+    return [{ arp, phaseCentre, since, anew: relevelled.some((at) => before <= at && at <= since) }];
+  });
+  return [{ arp, phaseCentre, since: null, anew: true }, ...again];
 }
 
 /** Readings further apart than this, or with an event between them, are of different times. */
@@ -80,10 +102,10 @@ export function antennaHeight(
     COMMON_SIGMA,
     'the readings share a tape and a person (common practice)',
   );
-  const groups = grouped(usable, events).map((group) => ({
-    readings: group,
-    arp: weighed(group, common, setup.name),
-  }));
+  const groups = grouped(usable, events).map((group): ReadingGroup => {
+    const arp = weighed(group, common, setup.name);
+    return { readings: group, arp, phaseCentre: phaseCentreOf(arp, antenna, setup) };
+  });
   const arp =
     groups[0]?.arp ??
     fixedHeight(setup, antenna, extensions) ??

@@ -102,6 +102,7 @@ const setupsOf = answersFrom(
         orNull<MarkValues>(mark),
         orNull<CalibratedAntennaOf>(antenna)?.antenna ?? null,
         events.instants,
+        events.relevelled,
         surroundings,
       ),
   ),
@@ -155,13 +156,20 @@ const surfacesOf = remembered(
 
 interface EventInstants {
   readonly instants: readonly number[];
+  /** Those at which the tripod was levelled anew. */
+  readonly relevelled: readonly number[];
 }
-const instantsOf = remembered((events: Session['events'], job: Job | Nothing): EventInstants => ({
-  instants: events
-    .map((event) => instantOf(event.at, orNull<Job>(job)))
-    .filter((instant) => instant !== null)
-    .sort((one, other) => one - other),
-}));
+const instantsOf = remembered((events: Session['events'], job: Job | Nothing): EventInstants => {
+  const inOrder = (some: Session['events']) =>
+    some
+      .map((event) => instantOf(event.at, orNull<Job>(job)))
+      .filter((instant) => instant !== null)
+      .sort((one, other) => one - other);
+  return {
+    instants: inOrder(events),
+    relevelled: inOrder(events.filter(({ what }) => what === 're-level')),
+  };
+});
 
 /** Events that name no setup happened to all of them. */
 const eventsBySetup = remembered((events: Session['events'], job: Job | Nothing) => {

@@ -75,14 +75,19 @@ export function captureValues(
     const from = index === 0 ? null : clock.instant(sighting.first.time);
     const until = clock.instant(sightings[index + 1]?.first.time);
     const span = { from: clock.instant(sighting.first.time), until: clock.instant(sighting.last.time) };
-    const values = broadcastValues(sighting, station, { from, until }, setup, file, frame);
+    const sent = broadcastValues(sighting, station, { from, until }, file, frame);
+    const beside = besideNotes(sent, span, setup);
+    const wanted = beside.noted?.wanted ?? {
+      standing: { ...setup.height, since: null, anew: true },
+      arp: setup.arp,
+    };
     return {
       sighting,
-      values,
+      values: { ...sent, wanted, ...errorOf(sent.broadcast, wanted.arp, setup) },
       from,
       until,
       inTurn: sightings.some((other) => isInTurn(sighting, other)),
-      ...besideNotes(values, span, setup),
+      ...beside,
     };
   });
   return { file, refused: null, capture, station, positions, otherDay: clock.otherDay };
@@ -182,10 +187,9 @@ function broadcastValues(
   { value: { position, antennaHeight } }: Sighting<BroadcastPosition>,
   { station }: CapturedStation,
   span: { readonly from: number | null; readonly until: number | null },
-  setup: SetupValues,
   file: Quoted,
   frame: Frame,
-): KeyedValues {
+): Broadcast {
   const message = antennaHeight === undefined ? 1005 : 1006;
   const { place } = file;
   const read = (name: string, value: number) =>
@@ -221,10 +225,12 @@ function broadcastValues(
     height: markHeight(arp, height),
     antennaHeight: height,
     broadcast,
-    ...errorOf(broadcast, setup),
     recorded: file,
   };
 }
+type Broadcast = Omit<KeyedValues, 'wanted' | 'broadcast' | 'east' | 'north' | 'up'> & {
+  readonly broadcast: Readonly<Record<'x' | 'y' | 'z', Value>>;
+};
 
 const stateOf = (span: Pick<KeyedState, 'from' | 'until'>): KeyedState => ({
   number: 1,
@@ -246,7 +252,7 @@ function markHeight(arp: Maybe<Located>, antennaHeight: Maybe<Value>): Maybe<Val
 }
 
 /** Broadcast minus true ARP, in the mark's horizon. */
-function errorOf(broadcast: { x: Value; y: Value; z: Value }, { arp, mark }: SetupValues) {
+function errorOf(broadcast: Broadcast['broadcast'], arp: SetupValues['arp'], { mark }: SetupValues) {
   const missing = (because: ReturnType<typeof hole>) => ({ east: because, north: because, up: because });
   if (isHole(arp)) return missing(arp);
   if (!mark || isHole(mark.located)) return missing(hole('the setup stands on no known mark'));
@@ -284,7 +290,7 @@ const placeOf = ({ latitude, longitude }: Located): Geographic => ({
 
 /** The state of the notes that it agrees with, else the one that was in force for most of the time. */
 function besideNotes(
-  values: KeyedValues,
+  values: Broadcast,
   seen: { readonly from: number | null; readonly until: number | null },
   { keyed }: SetupValues,
 ): Pick<CapturedPosition, 'agrees' | 'noted' | 'fromNoted'> {
@@ -311,8 +317,8 @@ function overlap(
   return from === -Infinity && until === Infinity ? Infinity : until - from;
 }
 
-function vectorFrom(noted: KeyedValues, { broadcast, located }: KeyedValues): Topocentric | null {
-  if (isHole(noted.broadcast) || isHole(broadcast) || isHole(located)) return null;
+function vectorFrom(noted: KeyedValues, { broadcast, located }: Broadcast): Topocentric | null {
+  if (isHole(noted.broadcast) || isHole(located)) return null;
   return topocentricOf(placeOf(located), {
     x: metres(broadcast.x.value - noted.broadcast.x.value),
     y: metres(broadcast.y.value - noted.broadcast.y.value),

@@ -72,3 +72,39 @@ describe('keyed states', () => {
     expect(keyed[0]?.state.until).toBe(midnight + (7 * 60 + 31) * 60);
   });
 });
+
+describe('a tripod that was set anew', () => {
+  const first = `${GRID}\n  keyed antenna-height 1.500 m to arp\n`;
+  const taped = '  measured 1.600 m to arp at 12:02\n';
+  const relevelled = 'event re-level at 12:00\n';
+  const ups = (text: string) => setupOf(text).keyed.map(({ up }) => Number(number(up).toFixed(6)));
+  const told = (text: string) => number(setupOf(text).tell.antennaHeight);
+  const anew = '  keyed antenna-height 1.600 m to arp at 12:03\n';
+
+  it('is right with the height that was taped then', () => {
+    expect(ups(first + taped + anew + relevelled)).toEqual([0, 0]);
+    expect(told(first + taped + anew + relevelled)).toBe(1.6);
+  });
+  it('is right without a note of the event, too, since the receiver was told what was taped', () => {
+    expect(ups(first + taped + anew)).toEqual([0, 0]);
+    expect(told(first + taped + anew)).toBe(1.6);
+  });
+  it('is wrong by what the new height is not', () => {
+    expect(ups(first + taped + anew.replace('1.600', '1.350') + relevelled)).toEqual([0, -0.25]);
+  });
+  it('is wrong where only something else was keyed since', () => {
+    expect(ups(`${first}${taped}${GRID} at 12:30\n${relevelled}`)).toEqual([0, -0.1]);
+  });
+  it('is to be told the new height', () => {
+    const { tell, arp } = setupOf(first + taped + relevelled);
+    expect(number(tell.antennaHeight)).toBe(1.6);
+    if (isHole(tell.arp) || isHole(arp)) throw new Error('the antenna is known');
+    const [now, begun] = [tell.arp, arp];
+    const rise = (['x', 'y', 'z'] as const).map((axis) => now[axis].value - begun[axis].value);
+    expect(Math.hypot(...rise)).toBeCloseTo(0.1, 6);
+  });
+  it('may only have sunk where nothing says that it was set anew', () => {
+    expect(ups(`${first}${taped}${GRID} at 12:30\n`)).toEqual([0, 0]);
+    expect(told(first + taped)).toBe(1.5);
+  });
+});

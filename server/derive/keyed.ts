@@ -9,6 +9,7 @@ import { sameDatum, type Frame } from './frame.ts';
 import { separationFrom, type GeoidModel } from './geoid.ts';
 import { ellipsoidalFrom, placedHeight } from './heights.ts';
 import { locate, toGeocentric, type Located, type OwnSystems } from './locate.ts';
+import type { Standing } from './antenna-height.ts';
 import type { Datum } from '../geodesy/system.ts';
 import { heightOn, type MarkValues } from './mark.ts';
 import type { KeyedState } from './timeline.ts';
@@ -23,6 +24,8 @@ export interface KeyedValues {
   readonly antennaHeight: Maybe<Value>;
   /** The broadcast ARP, geocentric. */
   readonly broadcast: Maybe<{ readonly x: Value; readonly y: Value; readonly z: Value }>;
+  /** What it should have been, as the antenna stood then. */
+  readonly wanted: Pick<True, 'standing' | 'arp'>;
   /** Broadcast minus true ARP, in the mark's horizon. */
   readonly east: Maybe<Value>;
   readonly north: Maybe<Value>;
@@ -35,7 +38,7 @@ export interface True {
   readonly mark: MarkValues | null;
   /** The mark in the datum that a receiver is to be told. */
   readonly keyable: Maybe<Located>;
-  readonly arpHeight: Maybe<Value>;
+  readonly standing: Standing;
   /** True ARP, geocentric. */
   readonly arp: Maybe<{ readonly x: Value; readonly y: Value; readonly z: Value }>;
 }
@@ -58,7 +61,8 @@ export function keyedValues(
   const antennaHeight = keyedAntennaHeight(state, antenna);
   const broadcast = broadcastArp(located, height, antennaHeight);
   const difference = differenceOf(located, height, antennaHeight, truth);
-  return { state, located, height, antennaHeight, broadcast, ...difference };
+  const wanted = { standing: truth.standing, arp: truth.arp };
+  return { state, located, height, antennaHeight, broadcast, wanted, ...difference };
 }
 
 /** Angles are keyed in the datum of the receiver, grid coordinates in the job's grid. */
@@ -99,7 +103,7 @@ function keyedHeight(
 }
 
 /** A receiver that was told a slant or a height to another point takes it to the ARP by the antenna type it knows. */
-function keyedAntennaHeight(state: KeyedState, antenna: Antenna | null): Maybe<Value> {
+export function keyedAntennaHeight(state: KeyedState, antenna: Antenna | null): Maybe<Value> {
   const keyed = state.antennaHeight;
   if (!keyed) return hole('no antenna height was keyed');
   if (isHole(keyed.value)) return keyed.value;
@@ -192,16 +196,17 @@ function differenceOf(
   const known = knownIn(located.system.datum, mark.located, truth.keyable);
   if (isHole(known)) return missing(known);
   const trueHeight = heightOn(known, mark);
-  const gap = [height, antennaHeight, trueHeight, truth.arpHeight].find(isHole);
+  const arpHeight = truth.standing.arp;
+  const gap = [height, antennaHeight, trueHeight, arpHeight].find(isHole);
   const zero = isHole(trueHeight) ? null : trueHeight;
   const inputs = {
     φ_k: located.latitude,
     λ_k: located.longitude,
     φ: known.latitude,
     λ: known.longitude,
-    ...(gap || isHole(height) || isHole(antennaHeight) || isHole(trueHeight) || isHole(truth.arpHeight)
+    ...(gap || isHole(height) || isHole(antennaHeight) || isHole(trueHeight) || isHole(arpHeight)
       ? {}
-      : { h_k: height, a_k: antennaHeight, h: trueHeight, a: truth.arpHeight }),
+      : { h_k: height, a_k: antennaHeight, h: trueHeight, a: arpHeight }),
   };
   const formula = (symbol: string) => ({
     symbol,

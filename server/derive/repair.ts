@@ -176,7 +176,8 @@ function keyedRemedy(
   if (!setup.mark)
     return none(`${name} stands on no known mark, so what it should have broadcast is not known.`);
   if (isHole(broadcast)) return none(`What ${name} broadcast is not known: ${broadcast.hole}.`);
-  if (isHole(setup.arp)) return none(`What ${name} should have broadcast is not known: ${setup.arp.hole}.`);
+  const { arp } = values.wanted;
+  if (isHole(arp)) return none(`What ${name} should have broadcast is not known: ${arp.hole}.`);
   if (
     !isHole(values.located) &&
     !isHole(frame.keyed) &&
@@ -187,7 +188,7 @@ function keyedRemedy(
     );
   const origin = placeOf(setup.mark);
   if (!origin) return none(`Where ${setup.mark.mark.name} lies is not known.`);
-  const base = minus(broadcast, setup.arp);
+  const base = minus(broadcast, arp);
   const size = topocentricOf(origin, base);
   if (lengthOf(size) < ROUNDING) return none(`${told} agrees with what it should have been.`, true);
   const remedy: Remedy = {

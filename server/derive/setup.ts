@@ -3,15 +3,15 @@ import type { Refusal } from '../quantities/refusal.ts';
 import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Antenna, LocalSurface, Setup } from '../session/entries.ts';
 import { instantOf } from '../session/session.ts';
-import { antennaHeight, type AntennaHeight } from './antenna-height.ts';
+import { antennaHeight, standingsOf, type AntennaHeight, type Standing } from './antenna-height.ts';
 import { broadcastsOf, captureValues, type CaptureValues } from './evidence-capture.ts';
 import { rawLogValues, type RawLogValues } from './evidence-raw-log.ts';
 import type { Frame } from './frame.ts';
 import type { GeoidModel } from './geoid.ts';
-import { keyedValues, sumOf, type KeyedValues } from './keyed.ts';
+import { keyedAntennaHeight, keyedValues, sumOf, type KeyedValues, type True } from './keyed.ts';
 import { toGeocentric, type Located } from './locate.ts';
 import { heightOn, type MarkValues } from './mark.ts';
-import { keyedStates } from './timeline.ts';
+import { keyedStates, type KeyedState } from './timeline.ts';
 import { transformed } from './transform.ts';
 
 export interface SetupValues {
@@ -41,6 +41,8 @@ export interface Tell {
   readonly antennaReference: string;
   readonly antennaType: string | null;
   readonly datum: string | null;
+  /** The antenna as it stands by now, geocentric. */
+  readonly arp: SetupValues['arp'];
   /** The height rests on a coarse geoid model: good for finding blunders, not for keying. */
   readonly coarse: boolean;
 }
@@ -51,22 +53,36 @@ export interface SetupSurroundings {
   readonly surfaces: ReadonlyMap<string, LocalSurface>;
 }
 
-/** @param events instants of what happened to this base, in order */
+/** @param events instants of what happened to this base, in order; `relevelled` those at which it was levelled anew */
 export function setupValues(
   setup: Setup,
   mark: MarkValues | null,
   antenna: Antenna | null,
   events: readonly number[],
+  relevelled: readonly number[],
   surroundings: SetupSurroundings,
 ): SetupValues {
   const { frame, geoid, surfaces } = surroundings;
   const instants = setup.measured.map((measured) => instantOf(measured.at, frame.job));
   const height = antennaHeight(setup, antenna, instants, events);
   const keyable = keyablePosition(mark, frame);
-  const arp = arpOf(keyable, mark, height.arp, setup.name);
-  const truth = { mark, keyable, arpHeight: height.arp, arp };
+  const standings = standingsOf(height, relevelled);
+  const truths = standings.map((standing) => ({
+    mark,
+    keyable,
+    standing,
+    arp: arpOf(keyable, mark, standing.arp, setup.name),
+  }));
   const states = keyedStates(setup, frame.job);
-  const keyed = states.map((state) => keyedValues(state, truth, antenna, frame, geoid, surfaces));
+  const last = states[states.length - 1] ?? null;
+  const begun = truths[0] as True;
+  const now = truths.findLast(({ standing }) => standing.anew || toldSo(standing, last, antenna)) ?? begun;
+  const keyed = states.map((state) => {
+    const truth = truths.findLast(
+      ({ standing }) => stoodBy(standing, state.from) && (standing.anew || toldSo(standing, state, antenna)),
+    );
+    return keyedValues(state, truth ?? begun, antenna, frame, geoid, surfaces);
+  });
   return {
     setup,
     mark,
@@ -76,12 +92,12 @@ export function setupValues(
       states[states.length - 1]?.antennaHeight?.to?.name ?? 'arp',
       keyable,
       mark,
-      height,
+      now,
       setup,
       frame,
       antenna,
     ),
-    arp,
+    arp: begun.arp,
     keyed,
     broadcasts: keyed,
     captured: null,
@@ -90,6 +106,19 @@ export function setupValues(
     until: instantOf(setup.until, frame.job),
   };
 }
+
+/** A tape is read around the time of the keying. */
+const stoodBy = ({ since }: Pick<Standing, 'since'>, from: number | null) =>
+  since === null || (from !== null && since <= from + AROUND);
+const AROUND = 1800;
+
+/** The receiver was told the height that was taped then, so that the antenna did stand so. */
+function toldSo({ since, arp }: Standing, state: KeyedState | null, antenna: Antenna | null): boolean {
+  const told = state && stoodBy({ since }, state.from) ? keyedAntennaHeight(state, antenna) : null;
+  return told !== null && !isHole(told) && !isHole(arp) && Math.abs(told.value - arp.value) <= AS_TAPED;
+}
+/** What a careful person rounds, and what a tape is read to; metres. */
+const AS_TAPED = 0.003;
 
 /** The same setup with what was recorded of it; null where nothing is named. */
 export function withEvidence(
@@ -139,7 +168,7 @@ function tellOf(
   reference: string,
   position: Maybe<Located>,
   mark: MarkValues | null,
-  height: AntennaHeight,
+  { standing, arp }: Pick<True, 'standing' | 'arp'>,
   setup: Setup,
   frame: Frame,
   antenna: Antenna | null,
@@ -153,7 +182,8 @@ function tellOf(
       : mark
         ? heightOn(position, mark)
         : hole(`${setup.name} stands on no known mark`),
-    antennaHeight: toPhaseCentre ? height.phaseCentre : height.arp,
+    antennaHeight: toPhaseCentre ? standing.phaseCentre : standing.arp,
+    arp,
     antennaReference: toPhaseCentre ? 'phase-centre' : 'arp',
     antennaType: antenna ? (antenna.description ?? antenna.name) : null,
     datum: isHole(frame.keyed) ? null : frame.keyed.datum.name,

@@ -94,10 +94,10 @@ function ofKeyed(keyed: KeyedValues, values: SetupValues): Said[] {
 /** Less than is ever keyed: half a millimetre. */
 const AGREES = 0.0005;
 
-function differencesOf(line: Keyed, keyed: KeyedValues, { tell, height }: SetupValues) {
+function differencesOf(line: Keyed, keyed: KeyedValues, { tell }: SetupValues) {
   const horizontal = line.position ? [axis('E ', keyed.east), axis('N ', keyed.north)] : [];
   const vertical = line.height ? [less('h ', keyed.height, tell.ellipsoidalHeight)] : [];
-  const antenna = line.antennaHeight ? [less('', keyed.antennaHeight, height.arp)] : [];
+  const antenna = line.antennaHeight ? [less('', keyed.antennaHeight, keyed.wanted.standing.arp)] : [];
   return [...horizontal, ...vertical, ...antenna].filter((difference) => difference !== null);
 }
 

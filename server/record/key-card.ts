@@ -38,7 +38,7 @@ export function keyCard(values: SetupValues, inspection: Inspection): KeyCard {
   const wrong = (finding: Finding | undefined) =>
     finding && hole(`${lineInWords(session, finding.place)} has an error (${finding.code})`, finding.place);
   const tell = toldWithout(values.tell, wrong(errors.mark), wrong(errors.antenna));
-  const arp = wrong(errors.mark ?? errors.antenna) ?? values.arp;
+  const arp = wrong(errors.mark ?? errors.antenna) ?? tell.arp;
   const whole = isHole(arp) ? { x: arp, y: arp, z: arp } : arp;
   const { keyed: system } = derivation.frame;
   const lines = [

@@ -24,8 +24,9 @@ export interface Off {
 }
 
 export function keyedRows(values: SetupValues, keyed: KeyedValues): KeyedRow[] {
-  const { tell, height } = values;
-  const sigma = isHole(height.arp) ? 0 : (height.arp.sigma ?? 0);
+  const { tell } = values;
+  const { arp } = keyed.wanted.standing;
+  const sigma = isHole(arp) ? 0 : (arp.sigma ?? 0);
   return [
     ...positionRows(values, keyed),
     {
@@ -36,9 +37,9 @@ export function keyedRows(values: SetupValues, keyed: KeyedValues): KeyedRow[] {
     },
     {
       field: 'Antenna height to the ARP',
-      should: as(height.arp, metresOf),
+      should: as(arp, metresOf),
       told: as(keyed.antennaHeight, toMillimetre),
-      off: offBy(minus(keyed.antennaHeight, height.arp), 'too high', 'too low', sigma),
+      off: offBy(minus(keyed.antennaHeight, arp), 'too high', 'too low', sigma),
     },
     {
       field: 'Broadcast ARP, up in all',

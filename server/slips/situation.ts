@@ -71,7 +71,8 @@ const NO_STATE: { readonly none: true } = { none: true };
 export const rightNumbers = remembered(
   (setup: SetupValues, state: KeyedValues | typeof NO_STATE, frame: Frame): Right => {
     const keyed = 'state' in state ? state : null;
-    const { tell, mark, height } = setup;
+    const { tell, mark } = setup;
+    const height = keyed?.wanted.standing ?? setup.height;
     const arp = numberOf(height.arp);
     const toPhaseCentre = keyed?.state.antennaHeight?.to?.name === 'phase-centre';
     const tapedHeight = toPhaseCentre ? numberOf(height.phaseCentre) : arp;
