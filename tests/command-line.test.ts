@@ -283,6 +283,11 @@ describe('tell', () => {
     it.each([
       ['a mark of two meanings', /^mark PM-09/m, 'mark PM-14'],
       ['a separation whose sign is turned', 'separation  54.917 m', 'separation  -54.917 m'],
+      [
+        'a receiver that finds itself at another mark, before anything is keyed',
+        /^ {2}keyed[^]*?(?=^check)/m,
+        `  autonomous 41°09'23.7"N, 8°36'48.2"W\n`,
+      ],
       ['a mark outside its grid', '-41203.118 m E', '-241203.118 m E'],
     ])('%s: of the mark', async (_, from, to) => {
       const input = readFileSync('samples/example-day.trib', 'utf8').replace(from, to);

@@ -27,7 +27,7 @@ export function bearingOn(
   subject: Subject,
 ): BearingFindings {
   return {
-    mark: findings.filter(({ place }) => touches(place, setup, OF_THE_MARK)),
+    mark: findings.filter(({ place }) => touches(place, setup, OF_THE_MARK) || isElsewhere(place, setup)),
     antenna: findings.filter(
       (finding) => touches(finding.place, setup, OF_THE_ANTENNA) || tookAway(finding, setup, subject),
     ),
@@ -56,6 +56,11 @@ function touches(
   const line = lineAt(entry.details, start);
   return line ? saysOneOf(line, details) : true;
 }
+
+/** Before anything is keyed the receiver's own position speaks of the mark alone. */
+const isElsewhere = (place: Place, { setup, keyed }: SetupValues): boolean =>
+  keyed.every(({ state }) => state.position === null && state.height === null) &&
+  place === setup.autonomous?.position?.place;
 
 /** A line below the setup that another entry took from it, or that opens an entry that there is not. */
 function tookAway({ code, place }: Finding, { setup }: SetupValues, { session }: Subject): boolean {

@@ -347,7 +347,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'position/autonomous-differs': {
     means:
-      'Where the receiver finds itself alone is more than 15 m to the side of what was keyed, or more than 25 m above or below it.',
+      'Where the receiver finds itself alone is more than 15 m to the side of what was keyed, or more than 25 m above or below it; before anything is keyed, of where its mark is said to be.',
     hurts:
       'A receiver alone is good to some metres. The tripod stands over another mark than noted, or what was keyed is wrong: another mark, hemisphere, zone or datum. It is the first check of the day, and it is free.',
     remedy: 'Read the name on the mark, then compare what was keyed digit by digit.',

@@ -20,7 +20,8 @@ const UP = 25;
 interface Alone {
   readonly place: Place;
   readonly setup: SetupValues;
-  readonly keyed: KeyedValues;
+  /** Null where nothing has been keyed yet: it is compared with what should be. */
+  readonly keyed: KeyedValues | null;
   readonly horizontal: number | null;
   readonly up: number | null;
   /** What would explain it, if anything does. */
@@ -33,22 +34,24 @@ export const positionAutonomousDiffers = kind({
   find: (subject) => alone(valuesOf(subject.derivation.setups)).flatMap((setup) => differing(setup, subject)),
   tell: ({ setup, keyed, horizontal, up, explains, past }) => {
     const { name } = setup.setup;
+    const other = keyed ? 'what was keyed' : `where ${setup.mark?.mark.name ?? 'its mark'} is said to be`;
     const where = [
-      ...(horizontal === null ? [] : [`${showLength(horizontal)} from what was keyed`]),
+      ...(horizontal === null ? [] : [`${showLength(horizontal)} from ${other}`]),
       ...(up === null
         ? []
         : [
-            `${showLength(Math.abs(up))} ${up > 0 ? 'above' : 'below'} ${horizontal === null ? 'what was keyed' : 'it'}`,
+            `${showLength(Math.abs(up))} ${up > 0 ? 'above' : 'below'} ${horizontal === null ? other : 'it'}`,
           ]),
     ].join(' and ');
-    const state = keyed.state.number;
+    const state = keyed?.state.number ?? 1;
     return {
       severity: 'error',
-      message: `Alone, the receiver at ${name} found itself ${where}, and it is good to some metres. ${explains === null ? 'Either the tripod stands over another mark, or what was keyed is wrong.' : `It would be explained if ${explains}.`} Nothing that the base sends can be trusted until this is cleared.`,
+      message: `Alone, the receiver at ${name} found itself ${where}, and it is good to some metres. ${explains === null ? `Either the tripod stands over another mark, or ${keyed ? 'what was keyed' : 'what the notes say of this one'} is wrong.` : `It would be explained if ${explains}.`} ${keyed ? 'Nothing that the base sends can be trusted until this is cleared.' : 'Key nothing until this is cleared.'}`,
       follows: [
         ...(horizontal === null ? [] : [`keyed/${name}/${state}/horizontal`]),
         ...(up === null ? [] : [`keyed/${name}/${state}/up`]),
         ...(setup.mark ? [`mark/${setup.mark.mark.name}/position`] : []),
+        ...(setup.mark && horizontal === null ? [`mark/${setup.mark.mark.name}/height`] : []),
       ],
       ...(past ? { past } : {}),
     };
@@ -67,6 +70,8 @@ function differing(setup: SetupValues, { derivation, session }: Subject): Alone[
     ? placedHeight(autonomous.height, session.surfaces, 'the autonomous position')
     : null;
   const height = placed && !isHole(placed) && placed.surface === 'ellipsoidal' ? placed.value.value : null;
+  if (setup.keyed.every(({ state }) => state.position === null && state.height === null))
+    return beforeKeying(setup, itself, height, { derivation, session });
   const told = setup.keyed.map((keyed) => ({ keyed, ...compared(keyed, itself, height) }));
   const wrong = told.find(({ horizontal, up }) => horizontal !== null || up !== null);
   if (!wrong) return [];
@@ -80,16 +85,50 @@ function differing(setup: SetupValues, { derivation, session }: Subject): Alone[
   return [{ place: autonomous.position.place, setup, ...wrong, explains, past }];
 }
 
+/** The first moment at which a wrong mark can show is before anything is keyed. */
+function beforeKeying(
+  setup: SetupValues,
+  itself: { latitude: number; longitude: number },
+  height: number | null,
+  { derivation, session }: Subject,
+): Alone[] {
+  const { tell, mark } = setup;
+  const place = setup.setup.autonomous?.position?.place;
+  const [latitude, longitude] = [numberOf(tell.latitude), numberOf(tell.longitude)];
+  if (!place || !mark || latitude === null || longitude === null) return [];
+  const should = { latitude, longitude };
+  const found = farFrom(
+    should,
+    numberOf(tell.ellipsoidalHeight),
+    numberOf(tell.antennaHeight),
+    itself,
+    height,
+  );
+  if (found.horizontal === null && found.up === null) return [];
+  const other = otherMarks(situationOf(setup, null, session, derivation)).find(
+    (one) => metresBetween(one.place, itself) <= HORIZONTAL,
+  );
+  const explains = other ? `the tripod stands over ${other.name}` : null;
+  return [{ place, setup, keyed: null, ...found, explains, past: null }];
+}
+
 /** What differs by more than chance, autonomous minus keyed; null where nothing does or nothing is known. */
 function compared(keyed: KeyedValues, alone: { latitude: number; longitude: number }, height: number | null) {
   const { located } = keyed;
   if (isHole(located)) return { horizontal: null, up: null };
-  const distance = metresBetween(alone, {
-    latitude: located.latitude.value,
-    longitude: located.longitude.value,
-  });
-  const h = numberOf(keyed.height);
-  const a = numberOf(keyed.antennaHeight) ?? 0;
+  const told = { latitude: located.latitude.value, longitude: located.longitude.value };
+  return farFrom(told, numberOf(keyed.height), numberOf(keyed.antennaHeight), alone, height);
+}
+
+function farFrom(
+  told: { latitude: number; longitude: number },
+  h: number | null,
+  antenna: number | null,
+  alone: { latitude: number; longitude: number },
+  height: number | null,
+) {
+  const distance = metresBetween(alone, told);
+  const a = antenna ?? 0;
   const apart = h === null || height === null ? 0 : height - (h + a);
   return { horizontal: distance > HORIZONTAL ? distance : null, up: Math.abs(apart) > UP ? apart : null };
 }
