@@ -141,12 +141,40 @@ describe('the plan', () => {
     expect(timesInWords(40_000)).toBe('40\u202f000 times larger');
   });
 
+  it('names marks beside the lines to them, not on them', () => {
+    for (const canvas of [wide, narrow]) {
+      const svg = plan(oneCheck(), canvas).markup;
+      // The two marks lie at one northing, so that the line between them is level.
+      const [, line] = /<line class="dashed"[^>]* y1="([\d.]+)"/.exec(svg) ?? [];
+      const heights = [...svg.matchAll(/<text x="[\d.-]+" y="([\d.]+)" font-size="([\d.]+)"[^>]*>([^<]*)</g)];
+      const named = heights.filter(([, , , text]) =>
+        /^(?:BASE-MARK|base|FAR|20.00.km · ONLY)$/.test(text ?? ''),
+      );
+      expect(named).toHaveLength(4);
+      for (const [, y, size] of named) {
+        const above = Number(line) - Number(y);
+        expect(above > 0 || -above > Number(size)).toBe(true);
+      }
+      const [first, second] = named.map(([, y]) => Number(y) > Number(line));
+      expect(first).toBe(second);
+    }
+  });
+
   it('says why there is none', () => {
     expect(textsOf(plan(withoutPositions(), narrow).markup).join()).toContain('no plan');
   });
 });
 
 describe('the day and the residuals', () => {
+  it('can be told apart by the names that are seen', () => {
+    for (const canvas of [wide, narrow]) {
+      const names = textsOf(residualChart(twelveChecks(), canvas).markup).filter((text) =>
+        /^C.*-\d+$/.test(text),
+      );
+      expect(new Set(names).size).toBe(12);
+    }
+  });
+
   it('name every check with its verdict', () => {
     const inspection = twelveChecks();
     const titles = [...dayStrip(inspection, wide).markup.matchAll(/<title>([^<]*, check on [^<]*)/g)];

@@ -126,7 +126,11 @@ export function trustSection({ inspection }: Chapter): Markup | null {
     spans.map((span): Child[] => [
       `${setup.setup.name}${rover ? `, rover ${rover}` : ''}`,
       `${time(span.from, 'the start')} to ${time(span.until, 'the end')}`,
-      element('span', { class: span.class === 'in-doubt' ? 'bad' : null }, classInWords(span.class)),
+      element(
+        'span',
+        { class: `number${span.class === 'in-doubt' ? ' bad' : ''}` },
+        classInWords(span.class),
+      ),
       [span.before?.check.name ?? 'none', ' · ', span.after?.check.name ?? 'none'],
     ]),
   );

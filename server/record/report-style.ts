@@ -103,5 +103,7 @@ details::details-content{content-visibility:visible;display:block;height:auto;op
 summary{list-style:none;break-after:avoid}
 summary::-webkit-details-marker{display:none}
 p,li{orphans:3;widows:3}
+dl.facts,table:not(:has(tbody tr:nth-child(9))){break-inside:avoid}
+p:has(+table),thead,tbody tr:first-child,tbody tr:nth-last-child(2){break-after:avoid}
 }
 ${DRAWING_STYLE}`;

@@ -159,6 +159,17 @@ describe.runIf(hasChromium)('the report', () => {
         ),
       );
       expect(broken).toEqual([]);
+      // No facts and no short table are parted, and no heading or first row is left behind at the foot of a page.
+      const parted = await page.evaluate(() => ({
+        inside: [...document.querySelectorAll('dl.facts, table')].filter(
+          (one) =>
+            one.querySelectorAll('tbody tr').length < 9 && getComputedStyle(one).breakInside !== 'avoid',
+        ).length,
+        after: [...document.querySelectorAll('h2, h3, thead, tbody tr:first-child')].filter(
+          (one) => getComputedStyle(one).breakAfter !== 'avoid',
+        ).length,
+      }));
+      expect(parted).toEqual({ inside: 0, after: 0 });
       // A drawing that is taller than a page would be cut whatever the style says; the shorter page has 246 mm inside.
       const tallest = await page.evaluate(() =>
         Math.max(

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { element, escaped } from './markup.ts';
-import { fitted, textWidth } from './text.ts';
+import { fitted, fittedApart, textWidth } from './text.ts';
 
 describe('text in markup', () => {
   it('shows as it was typed', () => {
@@ -35,6 +35,16 @@ describe('text that must fit', () => {
     );
     expect(fitted('PM-14', 12, 100)).toBe('PM-14');
     expect(fitted('a name that goes on and on', 12, 80)).toMatch(/^a name.*…$/);
+  });
+
+  it('keeps its end where others begin alike', () => {
+    const names = ['THE-CHECK-AT-THE-PIER-1', 'THE-CHECK-AT-THE-PIER-12', 'SHORT'];
+    const cut = fittedApart(names, 12, 90);
+    expect(new Set(cut).size).toBe(3);
+    expect(cut[1]).toMatch(/^THE.*….*R-12$/);
+    expect(cut[2]).toBe('SHORT');
+    for (const text of cut) expect(textWidth(text, 12)).toBeLessThanOrEqual(90);
+    expect(fittedApart(['one and the same name', 'one and the same name'], 12, 60)[0]).toMatch(/…$/);
   });
 
   it('is not read to its end when it never ends', () => {

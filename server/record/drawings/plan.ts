@@ -66,8 +66,9 @@ export function plan(inspection: Inspection, canvas: Canvas, shown = allShown(in
   const exaggeration = exaggerationFor(sites, view);
   const taken = takenBoxes();
   const named = sites.filter(({ inPart }) => inPart);
+  const lines = baselines(named, view);
   const figure = group(
-    ...baselines(named, view),
+    ...lines.map(([start, end]) => stroke('dashed', start.x, start.y, end.x, end.y)),
     ...points.map((point) => pointSigns(inspection, point, view, canvas)),
     otherSites(sites, view),
     ...named.map((site) => siteSign(inspection, site, view, exaggeration, canvas)),
@@ -76,8 +77,13 @@ export function plan(inspection: Inspection, canvas: Canvas, shown = allShown(in
   const field = { x: 0, y: 0, width: canvas.width, height };
   const corner = northCorner(sites, view, canvas.width);
   taken.add({ x: corner - 24, y: 0, width: 48, height: 62 });
+  const crossed = takenBoxes(lines.flatMap(alongLine));
+  const open: Taken = {
+    add: (covered) => taken.add(covered),
+    touches: (place) => taken.touches(place) || crossed.touches(place),
+  };
   const labels = group(
-    ...named.map((site) => siteLabel(inspection, site, view, exaggeration, taken, field, canvas)),
+    ...named.map((site) => siteLabel(inspection, site, view, exaggeration, open, taken, field, canvas)),
     ...points.map((point) => pointLabel(point, view, taken, field)),
   );
   return drawing(
@@ -224,15 +230,26 @@ function exaggerationFor(sites: readonly Site[], view: View): number | null {
   return Math.max(1, lead * power);
 }
 
-function baselines(sites: readonly Site[], view: View): Markup[] {
+type Line = readonly [start: ReturnType<View['at']>, end: ReturnType<View['at']>];
+
+function baselines(sites: readonly Site[], view: View): Line[] {
   const at = new Map(sites.map((site) => [site.mark, site]));
   return sites.flatMap((site) => {
     const from = new Set(site.checks.map(({ setup }) => setup?.mark && at.get(setup.mark)));
     return [...from].flatMap((base) => {
       if (!base || base === site) return [];
-      const [start, end] = [view.at(base.ground), view.at(site.ground)];
-      return [stroke('dashed', start.x, start.y, end.x, end.y)];
+      return [[view.at(base.ground), view.at(site.ground)] as const];
     });
+  });
+}
+
+/** What a line covers, near enough for a label to keep off it. */
+function alongLine([start, end]: Line): Box[] {
+  const [dx, dy] = [end.x - start.x, end.y - start.y];
+  const count = Math.ceil(Math.hypot(dx, dy) / 8);
+  return Array.from({ length: count + 1 }, (_, index) => {
+    const share = index / Math.max(1, count);
+    return { x: start.x + dx * share - 1, y: start.y + dy * share - 1, width: 2, height: 2 };
   });
 }
 
@@ -363,6 +380,7 @@ function siteLabel(
   site: Site,
   view: View,
   exaggeration: number | null,
+  open: Taken,
   taken: Taken,
   field: Box,
   canvas: Canvas,
@@ -381,7 +399,10 @@ function siteLabel(
   const size = { width, height: detail === '' ? 17 : 32 };
   const anchor = view.at(site.ground);
   const clear = exaggeration === null ? 12 : Math.max(12, ringOf(site) * view.pixels * exaggeration + 5);
-  const place = freePlace(anchor, size, clear, taken, field) ?? freePlace(anchor, size, 12, taken, field);
+  const place =
+    freePlace(anchor, size, clear, open, field) ??
+    freePlace(anchor, size, clear, taken, field) ??
+    freePlace(anchor, size, 12, taken, field);
   if (!place) return null;
   taken.add(place);
   return standsFor(

@@ -24,7 +24,7 @@ import {
 } from './canvas.ts';
 import { group, rounded, type Markup } from './markup.ts';
 import { allShown } from './shown.ts';
-import { fitted } from './text.ts';
+import { fitted, fittedApart } from './text.ts';
 
 /** A horizontal axis in metres, cut off at `most`; what lies beyond is drawn broken off. */
 interface Axis {
@@ -58,6 +58,11 @@ export function residualChart(
   const horizontal: Axis = { left: names, width, least: 0, most: limits('horizontal') };
   const most = limits('up');
   const up: Axis = { left: names + width + gap, width, least: -most, most };
+  const labels = fittedApart(
+    judged.map(({ check }) => check.name),
+    narrow ? SMALL : TEXT,
+    names - 28,
+  );
   const bottom = TOP + judged.length * ROW;
   return drawing(
     canvas,
@@ -65,7 +70,9 @@ export function residualChart(
     { title, description: judged.map((check) => described(check)).join(' ') },
     axisOf(horizontal, 'Horizontal', bottom, canvas),
     axisOf(up, 'Up', bottom, canvas),
-    ...judged.map((check, index) => row(inspection, check, TOP + index * ROW, names, horizontal, up, canvas)),
+    ...judged.map((check, index) =>
+      row(inspection, check, labels[index] ?? '', TOP + index * ROW, names, horizontal, up, canvas),
+    ),
     legend(bottom + 36, canvas),
   );
 }
@@ -129,6 +136,7 @@ export function niceStep(size: number): number {
 function row(
   inspection: Inspection,
   values: CheckValues,
+  label: string,
   top: number,
   names: number,
   horizontal: Axis,
@@ -151,7 +159,7 @@ function row(
     described(values),
     stroke('faint', 0, top + ROW, canvas.width, top + ROW),
     verdictSign(verdict, 8, top + 16, narrow ? 6 : 7),
-    words(fitted(check.name, size, names - 28), 22, top + 15, { size, tone: 'strong' }),
+    words(label, 22, top + 15, { size, tone: 'strong' }),
     words(fitted(narrow && time ? time : `${on}${time ? ` ${time}` : ''}`, SMALL, names - 28), 22, top + 31, {
       size: SMALL,
       tone: 'quiet',

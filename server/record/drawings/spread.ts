@@ -59,16 +59,20 @@ export interface Taken {
   touches(box: Box): boolean;
 }
 
-export function takenBoxes(boxes: readonly Box[] = []): Taken {
+export function takenBoxes(from: readonly Box[] = []): Taken {
   const cells = new Map<string, Box[]>();
   const taken: Taken = {
     add: (box) => {
-      for (const cell of cellsOf(box)) cells.set(cell, [...(cells.get(cell) ?? []), box]);
+      for (const cell of cellsOf(box)) {
+        const boxes = cells.get(cell);
+        if (boxes) boxes.push(box);
+        else cells.set(cell, [box]);
+      }
     },
     touches: (box) =>
       cellsOf(box).some((cell) => cells.get(cell)?.some((other) => overlaps(box, other)) ?? false),
   };
-  for (const box of boxes) taken.add(box);
+  for (const box of from) taken.add(box);
   return taken;
 }
 

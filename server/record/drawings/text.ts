@@ -22,6 +22,28 @@ export function fitted(text: string, size: number, room: number): string {
   return kept;
 }
 
+/** Each as fitted, and with its end where others look the same up to the cut: `CHECK…ER-11`. */
+export function fittedApart(texts: readonly string[], size: number, room: number): string[] {
+  const cut = texts.map((text) => fitted(text, size, room));
+  const alike = new Map<string, Set<string>>();
+  cut.forEach((short, index) => {
+    alike.set(short, (alike.get(short) ?? new Set()).add(texts[index] ?? ''));
+  });
+  return cut.map((short, index) => {
+    const text = texts[index] ?? '';
+    return (alike.get(short)?.size ?? 0) > 1 ? withEnd(text, size, room) : short;
+  });
+}
+
+function withEnd(text: string, size: number, room: number): string {
+  let end = '';
+  for (const character of [...text.slice(-24).trimEnd()].reverse()) {
+    if (textWidth(character + end, size) > room / 2) break;
+    end = character + end;
+  }
+  return fitted(text, size, room - textWidth(end, size)) + end;
+}
+
 /** The text in as many lines as it takes; a word that is too wide for any stands alone. */
 export function brokenInto(text: string, room: number, size: number): string[] {
   const lines: string[] = [];
