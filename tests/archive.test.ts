@@ -1,6 +1,14 @@
 /** An archive of sessions: all cores, a stable order, answers kept by content, and only what changed since a revision. */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -124,6 +132,8 @@ describe('an archive', () => {
 });
 
 describe('only what changed since a revision', () => {
+  const changed = (revision = 'HEAD', place = '.') =>
+    found('--changed-since', revision, place).files.map(({ path }) => path);
   const git = (...words: string[]) =>
     execFileSync('git', ['-c', 'user.name=R. Okafor', '-c', 'user.email=okafor@harbour.invalid', ...words], {
       cwd: jobs,
@@ -139,6 +149,72 @@ describe('only what changed since a revision', () => {
     writeFileSync(join(jobs, 'new.trib'), session(0));
     const paths = found('--changed-since', 'HEAD', '.').files.map(({ path }) => path);
     expect(paths).toEqual([nameOf(1), nameOf(7), 'new.trib', 'shared/marks.trib']);
+  });
+
+  it('is the session whose marks were moved or deleted, too', () => {
+    git('add', '-A');
+    git('commit', '-qm', 'Marks to draw on');
+    git('mv', 'shared/marks.trib', 'shared/control.trib');
+    expect(changed()).toEqual([nameOf(1), 'shared/control.trib']);
+    git('reset', '-q', '--hard');
+    rmSync(join(jobs, 'shared/marks.trib'));
+    expect(changed()).toEqual([nameOf(1)]);
+    // By way of a link to the repository, where what is gone has no real path of its own.
+    symlinkSync(jobs, join(folder, 'link'));
+    expect(changed('HEAD', join(folder, 'link/job-01'))).toEqual([join(folder, 'link', nameOf(1))]);
+    git('reset', '-q', '--hard');
+  });
+
+  it('does not depend on what somebody has configured, nor on the folder that one stands in', () => {
+    git('config', 'diff.relative', 'true');
+    git('config', 'diff.renames', 'copies');
+    writeFileSync(join(jobs, 'shared/marks.trib'), 'mark PM-79\n');
+    const { files } = JSON.parse(
+      execFileSync('node', [program, 'check', '--format', 'json', '--changed-since', 'HEAD', '..'], {
+        cwd: join(jobs, 'job-02'),
+        encoding: 'utf8',
+      }),
+    ) as Files;
+    expect(files.map(({ path }) => path)).toEqual([`../${nameOf(1)}`, '../shared/marks.trib']);
+    git('reset', '-q', '--hard');
+  });
+
+  it('is whatever lies in a repository inside of this one that changed, and what draws on it', () => {
+    const inner = join(folder, 'inner');
+    mkdirSync(inner);
+    writeFileSync(join(inner, 'marks.trib'), 'mark PM-80\n');
+    const quietly = ['-c', 'protocol.file.allow=always', '-c', 'user.name=R. Okafor'];
+    const inInner = (...words: string[]) =>
+      execFileSync('git', [...quietly, '-c', 'user.email=okafor@harbour.invalid', ...words], { cwd: inner });
+    inInner('init', '-q');
+    inInner('add', '-A');
+    inInner('commit', '-qm', 'Marks of the office');
+    git('-c', 'protocol.file.allow=always', 'submodule', 'add', '-q', inner, 'office');
+    writeFileSync(join(jobs, nameOf(2)), `use "../office/marks.trib"\n${session(2)}`);
+    git('add', '-A');
+    git('commit', '-qm', 'Marks of the office');
+    expect(changed()).toEqual([]);
+    writeFileSync(join(jobs, 'office/marks.trib'), 'mark PM-81\n');
+    expect(changed()).toEqual([nameOf(2), 'office/marks.trib']);
+  });
+
+  it('is refused for what another repository holds, and is nothing where nothing is left', () => {
+    const other = join(folder, 'other');
+    mkdirSync(other);
+    writeFileSync(join(other, 'day.trib'), clean);
+    const { status, complained } = check('--changed-since', 'HEAD', join(other, 'day.trib'));
+    expect(status).toBe(2);
+    expect(complained).toContain('lies outside');
+    mkdirSync(join(jobs, 'empty'));
+    expect(check('--changed-since', 'HEAD', 'empty')).toMatchObject({ status: 0, printed: '' });
+  });
+
+  it('is found among more names than fit into a megabyte', () => {
+    const many = join(jobs, 'x'.repeat(200));
+    mkdirSync(many);
+    for (let index = 0; index < 6000; index++) writeFileSync(join(many, `${index}.txt`), '');
+    expect(changed('HEAD', 'job-07')).toEqual([]);
+    rmSync(many, { recursive: true });
   });
 
   it('says so where git does not know the revision', () => {

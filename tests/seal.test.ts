@@ -86,6 +86,22 @@ describe('a seal', () => {
     expect(seal(clean, filesWith({ 'samples/grids/region.gtx': grid }))).not.toBe(whole);
   });
 
+  it('is broken by a file of the session, though a file that it uses names another one alike', () => {
+    const office = 'rover OFFICE "serial 1"\n  pole 2 m to arp\n  geoid "grids/region.gtx"\n';
+    const text = `${clean}\nuse "../office/rovers.trib"\n`;
+    const others = (own: string): Files => {
+      const files = filesWith({
+        'samples/grids/region.gtx': Buffer.from(own),
+        'office/grids/region.gtx': Buffer.from('the grid of the office'),
+      });
+      const document = (path: string) =>
+        path === 'office/rovers.trib' ? openDocument(path, office) : files.document(path);
+      return { ...files, document };
+    };
+    expect(seal(text, others('one'))).toBe(seal(text, others('one')));
+    expect(seal(text, others('one'))).not.toBe(seal(text, others('other')));
+  });
+
   it('is refused while a value is open, or a file that values come from cannot be read', () => {
     expect(() => seal(clean.replace('1.284 m', '? m'))).toThrow('still open');
     expect(() => seal(clean.replace('pickup.csv', 'other.csv'))).toThrow('other.csv cannot be read');

@@ -1,7 +1,7 @@
 /** The sessions that differ from a git revision, or that draw on a file that does. */
 import { execFileSync } from 'node:child_process';
 import { realpathSync } from 'node:fs';
-import { dirname, join, resolve } from 'node:path';
+import { basename, dirname, join, resolve, sep } from 'node:path';
 import { openDocument } from '../../grammar/document.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { filesNamed } from '../session/seal.ts';
@@ -9,24 +9,36 @@ import { sessionOf } from '../session/session.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun } from './io.ts';
 import { LARGEST_SESSION, readWhole, sessionText } from './read-file.ts';
+import { STANDARD_INPUT } from './session-paths.ts';
 
 export function changedSince(revision: string, paths: readonly string[], root: string | undefined): string[] {
-  const changed = changedFiles(revision);
-  return paths.filter((path) => changed.has(real(path)) || drawsOn(path, changed, root));
+  const { top, changed } = changedFiles(revision);
+  const outside = paths.filter((path) => path !== STANDARD_INPUT && !isBelow(real(path), top));
+  if (outside.length > 0)
+    throw new CannotRun(
+      outside.map(
+        (path) => `${path} lies outside ${top}, whose history was asked for; go there to ask for its own`,
+      ),
+    );
+  const hasChanged = (path: string) => isBelowAny(real(path), changed);
+  return paths.filter((path) => hasChanged(path) || drawsOn(path, hasChanged, root));
 }
 
-/** Files that git sees as changed since the revision, staged, unstaged or not yet tracked, as absolute paths. */
-function changedFiles(revision: string): Set<string> {
+/**
+ * What git sees as changed since the revision, staged, unstaged or not yet tracked, as absolute paths. A file that was
+ * moved counts at both places. A repository inside of this one is named as a whole, whatever changed in it.
+ */
+function changedFiles(revision: string): { readonly top: string; readonly changed: ReadonlySet<string> } {
   if (revision.startsWith('-')) throw new CannotRun([`${revision} is no git revision`]);
   try {
     const git = (...words: string[]) =>
-      execFileSync('git', words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
-    const top = git('rev-parse', '--show-toplevel').trim();
+      execFileSync('git', words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 30 });
+    const top = realpathSync(git('rev-parse', '--show-toplevel').replace(/\r?\n$/, ''));
     const names = [
-      ...git('diff', '--name-only', '-z', revision, '--').split('\0'),
+      ...git('diff', ...EVERY_NAME, '-z', revision, '--').split('\0'),
       ...git('ls-files', '--others', '--exclude-standard', '--full-name', '-z', '--', `${top}/`).split('\0'),
     ];
-    return new Set(names.filter((name) => name !== '').map((name) => join(realpathSync(top), name)));
+    return { top, changed: new Set(names.filter((name) => name !== '').map((name) => resolve(top, name))) };
   } catch (error) {
     const said =
       typeof error === 'object' && error !== null && 'stderr' in error ? String(error.stderr).trim() : '';
@@ -36,21 +48,37 @@ function changedFiles(revision: string): Set<string> {
   }
 }
 
-function drawsOn(path: string, changed: ReadonlySet<string>, root: string | undefined): boolean {
+/** Whatever somebody has configured for looking at differences. */
+const EVERY_NAME = ['--name-only', '--no-renames', '--no-relative', '--ignore-submodules=none'];
+
+const isBelow = (path: string, folder: string) => path === folder || path.startsWith(join(folder, sep));
+
+function isBelowAny(path: string, places: ReadonlySet<string>): boolean {
+  for (let at = path; ; at = dirname(at)) {
+    if (places.has(at)) return true;
+    if (dirname(at) === at) return false;
+  }
+}
+
+function drawsOn(path: string, hasChanged: (path: string) => boolean, root: string | undefined): boolean {
   const read = readWhole(path, LARGEST_SESSION);
   const text = isRefusal(read) ? read : sessionText(read.bytes);
   // What cannot be read is kept in, so that the check says so.
   if (isRefusal(text)) return true;
-  const session = sessionOf(openDocument(path, text), diskFiles(root ?? rootOf(dirname(path)), '.'));
-  const used = [...session.documents.keys(), ...filesNamed(session).map(({ resolved }) => resolved)];
-  return used.some((one) => changed.has(real(one)));
+  const files = diskFiles(root ?? rootOf(dirname(path)), '.');
+  const used: string[] = [];
+  // A file that is not there any more takes no part in the session, and was asked for all the same.
+  const document = (asked: string) => (used.push(asked), files.document(asked));
+  const session = sessionOf(openDocument(path, text), { ...files, document });
+  return [...used, ...filesNamed(session).map(({ resolved }) => resolved)].some(hasChanged);
 }
 
-/** A file that is gone has no real path; its name then stands for it. */
+/** Of a file that is gone its folder is real, or the folder above that. */
 function real(path: string): string {
   try {
     return realpathSync(path);
   } catch {
-    return resolve(path);
+    const whole = resolve(path);
+    return dirname(whole) === whole ? whole : join(real(dirname(whole)), basename(whole));
   }
 }

@@ -92,8 +92,10 @@ async function examineAll(paths: readonly string[], options: Options, io: Io): P
     width: io.width,
     require: options.require ?? null,
   };
-  const all = sessionPaths(paths);
-  const asked = options.changedSince === undefined ? all : changedSince(options.changedSince, all, root);
+  const since = options.changedSince;
+  // The last session of a folder may have been deleted since.
+  const all = sessionPaths(paths, since !== undefined);
+  const asked = since === undefined ? all : changedSince(since, all, root);
   if (asked.length >= MANY && !asked.includes(STANDARD_INPUT))
     return examineArchive(asked, { ...(root === undefined ? {} : { root }), view, keep: options.cache }, io);
   const texts = await readTexts(asked, io);

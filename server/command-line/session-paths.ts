@@ -5,8 +5,8 @@ import { reasonOf } from './read-file.ts';
 
 export const STANDARD_INPUT = '-';
 
-/** Each file once, in the order of the command line; folders in the order of their names. */
-export function sessionPaths(paths: readonly string[]): string[] {
+/** Each file once, in the order of the command line; folders in the order of their names, and without a session only where that may be. */
+export function sessionPaths(paths: readonly string[], mayBeNone = false): string[] {
   const reasons: string[] = [];
   const found = paths.flatMap((path) => {
     try {
@@ -21,7 +21,7 @@ export function sessionPaths(paths: readonly string[]): string[] {
 
   function below(folder: string): string[] {
     const sessions = sessionsBelow(tidy(folder), reasons);
-    if (sessions.length === 0 && reasons.length === 0)
+    if (sessions.length === 0 && reasons.length === 0 && !mayBeNone)
       reasons.push(`there is no session file (NAME.trib) in ${folder}`);
     return sessions;
   }

@@ -151,12 +151,11 @@ interface NamedFile {
 export function filesNamed(session: Session): NamedFile[] {
   const found = new Map<string, NamedFile>();
   const add = (typed: string | null | undefined, needed: boolean, from = session.document.path) => {
-    if (typed)
-      found.set(typed, {
-        typed,
-        resolved: resolvePath(from, typed),
-        needed: needed || (found.get(typed)?.needed ?? false),
-      });
+    if (!typed) return;
+    // Files in two folders may be called the same by the session and by a file that it uses.
+    const resolved = resolvePath(from, typed);
+    const key = JSON.stringify([typed, resolved]);
+    found.set(key, { typed, resolved, needed: needed || (found.get(key)?.needed ?? false) });
   };
   if (session.job?.geoid?.file) add(session.job.geoid.name, true);
   for (const rover of session.rovers.values())
