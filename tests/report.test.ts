@@ -19,6 +19,7 @@ import {
   extensionDay,
   highDay,
   hostileDay,
+  inspectText,
   lowDay,
   nothingAtAll,
   oneCheck,
@@ -388,6 +389,18 @@ describe('what a report tells', () => {
     );
     expect(withRow).toEqual([1, 0, 0, 1, 1]);
     expect(checks).toContain('For movement only, on marks without coordinates: NAIL-A, NAIL-B.');
+  });
+
+  it('shows what was keyed with the digits and in the unit that it was keyed in', () => {
+    const day = inspectText(
+      readFileSync('samples/breakwater.trib', 'utf8')
+        .replace('antenna-height 1.533 m', 'antenna-height 1.5325 m')
+        .replace('height 61.201 m ellipsoidal', 'height 200.79 ft ellipsoidal'),
+    );
+    const told = unescaped(reportPage([day]));
+    expect(told).toContain('>1.5325 m<');
+    // 200.79 ft are 200.79 · 0.3048 m.
+    expect(told).toContain('>200.79 ft = 61.2008 m<');
   });
 
   it('derives every number that it lists', () => {

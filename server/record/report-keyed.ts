@@ -3,7 +3,7 @@ import type { KeyedValues } from '../derive/keyed.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import { showAngle, showLength, showNumber } from '../quantities/show.ts';
 import { hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
-import { metresOf } from './drawings/height-stack.ts';
+import { asTyped, metresOf } from './drawings/height-stack.ts';
 
 export interface KeyedRow {
   readonly field: string;
@@ -32,13 +32,13 @@ export function keyedRows(values: SetupValues, keyed: KeyedValues): KeyedRow[] {
     {
       field: 'Ellipsoidal height of the mark',
       should: as(tell.ellipsoidalHeight, toMillimetre),
-      told: as(keyed.height, toMillimetre),
+      told: as(keyed.height, asTyped),
       off: offBy(minus(keyed.height, tell.ellipsoidalHeight), 'too high', 'too low'),
     },
     {
       field: 'Antenna height to the ARP',
       should: as(arp, metresOf),
-      told: as(keyed.antennaHeight, toMillimetre),
+      told: as(keyed.antennaHeight, asTyped),
       off: offBy(minus(keyed.antennaHeight, arp), 'too high', 'too low', sigma),
     },
     {

@@ -114,7 +114,8 @@ const narrowLabels = ({ width }: Canvas) => Math.max(width * 0.57 + 29, Math.min
 export const metresOf = (value: Value): string =>
   `${showNumber(value.value, Math.min(4, Math.max(3, decimalsFor('m', value.sigma))))} m`;
 
-const asTyped = (value: Value): string => {
+/** `1.2835 m`, `4.21 ft = 1.2832 m`: what was written down is not rounded. */
+export const asTyped = (value: Value): string => {
   if (value.origin !== 'given') return metresOf(value);
   return METRIC.test(value.typed) ? value.typed : `${value.typed} = ${metresOf(value)}`;
 };
