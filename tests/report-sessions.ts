@@ -76,6 +76,14 @@ export const twelveChecks = () =>
         ),
       ).join(''),
   );
+/** The base stands for two days and two hours, and is checked each morning. */
+export const twoDays = () =>
+  inspectText(
+    MARKS.replace('until 15:40', 'until 2026-05-22 10:00') +
+      checkAt('FIRST', 'NEAR', '08:00', '-41201.108', '164904.912', '61.020') +
+      checkAt('SECOND', 'NEAR', '2026-05-21 08:00', '-41201.108', '164904.912', '61.020') +
+      checkAt('THIRD', 'NEAR', '2026-05-22 08:00', '-41201.108', '164904.912', '61.020'),
+  );
 export const withoutPositions = () =>
   inspectText('mark M1\nmark M2\nsetup S on M1 at 08:00\ncheck C on M2 at 09:00\n  observed ? m E, ? m N\n');
 /** A session that was only begun: every answer is still open. */

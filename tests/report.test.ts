@@ -11,6 +11,7 @@ import { plain, reportMarkdown } from '../server/record/report-markdown.ts';
 import { isHole, type Maybe, type Value } from '../server/quantities/value.ts';
 import { openDocument } from '../grammar/document.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
+import { verdictOf } from '../server/record/verdict.ts';
 import type { SetupValues } from '../server/derive/setup.ts';
 import { folderWith, tribrach } from './command-line-run.ts';
 import { filesOnDisk } from './samples.ts';
@@ -25,6 +26,7 @@ import {
   oneCheck,
   slipInTheNotes,
   twelveChecks,
+  twoDays,
   withoutAnswers,
   withoutChecks,
   withoutPositions,
@@ -167,6 +169,16 @@ describe('the plan', () => {
 });
 
 describe('the day and the residuals', () => {
+  it('have a date at every time of another day than the job has', () => {
+    const { sentence } = verdictOf(twoDays());
+    expect(sentence).toMatch(
+      /^07:50 to 08:00 is not opened; 08:00 to 2026-05-22 08:00 is bracketed; 2026-05-22 08:00 to 2026-05-22 10:00 is not closed;/,
+    );
+    const texts = textsOf(dayStrip(twoDays(), wide).markup);
+    expect(texts).toContain('SECOND 2026-05-21 08:00');
+    expect(texts).toContain('FIRST 08:00');
+  });
+
   it('can be told apart by the names that are seen', () => {
     for (const canvas of [wide, narrow]) {
       const names = textsOf(residualChart(twelveChecks(), canvas).markup).filter((text) =>

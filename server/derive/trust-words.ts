@@ -8,16 +8,27 @@ import type { Boundary } from './trust-stretches.ts';
 
 export const classInWords = (found: TrustClass): string => found.replace('-', ' ');
 
-/** An instant as the clock of the job showed it: `08:31`. */
+/** An instant as the clock of the job showed it: `08:31`; with its date where that is not the job's. */
 export function timeInWords(instant: number | null, job: Job | null): string | null {
-  if (instant === null) return null;
-  const offset = job?.clock && !isHole(job.clock) ? job.clock.seconds : 0;
-  const ofDay = (((instant + offset) % DAY) + DAY) % DAY;
+  if (instant === null || !(Math.abs(instant) < NO_CALENDAR)) return null;
+  const time = timeOfDay(instant, job);
+  const day = Math.floor((instant + offsetOf(job)) / DAY);
+  const own = job?.date && !isHole(job.date) ? job.date.day : 0;
+  return day === own ? time : `${new Date(day * DAY * 1000).toISOString().slice(0, 10)} ${time}`;
+}
+
+/** The same without a date. */
+export function timeOfDay(instant: number, job: Job | null): string {
+  const ofDay = (((instant + offsetOf(job)) % DAY) + DAY) % DAY;
   const pad = (number: number) => String(Math.floor(number)).padStart(2, '0');
   const rest = ofDay % 60;
   return `${pad(ofDay / 3600)}:${pad((ofDay % 3600) / 60)}${rest === 0 ? '' : `:${pad(rest)}`}`;
 }
+
+const offsetOf = (job: Job | null) => (job?.clock && !isHole(job.clock) ? job.clock.seconds : 0);
 const DAY = 86_400;
+/** Seconds beyond which days have no dates. */
+const NO_CALENDAR = 8e12;
 
 /** What the words for a class mean, once in a sentence; the others say it themselves. */
 const MEANINGS: Partial<Record<TrustClass, string>> = {

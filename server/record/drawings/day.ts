@@ -3,7 +3,7 @@ import type { Place } from '../../../grammar/tree.ts';
 import type { SetupValues } from '../../derive/setup.ts';
 import { trustOf, type RoverTrust } from '../../derive/trust.ts';
 import { TRUST_CLASSES, type Span } from '../../derive/trust-spans.ts';
-import { classInWords } from '../../derive/trust-words.ts';
+import { classInWords, timeOfDay } from '../../derive/trust-words.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
 import { largestOf, smallestOf } from '../../quantities/extremes.ts';
@@ -362,7 +362,7 @@ function ticks(inspection: Inspection, axis: TimeAxis, top: number, bottom: numb
     marks.push(
       group(
         stroke('faint', x, top, x, bottom + 4),
-        wordsAbout(canvas, clockTime(instant, inspection) ?? '', x, bottom + 12, {
+        wordsAbout(canvas, timeOfDay(instant, inspection.session.job), x, bottom + 12, {
           size: SMALL,
           tone: 'quiet halo',
         }),
