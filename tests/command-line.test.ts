@@ -403,3 +403,18 @@ describe('format', () => {
     expect(printed).toBe('samples/broken/syntax-indent.trib would change\n');
   });
 });
+
+describe('a day behind --date', () => {
+  it.each([
+    ['new', ['new', '-']],
+    ['marks', ['marks', 'samples/pickup.csv', '--columns', 'name, east m, north m']],
+    ['seal', ['seal', 'samples/breakwater.trib']],
+  ])('is none that no calendar has, for %s', async (_, words) => {
+    for (const day of ['2026-02-30', 'yesterday\nnote "x"']) {
+      const { status, printed, complained } = await tribrach([...words, '--date', day]);
+      expect([status, printed]).toEqual([2, '']);
+      expect(complained).toContain('is no day written as YYYY-MM-DD');
+    }
+    expect((await tribrach([...words, '--date', '2026-02-28'])).printed).toContain('2026-02-28');
+  });
+});

@@ -6,6 +6,7 @@ import { isRefusal } from '../quantities/refusal.ts';
 import { marksFile, registerMark } from '../record/marks-file.ts';
 import { CannotRun, type Io } from './io.ts';
 import { LARGEST_EVIDENCE, readWhole, sessionText } from './read-file.ts';
+import { requireDay } from './sessions.ts';
 import { writeNewFile } from './write-new.ts';
 
 interface Options {
@@ -52,6 +53,7 @@ export function register(program: Command, io: Io): void {
 }
 
 function run(path: string, options: Options, io: Io): void {
+  requireDay(options.date);
   const read = readWhole(path, LARGEST_EVIDENCE);
   if (isRefusal(read)) throw new CannotRun([`cannot read ${path}: ${read.refused}`]);
   const geojson = /\.(geo)?json$/i.test(path);

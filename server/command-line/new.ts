@@ -1,8 +1,9 @@
 /** `tribrach new`: a first session with the questions that a careful surveyor answers. */
 import type { Command } from 'commander';
-import { isDay, newSession } from '../record/new-session.ts';
-import { CannotRun, type Io } from './io.ts';
+import { newSession } from '../record/new-session.ts';
+import type { Io } from './io.ts';
 import { STANDARD_INPUT } from './session-paths.ts';
+import { requireDay } from './sessions.ts';
 import { writeNewFile } from './write-new.ts';
 
 export function register(program: Command, io: Io): void {
@@ -13,8 +14,7 @@ export function register(program: Command, io: Io): void {
     .option('--date <date>', 'the day of the session, as YYYY-MM-DD')
     .option('--name <name>', 'the name of the job')
     .action((path: string, { date, name }: { date?: string; name?: string }) => {
-      if (date !== undefined && !isDay(date))
-        throw new CannotRun([`--date ${date} is no day written as YYYY-MM-DD`]);
+      requireDay(date);
       const text = newSession(date ?? null, name ?? null);
       if (path === STANDARD_INPUT) return io.print(text);
       writeNewFile(path, text);

@@ -4,7 +4,7 @@ import type { Command } from 'commander';
 import { sealOf, writtenSeal } from '../session/seal.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
-import { inspectSessions, shownPath, type SessionOptions } from './sessions.ts';
+import { inspectSessions, requireDay, shownPath, type SessionOptions } from './sessions.ts';
 
 interface Options extends SessionOptions {
   readonly by?: string;
@@ -17,7 +17,7 @@ export function register(program: Command, io: Io): void {
     .description('print the review line for a session as it stands, for the reviewer to place in it')
     .argument('<session>', 'a session file')
     .option('--by <name>', 'who reviewed it', 'NAME')
-    .option('--date <date>', 'when it was reviewed, as YYYY-MM-DD', 'DATE')
+    .option('--date <date>', 'when it was reviewed, as YYYY-MM-DD (default: "DATE")')
     .option('--root <folder>', 'files that a session names are read below this folder only')
     .addHelpText(
       'after',
@@ -27,6 +27,7 @@ export function register(program: Command, io: Io): void {
 }
 
 async function run(path: string, options: Options, io: Io): Promise<void> {
+  requireDay(options.date);
   const inspected = await inspectSessions([path], options, io);
   if (inspected.length !== 1) throw new CannotRun(['a review is of one session; name one file']);
   for (const { session, path: shown } of inspected) {

@@ -5,6 +5,7 @@ import { openDocument } from '../../grammar/document.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import type { Files } from '../session/files.ts';
+import { isDay } from '../record/new-session.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
 import { LARGEST_SESSION, readWhole, reasonOf, sessionText } from './read-file.ts';
@@ -54,6 +55,12 @@ export async function readTexts(paths: readonly string[], io: Io): Promise<Sessi
 }
 
 export const shownPath = (path: string) => (path === STANDARD_INPUT ? 'standard input' : path);
+
+/** What stands on the command line behind `--date` is written into a session as a day. */
+export function requireDay(date: string | undefined): void {
+  if (date !== undefined && !isDay(date))
+    throw new CannotRun([`--date ${date} is no day written as YYYY-MM-DD`]);
+}
 
 export function requireFolder(root: string): void {
   try {

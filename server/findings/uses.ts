@@ -1,4 +1,5 @@
 /** Which marks the day rests on: those that a setup stands on or a check was made on. */
+import { allOf } from '../quantities/show.ts';
 import type { Entry, Place } from '../../grammar/tree.ts';
 import { detailWord } from '../../grammar/vocabulary.ts';
 import type { MarkValues } from '../derive/mark.ts';
@@ -39,8 +40,7 @@ export function saidOfUse({ users }: UsedMark): string {
   const setups = users.filter(({ kind }) => kind === 'setup').map(({ name }) => name);
   const checks = users.filter(({ kind }) => kind === 'check').map(({ name }) => name);
   const parts: string[] = [];
-  if (setups.length > 0)
-    parts.push(`${setups.join(' and ')} ${setups.length === 1 ? 'stands' : 'stand'} on it`);
+  if (setups.length > 0) parts.push(`${allOf(setups)} ${setups.length === 1 ? 'stands' : 'stand'} on it`);
   const [first, ...others] = checks;
   if (first !== undefined)
     parts.push(
