@@ -333,6 +333,19 @@ setup BASE on M
     expect((await tribrach(['tell', '-'], { input })).printed).toContain('good to 2.2 m here');
     expect((await tribrach(['tell', CLEAN])).printed).not.toContain('good to');
   });
+  it('keeps a height that a reading of another time has nothing to do with, whatever is wrong with that', async () => {
+    const readings = (...lines: string[]) =>
+      `job "Day"\n  date        2026-05-19\nsetup BASE at 07:50\n${lines.map((line) => `  measured    ${line}\n`).join('')}`;
+    const told = async (...lines: string[]) =>
+      /Antenna height +(\S+)/.exec(
+        (await tribrach(['tell', '-'], { input: readings(...lines) })).printed,
+      )?.[1];
+    const opening = '1.284 m to arp, at 07:52';
+    expect(await told(opening, '1,283 m to arp, at 15:36')).toBe('1.284');
+    expect(await told(opening, '1,283 m to arp, at 07:54')).toBe('?');
+    expect(await told(opening, '1,283 m to arp')).toBe('?');
+    expect(await told('1.284 m to arp', '1,283 m to arp, at 15:36')).toBe('?');
+  });
   it('cannot run where nothing is set up', async () => {
     expect((await tribrach(['tell', 'samples/marks.trib'])).status).toBe(2);
   });

@@ -313,6 +313,10 @@ function ofOneTime(first: Reading, last: Reading, next: Reading, events: readonl
   return end - (first.instant ?? end) <= ONE_TIME;
 }
 
+/** Whether the reading can be none of the group, whatever was read. */
+export const isOfOtherTime = ({ instant: at }: Reading, { readings }: ReadingGroup): boolean =>
+  at !== null && readings.every(({ instant }) => instant !== null && Math.abs(instant - at) > ONE_TIME);
+
 /** The weighed mean of readings of one time: u² = u_read²/n + u_common² where they are equally good. */
 function weighed(group: readonly Reading[], common: Value, setup: string): Value {
   const values = group.map((reading) => reading.arp as Value);

@@ -1,4 +1,5 @@
 /** Which findings speak of what a receiver should be told: of the lines that those numbers are worked out from. */
+import { isOfOtherTime } from '../derive/antenna-height.ts';
 import type { SetupValues } from '../derive/setup.ts';
 import type { Line, Place } from '../../grammar/tree.ts';
 import type { Finding, Subject } from './finding.ts';
@@ -37,9 +38,10 @@ export function bearingOn(
 /** In a line of the setup, its mark, its antenna or the job that is one of these, may be meant for one, or names the entry. */
 function touches(
   { path, entry, start }: Place,
-  { setup, mark }: SetupValues,
+  values: SetupValues,
   words: Readonly<Record<string, readonly string[]>>,
 ): boolean {
+  const { setup, mark } = values;
   const [kind = ''] = meant(entry.header, 'entry');
   const details = words[kind];
   if (!details) return false;
@@ -54,7 +56,18 @@ function touches(
       : nameOf(entry) === names[kind];
   if (!concerned) return false;
   const line = lineAt(entry.details, start);
-  return line ? saysOneOf(line, details) : true;
+  return line ? saysOneOf(line, details) && !isAnotherReading(line, values) : true;
+}
+
+/** A reading of another time than that of the height that is told. */
+function isAnotherReading(
+  { start, end }: Line,
+  { height: { readings, groups }, tell }: SetupValues,
+): boolean {
+  const reading = readings.find(({ measured: { place } }) => start <= place.start && place.start < end);
+  const told =
+    groups.find(({ arp, phaseCentre }) => [arp, phaseCentre].includes(tell.antennaHeight)) ?? groups[0];
+  return reading !== undefined && told !== undefined && isOfOtherTime(reading, told);
 }
 
 /** Before anything is keyed the receiver's own position speaks of the mark alone. */
