@@ -65,7 +65,7 @@ export type Standing = Pick<AntennaHeight, 'arp' | 'phaseCentre'> & {
 
 /** How the base began, and each height that was taped later. */
 export function standingsOf(height: AntennaHeight, relevelled: readonly number[]): Standing[] {
-  const { arp, phaseCentre, groups } = height;
+  const { groups } = height;
   const again = groups.slice(1).flatMap((group, index): Standing[] => {
     const before = groups[index]?.readings.at(-1)?.instant ?? null;
     const since = group.readings[0]?.instant ?? null;
@@ -73,8 +73,15 @@ export function standingsOf(height: AntennaHeight, relevelled: readonly number[]
     const { arp, phaseCentre } = group;
     return [{ arp, phaseCentre, since, anew: relevelled.some((at) => before <= at && at <= since) }];
   });
-  return [{ arp, phaseCentre, since: null, anew: true }, ...again];
+  return [begunAt(height), ...again];
 }
+
+export const begunAt = ({ arp, phaseCentre }: AntennaHeight): Standing => ({
+  arp,
+  phaseCentre,
+  since: null,
+  anew: true,
+});
 
 /** Readings further apart than this, or with an event between them, are of different times. */
 const ONE_TIME = 30 * 60;

@@ -15,6 +15,7 @@ import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Position } from '../session/coordinates.ts';
 import type { Quoted } from '../session/entries.ts';
+import { begunAt } from './antenna-height.ts';
 import type { Frame } from './frame.ts';
 import type { KeyedValues } from './keyed.ts';
 import { locate, type Located } from './locate.ts';
@@ -77,10 +78,7 @@ export function captureValues(
     const span = { from: clock.instant(sighting.first.time), until: clock.instant(sighting.last.time) };
     const sent = broadcastValues(sighting, station, { from, until }, file, frame);
     const beside = besideNotes(sent, span, setup);
-    const wanted = beside.noted?.wanted ?? {
-      standing: { ...setup.height, since: null, anew: true },
-      arp: setup.arp,
-    };
+    const wanted = beside.noted?.wanted ?? { standing: begunAt(setup.height), arp: setup.arp };
     return {
       sighting,
       values: { ...sent, wanted, ...errorOf(sent.broadcast, wanted.arp, setup) },

@@ -67,10 +67,8 @@ function finished(root: Reported, following: readonly Reported[]): Finding {
     message: messageOf(one, isExplained),
     place: one.place,
   }));
-  return {
-    ...{ code, severity, message: messageOf(root, isExplained), place },
-    ...{ related: [...rests, ...consequent], fixes },
-  };
+  const message = messageOf(root, isExplained);
+  return { code, severity, message, place, related: [...rests, ...consequent], fixes };
 }
 
 const messageOf = ({ message, untilExplained }: Reported, isExplained: boolean) =>

@@ -212,7 +212,11 @@ function heightDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[
   const typed = typedNumber(keyed.state.height?.value);
   return [
     {
-      ...{ field: 'height', place, by: { up }, right: right.height, keyed: told },
+      field: 'height',
+      place,
+      by: { up },
+      right: right.height,
+      keyed: told,
       ...roundedBy(Math.abs(up), digit),
       typed,
     },
