@@ -1,7 +1,7 @@
 /** Asks the server for the drawings of a session; what stands in their way is told with what to do about it. */
 import { workspace, type Uri } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import type { SessionDrawings } from '../server/record/session-drawings.ts';
+import type { SessionDrawings } from '../server/record/drawings/session-drawings.ts';
 import { nameOf } from './in-front.ts';
 import type { ToPage } from './panel/messages.ts';
 

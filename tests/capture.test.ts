@@ -8,7 +8,7 @@ import { joinedBytes } from '../server/evidence/rtcm3/encoder.test-support.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
 import { isHole } from '../server/quantities/value.ts';
 import { occupation } from '../server/record/drawings/occupation.ts';
-import { sessionRepair } from '../server/record/points-repair.ts';
+import { sessionRepair } from '../server/record/points/repair.ts';
 import type { Files } from '../server/session/files.ts';
 import { folderWith, tribrach } from './command-line-run.ts';
 import {

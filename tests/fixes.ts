@@ -1,7 +1,7 @@
 /** The law that no fix may break: it never writes a fact, only how a fact is written, which thing is meant, or that a value is open. */
 import { DETAILS, ENTRIES, NAME_FOLLOWS } from '../grammar/vocabulary.ts';
 import type { Edit, Fix } from '../server/findings/finding.ts';
-import { isPlan } from '../server/findings/plans.ts';
+import { isPlan } from '../server/findings/stream/plans.ts';
 import type { Inspection } from '../server/inspect.ts';
 
 /** What a fix does that it must not, or null where it keeps the law. */

@@ -5,7 +5,7 @@ import { inspect, type Inspection } from '../server/inspect.ts';
 import { dayStrip } from '../server/record/drawings/day.ts';
 import { plan } from '../server/record/drawings/plan.ts';
 import { residualChart } from '../server/record/drawings/residuals.ts';
-import { sessionDrawings } from '../server/record/session-drawings.ts';
+import { sessionDrawings } from '../server/record/drawings/session-drawings.ts';
 import { NO_FILES } from '../server/session/files.ts';
 import { sessionOf } from './bench/sessions.mjs';
 import { growth } from './growth.ts';

@@ -5,9 +5,9 @@ import { format } from '../grammar/printer.ts';
 import { extractColumns, extractGeojson, extractRows } from '../server/evidence/register-extract.ts';
 import { inspect } from '../server/inspect.ts';
 import { isHole } from '../server/quantities/value.ts';
-import { registerMark } from '../server/record/marks-file.ts';
-import { marksFile } from '../server/record/marks-file.ts';
-import { newSession } from '../server/record/new-session.ts';
+import { registerMark } from '../server/record/notes/marks-file.ts';
+import { marksFile } from '../server/record/notes/marks-file.ts';
+import { newSession } from '../server/record/notes/new-session.ts';
 import { NO_FILES } from '../server/session/files.ts';
 
 const ABOUT = { title: 'extract', grid: 'EPSG:3763', source: 'harbour control register', date: '2026-04-02' };

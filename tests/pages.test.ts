@@ -38,7 +38,7 @@ describe('the catalogue and the pages', () => {
 
 describe.each(pages.map((page) => [page.code, page] as const))('%s', (code, page) => {
   it('lies in a file named after it', () => {
-    expect(page.file.endsWith(`/${code.replace('/', '-')}.md`)).toBe(true);
+    expect(page.file.endsWith(`/${code}.md`)).toBe(true);
   });
   it('shows what is wrong and what is right', () => {
     const roles = page.snippets.map(({ role }) => role);

@@ -33,7 +33,8 @@ export interface Page {
 }
 
 export const allPages = (): Page[] =>
-  readdirSync(PAGES)
+  readdirSync(PAGES, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
     .filter((file) => file.endsWith('.md'))
     .sort()
     .map((file) => pageOf(`${PAGES}/${file}`, readFileSync(`${PAGES}/${file}`, 'utf8')));

@@ -18,7 +18,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
 import { inspect } from '../server/inspect.ts';
 import { NO_FILES } from '../server/session/files.ts';
-import type { SessionDrawings } from '../server/record/session-drawings.ts';
+import type { SessionDrawings } from '../server/record/drawings/session-drawings.ts';
 import { folderWith } from './command-line-run.ts';
 import { buildProgram, startClient, type Client } from './language-client.ts';
 import { typist } from './typist.ts';

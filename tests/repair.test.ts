@@ -1,17 +1,17 @@
 /** Repaired points against the truth of simulated days, and the refusals that keep points from being made worse. */
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
-import { exactShift, type ShiftSpace } from '../server/derive/repair-shift.ts';
-import { latticed } from '../server/derive/repair-lattice.ts';
-import { bendBound } from '../server/derive/repair-bend.ts';
-import type { RepairedPoint } from '../server/derive/repair-row.ts';
-import { STILL } from '../server/derive/repair.ts';
+import { exactShift, type ShiftSpace } from '../server/derive/repair/shift.ts';
+import { latticed } from '../server/derive/repair/lattice.ts';
+import { bendBound } from '../server/derive/repair/bend.ts';
+import type { RepairedPoint } from '../server/derive/repair/row.ts';
+import { STILL } from '../server/derive/repair/repair.ts';
 import { WGS84 as ELLIPSOID } from '../server/geodesy/ellipsoid.ts';
 import { horizontalSystemOf, projectedSystemOf } from '../server/geodesy/registry/registry.ts';
 import { inspect } from '../server/inspect.ts';
 import { metres } from '../server/quantities/brands.ts';
 import { isRefusal } from '../server/quantities/refusal.ts';
-import { sessionRepair } from '../server/record/points-repair.ts';
+import { sessionRepair } from '../server/record/points/repair.ts';
 import { NO_FILES, type Files } from '../server/session/files.ts';
 import { ask, isInstalled, say } from './reference/proj-tools.ts';
 import { broadcastArp } from './simulation/base.ts';

@@ -6,13 +6,13 @@ import { dayStrip } from '../server/record/drawings/day.ts';
 import { plan, timesInWords } from '../server/record/drawings/plan.ts';
 import { residualChart } from '../server/record/drawings/residuals.ts';
 import type { Canvas } from '../server/record/drawings/canvas.ts';
-import { reportPage } from '../server/record/report.ts';
-import { plain, reportMarkdown } from '../server/record/report-markdown.ts';
+import { reportPage } from '../server/record/report/report.ts';
+import { plain, reportMarkdown } from '../server/record/report/markdown.ts';
 import { isHole, type Maybe, type Value } from '../server/quantities/value.ts';
 import { openDocument } from '../grammar/document.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
 import { verdictOf } from '../server/record/verdict.ts';
-import type { SetupValues } from '../server/derive/setup.ts';
+import type { SetupValues } from '../server/derive/setups/setup.ts';
 import { folderWith, tribrach } from './command-line-run.ts';
 import { filesOnDisk } from './samples.ts';
 import {

@@ -6,7 +6,7 @@ import addFormats from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
 import { inspect } from '../server/inspect.ts';
-import { sarifLog, sarifResults } from '../server/record/findings-sarif.ts';
+import { sarifLog, sarifResults } from '../server/record/machine/findings-sarif.ts';
 import { NO_FILES } from '../server/session/files.ts';
 
 const folder = new URL('../samples/broken/', import.meta.url);

@@ -1,11 +1,11 @@
 /** What a day's points are worth: by the checks on both sides, by what happened between them, and rover by rover. */
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
-import { pointCounts } from '../server/derive/points-counts.ts';
-import { classOf, trustOf, type Trust } from '../server/derive/trust.ts';
-import { movementBetween } from '../server/derive/trust-movement.ts';
-import { beyond, smallestHorizontal, smallestUp } from '../server/derive/trust-power.ts';
-import { doubtInWords, verdictSentence } from '../server/derive/trust-words.ts';
+import { pointCounts } from '../server/derive/repair/points-counts.ts';
+import { classOf, trustOf, type Trust } from '../server/derive/trust/trust.ts';
+import { movementBetween } from '../server/derive/trust/movement.ts';
+import { beyond, smallestHorizontal, smallestUp } from '../server/derive/trust/power.ts';
+import { doubtInWords, verdictSentence } from '../server/derive/trust/words.ts';
 import { inspect } from '../server/inspect.ts';
 import { isHole } from '../server/quantities/value.ts';
 import { circularRadius, normalHalfWidth } from '../server/quantities/statistics.ts';

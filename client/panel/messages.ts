@@ -1,5 +1,5 @@
 /** What the extension and the page of its drawings tell one another. */
-import type { SessionDrawings } from '../../server/record/session-drawings.ts';
+import type { SessionDrawings } from '../../server/record/drawings/session-drawings.ts';
 
 export interface Line {
   /** As the server speaks of files. */

@@ -3,7 +3,7 @@ import { openDocument } from '../../grammar/document.ts';
 import type { Edit } from '../../server/findings/finding.ts';
 import { inspect, type Inspection } from '../../server/inspect.ts';
 import { isRefusal } from '../../server/quantities/refusal.ts';
-import { newSession } from '../../server/record/new-session.ts';
+import { newSession } from '../../server/record/notes/new-session.ts';
 import { verdictOf } from '../../server/record/verdict.ts';
 import type { Files } from '../../server/session/files.ts';
 import { offsetsOf } from '../../server/session/where.ts';

@@ -1,7 +1,7 @@
 /** The key card and the findings of a session as elements of the pocket page; text only ever becomes text. */
 import { SEVERITIES, type Edit, type Finding, type Severity } from '../../server/findings/finding.ts';
 import type { Inspection } from '../../server/inspect.ts';
-import { CAUTIONS, keyCard, type KeyLine } from '../../server/record/key-card.ts';
+import { CAUTIONS, keyCard, type KeyLine } from '../../server/record/card/key-card.ts';
 import { offsetsOf, whereIs } from '../../server/session/where.ts';
 
 export function keyCards(inspection: Inspection): HTMLElement[] {

@@ -2,10 +2,10 @@
 import { dirname } from 'node:path';
 import { type Command, Option } from 'commander';
 import manifest from '../../package.json' with { type: 'json' };
-import { PROOF_CLASSES, type RequiredProof } from '../derive/trust.ts';
+import { PROOF_CLASSES, type RequiredProof } from '../derive/trust/trust.ts';
 import { SEVERITIES, type Severity } from '../findings/finding.ts';
-import { mergedFindings } from '../record/findings-json.ts';
-import { sarifLog } from '../record/findings-sarif.ts';
+import { mergedFindings } from '../record/machine/findings-json.ts';
+import { sarifLog } from '../record/machine/findings-sarif.ts';
 import { examineArchive } from './archive.ts';
 import { changedSince } from './changed-since.ts';
 import { totalText } from './check-text.ts';

@@ -11,7 +11,7 @@ import {
   showTurn,
 } from '../quantities/show.ts';
 import { isHole, type Value } from '../quantities/value.ts';
-import { onGround } from '../record/on-ground.ts';
+import { onGround } from '../record/card/on-ground.ts';
 import type { Io } from './io.ts';
 import { shownPath, type Inspected } from './sessions.ts';
 import { harmless, wrapped } from './terminal-text.ts';

@@ -4,7 +4,7 @@ import { isBelow, listValues } from '../derive/listing.ts';
 import { explainAll } from '../quantities/explain.ts';
 import { isHole } from '../quantities/value.ts';
 import { tellPlace } from '../session/where.ts';
-import { valuesJson } from '../record/values-json.ts';
+import { valuesJson } from '../record/machine/values-json.ts';
 import { valuesText } from './derive-text.ts';
 import { CannotRun, type Io } from './io.ts';
 import { inspectSessions, type Inspected, type SessionOptions } from './sessions.ts';

@@ -1,9 +1,9 @@
 /** One session examined: just what the answer asked for needs, so that an archive never stands in memory whole. */
 import { openDocument } from '../../grammar/document.ts';
-import type { RequiredProof } from '../derive/trust.ts';
+import type { RequiredProof } from '../derive/trust/trust.ts';
 import { inspect, type Inspection } from '../inspect.ts';
-import { findingsJson, type FindingsJson } from '../record/findings-json.ts';
-import { sarifResults } from '../record/findings-sarif.ts';
+import { findingsJson, type FindingsJson } from '../record/machine/findings-json.ts';
+import { sarifResults } from '../record/machine/findings-sarif.ts';
 import { shortfalls } from '../record/verdict.ts';
 import type { Files } from '../session/files.ts';
 import { countsOf, findingsText, type SeverityCounts } from './check-text.ts';

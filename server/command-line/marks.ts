@@ -3,7 +3,7 @@ import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
 import { extractColumns, extractGeojson, extractRows, type Extract } from '../evidence/register-extract.ts';
 import { isRefusal } from '../quantities/refusal.ts';
-import { marksFile, registerMark } from '../record/marks-file.ts';
+import { marksFile, registerMark } from '../record/notes/marks-file.ts';
 import { CannotRun, type Io } from './io.ts';
 import { LARGEST_EVIDENCE, readWhole, sessionText } from './read-file.ts';
 import { requireDay } from './sessions.ts';

@@ -1,6 +1,6 @@
 /** `tribrach new`: a first session with the questions that a careful surveyor answers. */
 import type { Command } from 'commander';
-import { newSession } from '../record/new-session.ts';
+import { newSession } from '../record/notes/new-session.ts';
 import type { Io } from './io.ts';
 import { STANDARD_INPUT } from './session-paths.ts';
 import { requireDay } from './sessions.ts';

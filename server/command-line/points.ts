@@ -4,15 +4,15 @@ import { statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
 import type { Command } from 'commander';
 import { openDocument } from '../../grammar/document.ts';
-import type { PointSet } from '../derive/points.ts';
-import type { RepairedPoint } from '../derive/repair-row.ts';
+import type { PointSet } from '../derive/points/points.ts';
+import type { RepairedPoint } from '../derive/repair/row.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { isHole } from '../quantities/value.ts';
-import { pointsAccount } from '../record/points-account.ts';
-import { geojsonWriter } from '../record/points-geojson.ts';
-import { landxmlWriter } from '../record/points-landxml.ts';
-import { sessionRepair } from '../record/points-repair.ts';
+import { pointsAccount } from '../record/points/account.ts';
+import { geojsonWriter } from '../record/points/geojson.ts';
+import { landxmlWriter } from '../record/points/landxml.ts';
+import { sessionRepair } from '../record/points/repair.ts';
 import {
   isTableColumn,
   pointsTable,
@@ -20,9 +20,9 @@ import {
   usualColumns,
   type PointsTable,
   type TableColumn,
-} from '../record/points-table.ts';
-import { tallied, type Tally } from '../record/points-tally.ts';
-import type { PointsWriter } from '../record/points-writer.ts';
+} from '../record/points/table.ts';
+import { tallied, type Tally } from '../record/points/tally.ts';
+import type { PointsWriter } from '../record/points/writer.ts';
 import { diskChunks, diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
 import { newFolder, type NewFile, type NewFolder } from './new-folder.ts';

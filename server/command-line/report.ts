@@ -1,8 +1,8 @@
 /** `tribrach report`: the record of sessions as one page that needs nothing but itself, or as Markdown for a pull request. */
 import { type Command, Option } from 'commander';
 import type { Inspection } from '../inspect.ts';
-import { reportPage } from '../record/report.ts';
-import { reportMarkdown } from '../record/report-markdown.ts';
+import { reportPage } from '../record/report/report.ts';
+import { reportMarkdown } from '../record/report/markdown.ts';
 import type { Io } from './io.ts';
 import { inspectSessions, type SessionOptions } from './sessions.ts';
 import { writeWhole } from './replace-file.ts';

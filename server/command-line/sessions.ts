@@ -5,7 +5,7 @@ import { openDocument } from '../../grammar/document.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import type { Files } from '../session/files.ts';
-import { isDay } from '../record/new-session.ts';
+import { isDay } from '../record/notes/new-session.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
 import { LARGEST_SESSION, readWhole, reasonOf, sessionText } from './read-file.ts';

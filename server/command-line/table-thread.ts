@@ -3,7 +3,7 @@ import { writeSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { FileText } from '../record/file-text.ts';
-import { writeBlock, type TableBlock, type TableForm } from '../record/table-block.ts';
+import { writeBlock, type TableBlock, type TableForm } from '../record/points/table-block.ts';
 import { CannotRun } from './io.ts';
 import type { NewFile } from './new-folder.ts';
 import { reasonOf } from './read-file.ts';

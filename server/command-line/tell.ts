@@ -1,7 +1,7 @@
 /** `tribrach tell`: the key card of each setup, what to key in large plain order. */
 import type { Command } from 'commander';
 import picocolors from 'picocolors';
-import { CAUTIONS, keyCard, type KeyCard, type KeyLine } from '../record/key-card.ts';
+import { CAUTIONS, keyCard, type KeyCard, type KeyLine } from '../record/card/key-card.ts';
 import { CannotRun, type Io } from './io.ts';
 import { inspectSessions, shownPath, type Inspected, type SessionOptions } from './sessions.ts';
 import { counted, harmless, wrapped } from './terminal-text.ts';

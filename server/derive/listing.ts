@@ -2,14 +2,14 @@
 import type { Place } from '../../grammar/tree.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Radio, StreamMessage } from '../session/entries.ts';
-import type { CheckValues } from './check.ts';
+import type { CheckValues } from './checks/check.ts';
 import type { Derivation } from './derivation.ts';
-import type { LinkValues } from './link.ts';
-import { carriageOf, whipLength } from './link-ends.ts';
-import type { ReachValues } from './link-reach.ts';
-import type { StreamValues } from './link-stream.ts';
-import type { MarkValues } from './mark.ts';
-import type { SetupValues } from './setup.ts';
+import type { LinkValues } from './link/link.ts';
+import { carriageOf, whipLength } from './link/ends.ts';
+import type { ReachValues } from './link/reach.ts';
+import type { StreamValues } from './link/stream.ts';
+import type { MarkValues } from './marks/mark.ts';
+import type { SetupValues } from './setups/setup.ts';
 
 export interface Listed {
   /** Built from names as written, with `/`, `%` and blanks percent-encoded: `mark/PM-14/latitude`. */

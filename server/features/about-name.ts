@@ -1,5 +1,5 @@
 /** What a reader wants to know of a thing when its name is under the pointer, or offered for completion. */
-import type { MarkValues } from '../derive/mark.ts';
+import type { MarkValues } from '../derive/marks/mark.ts';
 import type { Inspection } from '../inspect.ts';
 import { showAngle, showNumber } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';

@@ -1,10 +1,10 @@
 /** Short derived values for the ends of lines: reduced heights, what keyed values differ by, residuals. */
 import { entryAt } from '../../grammar/document.ts';
 import type { Place } from '../../grammar/tree.ts';
-import type { CheckValues } from '../derive/check.ts';
-import type { KeyedValues } from '../derive/keyed.ts';
-import type { MarkValues } from '../derive/mark.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
+import type { KeyedValues } from '../derive/setups/keyed.ts';
+import type { MarkValues } from '../derive/marks/mark.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
 import type { Inspection } from '../inspect.ts';
 import { showNumber } from '../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';

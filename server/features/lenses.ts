@@ -1,8 +1,8 @@
 /** What stands above setups, checks and points: what to key in a line, the verdict, and how many points are worth what. */
-import type { CheckValues } from '../derive/check.ts';
-import { countsInWords, pointCounts } from '../derive/points-counts.ts';
-import type { SetupValues } from '../derive/setup.ts';
-import { trustOf } from '../derive/trust.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
+import { countsInWords, pointCounts } from '../derive/repair/points-counts.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
+import { trustOf } from '../derive/trust/trust.ts';
 import type { Inspection } from '../inspect.ts';
 import { isHole } from '../quantities/value.ts';
 import { offsetsOf } from '../session/where.ts';

@@ -1,5 +1,5 @@
 /** What to check the licence conditions for: a reminder, and never a verdict on what is permitted. */
-import type { LinkValues } from '../derive/link.ts';
+import type { LinkValues } from '../derive/link/link.ts';
 import { showNumber } from '../quantities/show.ts';
 import { isHole } from '../quantities/value.ts';
 import type { Radio } from '../session/entries.ts';

@@ -4,7 +4,7 @@ import { openDocument } from '../../grammar/document.ts';
 import { inspect } from '../inspect.ts';
 import { NO_FILES } from '../session/files.ts';
 import { diagnosesOf } from '../slips/diagnosis.ts';
-import { toldDiagnosis } from './diagnosis-told.ts';
+import { toldDiagnosis } from './check/diagnosis-told.ts';
 
 /** The ARP stands 1.533 m above the mark: √(1.284² − 0.048²) + 0.250, the tape and the extension. */
 const day = (keyedHeight: string, more: string) => `job "Pier"

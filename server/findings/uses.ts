@@ -2,7 +2,7 @@
 import { allOf } from '../quantities/show.ts';
 import type { Entry, Place } from '../../grammar/tree.ts';
 import { detailWord } from '../../grammar/vocabulary.ts';
-import type { MarkValues } from '../derive/mark.ts';
+import type { MarkValues } from '../derive/marks/mark.ts';
 import { remembered } from '../derive/remembered.ts';
 import type { Check, Setup } from '../session/entries.ts';
 import type { Session } from '../session/session.ts';

@@ -1,5 +1,5 @@
 /** Turns of phrase that several findings share. */
-import { timeInWords } from '../derive/trust-words.ts';
+import { timeInWords } from '../derive/trust/words.ts';
 import type { Subject } from './finding.ts';
 
 /** An instant as the job's clock showed it: `08:31`; with its date where that is not the job's. */

@@ -1,6 +1,6 @@
 /** The drawings of an open session, for the panel that a client shows beside its text. */
 import type { Connection } from 'vscode-languageserver';
-import { sessionDrawings, type SessionDrawings } from '../record/session-drawings.ts';
+import { sessionDrawings, type SessionDrawings } from '../record/drawings/session-drawings.ts';
 import type { OpenSessions } from './open-sessions.ts';
 
 /**

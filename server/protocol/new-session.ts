@@ -1,6 +1,6 @@
 /** The text of a first session, for a client that opens it as a new file. */
 import { ErrorCodes, ResponseError, type Connection } from 'vscode-languageserver';
-import { isDay, newSession } from '../record/new-session.ts';
+import { isDay, newSession } from '../record/notes/new-session.ts';
 
 /** Asked with `{ date?, name? }`: the day as `YYYY-MM-DD`, and the name of the job; what is not said stays a question. */
 const NEW_SESSION = 'tribrach/newSession';

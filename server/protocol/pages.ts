@@ -1,7 +1,7 @@
 /** Pages about a session that an editor opens beside it: `tribrach:/FILE NAME/PAGE?ADDRESS OF THE SESSION`. */
 import type { Connection, InitializeParams } from 'vscode-languageserver';
 import type { Inspection } from '../inspect.ts';
-import { checkPage, keyCardPage, valuesPage } from '../record/pages.ts';
+import { checkPage, keyCardPage, valuesPage } from '../record/card/pages.ts';
 import type { OpenSession, OpenSessions } from './open-sessions.ts';
 
 export const PAGE_SCHEME = 'tribrach';

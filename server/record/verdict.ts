@@ -1,9 +1,9 @@
 /** The verdict of a session in a sentence, what to do next, and whether the day is proved as far as somebody asks. */
-import { pointCounts, type PointCounts } from '../derive/points-counts.ts';
-import { meets, trustOf, type RequiredProof, type Trust } from '../derive/trust.ts';
-import { classInWords } from '../derive/trust-words.ts';
-import { TRUST_CLASSES, type TrustClass } from '../derive/trust-spans.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import { pointCounts, type PointCounts } from '../derive/repair/points-counts.ts';
+import { meets, trustOf, type RequiredProof, type Trust } from '../derive/trust/trust.ts';
+import { classInWords } from '../derive/trust/words.ts';
+import { TRUST_CLASSES, type TrustClass } from '../derive/trust/spans.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { isHole } from '../quantities/value.ts';

@@ -2,7 +2,7 @@
 import type { Item, Measure, Place, Sum } from '../../grammar/tree.ts';
 import { showAngle } from '../quantities/show.ts';
 import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
-import type { LineReader } from './line-reader.ts';
+import type { LineReader } from './binding/line-reader.ts';
 import { nearest } from '../quantities/near.ts';
 import { quantity } from './quantities.ts';
 import type { RemarkOf } from './remark.ts';

@@ -1,7 +1,7 @@
 /** Reads dates and times of day; a clock's offset and the day make them moments. */
 import type { Item, Place } from '../../grammar/tree.ts';
 import { hole, type Hole, type Maybe } from '../quantities/value.ts';
-import type { LineReader } from './line-reader.ts';
+import type { LineReader } from './binding/line-reader.ts';
 
 /** A time of day, with its date where one was typed. */
 export interface Moment {

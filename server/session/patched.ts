@@ -1,13 +1,13 @@
 /** After most edits a session is the one before with an entry or two read anew: its other lists and tables stay the same ones. */
 import type { Document } from '../../grammar/document.ts';
 import { isRefusal } from '../quantities/refusal.ts';
-import { bind } from './bind.ts';
+import { bind } from './binding/bind.ts';
 import { foundInEach } from './each.ts';
 import type { Bound } from './entries.ts';
 import type { Files } from './files.ts';
 import type { Remark } from './remark.ts';
 import type { Session } from './session.ts';
-import { unknownNames, type Names } from './unknown-names.ts';
+import { unknownNames, type Names } from './binding/unknown-names.ts';
 
 /** A session, and what must stay true for it to be patched. */
 export interface Gathered {

@@ -3,7 +3,7 @@ import type { Measure, Part, Place, Sum, Term } from '../../grammar/tree.ts';
 import { unitNamed, UNITS, type Dimension, type UnitSpec } from '../../grammar/units.ts';
 import { sumOf } from '../quantities/sum.ts';
 import { given, hole, isHole, type Maybe, type Unit, type Value } from '../quantities/value.ts';
-import type { LineReader } from './line-reader.ts';
+import type { LineReader } from './binding/line-reader.ts';
 import { nearest } from '../quantities/near.ts';
 
 const basicUnit: Readonly<Record<Dimension, Unit>> = {

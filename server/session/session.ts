@@ -4,7 +4,7 @@ import { keptWith } from '../../grammar/kept-with.ts';
 import type { Place } from '../../grammar/tree.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { isHole, type Maybe } from '../quantities/value.ts';
-import { bind } from './bind.ts';
+import { bind } from './binding/bind.ts';
 import type {
   Antenna,
   Bound,
@@ -29,7 +29,7 @@ import { resolvePath, type Files } from './files.ts';
 import type { Moment } from './moments.ts';
 import { listsOf, patched, remarksOf, sameList, sameTable, type Gathered } from './patched.ts';
 import type { NamedKind, Remark } from './remark.ts';
-import type { Names } from './unknown-names.ts';
+import type { Names } from './binding/unknown-names.ts';
 
 export interface Session {
   readonly document: Document;

@@ -1,6 +1,6 @@
 /** The base was moved during the day: by somebody who passed, by the wind, by legs that sank. */
 import { instantOf } from '../session/session.ts';
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import type { Situation } from './situation.ts';
 import type { Slip, Way } from './slip.ts';
 

@@ -12,10 +12,10 @@ import { geocentricOf } from '../geodesy/geocentric.ts';
 import { topocentricBetween } from '../geodesy/topocentric.ts';
 import { ellipsoidalHeight, latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { isHole } from '../quantities/value.ts';
-import type { CheckValues } from '../derive/check.ts';
-import type { Located } from '../derive/locate.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
+import type { Located } from '../derive/positions/locate.ts';
 import { remembered } from '../derive/remembered.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
 import { numberOf } from './situation.ts';
 import type { Shift } from './slip.ts';
 

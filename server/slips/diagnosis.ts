@@ -1,9 +1,9 @@
 /** Which of the known slips would explain the checks of a base, which of them cannot be told apart, and whether none does. */
 import { keptWith } from '../../grammar/kept-with.ts';
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import type { Derivation } from '../derive/derivation.ts';
-import type { KeyedValues } from '../derive/keyed.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import type { KeyedValues } from '../derive/setups/keyed.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
 import { largestOf } from '../quantities/extremes.ts';
 import { isHole } from '../quantities/value.ts';
 import { interned, NOTHING } from '../derive/remembered.ts';

@@ -1,6 +1,6 @@
 /** The extension between foot and antenna is left out of the antenna height, or another one of a usual length was there. */
 import { showLength } from '../quantities/show.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
 import type { Slip } from './slip.ts';
 
 /** Extensions as they are sold (common practice), metres. */

@@ -1,6 +1,6 @@
 /** The checks that a diagnosis rests on: what is left of their residuals, and the noise that they share and that they do not. */
 import { isHole } from '../quantities/value.ts';
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import { leftOfBending, unknownBending, type Bent } from './bending.ts';
 import { noiseOf, type Noise } from './likelihood.ts';
 import { numberOf } from './situation.ts';

@@ -1,5 +1,5 @@
 /** Whether the checks of a base look as if it had been moved: they agree up to a time, and from then on all are off alike. */
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import { numberOf } from './situation.ts';
 
 export interface Parted {

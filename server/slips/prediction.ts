@@ -8,7 +8,7 @@ import {
   type Geocentric,
 } from '../quantities/brands.ts';
 import { isHole } from '../quantities/value.ts';
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import { bending, leftOfBending, vectorTo } from './bending.ts';
 import { inRows, type Evidence } from './observed-checks.ts';
 import { shownShifted } from './shown.ts';

@@ -1,5 +1,5 @@
 /** The taped readings that an antenna height was worked out from, and other heights that they could have been made into. */
-import type { AntennaHeight, Reading } from '../derive/antenna-height.ts';
+import type { AntennaHeight, Reading } from '../derive/setups/antenna-height.ts';
 import { isHole } from '../quantities/value.ts';
 import type { Antenna, Measured } from '../session/entries.ts';
 

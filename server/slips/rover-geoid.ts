@@ -1,8 +1,8 @@
 /** The controller showed ellipsoidal heights where orthometric ones were read, or took off another geoid. */
-import { EGM96 } from '../derive/geoid.ts';
+import { EGM96 } from '../derive/heights/geoid.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { isHole } from '../quantities/value.ts';
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import { numberOf } from './situation.ts';
 import type { Shift, Slip } from './slip.ts';
 

@@ -1,6 +1,6 @@
 /** The controller was told another pole height than the pole was set to. */
 import { showLength } from '../quantities/show.ts';
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import { numberOf, type Situation } from './situation.ts';
 import type { Slip, Way } from './slip.ts';
 

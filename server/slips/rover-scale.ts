@@ -1,6 +1,6 @@
 /** The controller works at ground scale, about the base or about the grid's origin, where its coordinates were read as grid ones. */
 import { isHole } from '../quantities/value.ts';
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import { placeOf } from './grid-told.ts';
 import { numberOf, type Situation } from './situation.ts';
 import type { Freedom, Shift, Slip, Way } from './slip.ts';

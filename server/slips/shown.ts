@@ -10,9 +10,9 @@ import {
 } from '../quantities/brands.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { isHole } from '../quantities/value.ts';
-import type { CheckValues } from '../derive/check.ts';
-import type { GeoidModel } from '../derive/geoid.ts';
-import type { Located } from '../derive/locate.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
+import type { GeoidModel } from '../derive/heights/geoid.ts';
+import type { Located } from '../derive/positions/locate.ts';
 import { numberOf } from './situation.ts';
 import type { Place, Shift } from './slip.ts';
 

@@ -4,12 +4,12 @@ import type { ProjectedSystem } from '../geodesy/system.ts';
 import { latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import { isHole, type Maybe, type Value } from '../quantities/value.ts';
-import { gridNamed, sameDatum, type Frame } from '../derive/frame.ts';
+import { gridNamed, sameDatum, type Frame } from '../derive/positions/frame.ts';
 import type { Derivation } from '../derive/derivation.ts';
-import type { KeyedValues } from '../derive/keyed.ts';
-import type { MarkValues } from '../derive/mark.ts';
+import type { KeyedValues } from '../derive/setups/keyed.ts';
+import type { MarkValues } from '../derive/marks/mark.ts';
 import { remembered } from '../derive/remembered.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
 import type { Session } from '../session/session.ts';
 import type { Place } from './slip.ts';
 

@@ -1,5 +1,5 @@
 /** What a slip is: its name, how often it is made before anybody has looked, and what it would have done to this very session. */
-import type { CheckValues } from '../derive/check.ts';
+import type { CheckValues } from '../derive/checks/check.ts';
 import type { Situation } from './situation.ts';
 
 export interface Slip {

@@ -1,5 +1,5 @@
 /** What else may have happened: nothing at all, an error of the base that no habit explains, a mark that moved, one bad check. */
-import type { MarkValues } from '../derive/mark.ts';
+import type { MarkValues } from '../derive/marks/mark.ts';
 import { unknownBending } from './bending.ts';
 import { inRows, type Evidence } from './observed-checks.ts';
 import { fitOf, logSum } from './likelihood.ts';

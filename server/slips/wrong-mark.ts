@@ -1,9 +1,9 @@
 /** The coordinates of another mark are told, or the tripod stands over another one. */
 import { keptWith } from '../../grammar/kept-with.ts';
 import { isHole } from '../quantities/value.ts';
-import { sameDatum } from '../derive/frame.ts';
+import { sameDatum } from '../derive/positions/frame.ts';
 import type { Derivation } from '../derive/derivation.ts';
-import type { MarkValues } from '../derive/mark.ts';
+import type { MarkValues } from '../derive/marks/mark.ts';
 import { numberOf, type Situation } from './situation.ts';
 import { keyedDatum } from './told.ts';
 import type { Place, Slip, Way } from './slip.ts';

@@ -2,7 +2,7 @@
 import { keptWith } from '../../grammar/kept-with.ts';
 import { isHole } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
-import type { SetupValues } from '../derive/setup.ts';
+import type { SetupValues } from '../derive/setups/setup.ts';
 import { numberOf, type Situation } from './situation.ts';
 import { otherMarks, type OtherMark } from './wrong-mark.ts';
 import type { Slip, Told, Way } from './slip.ts';

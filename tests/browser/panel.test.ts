@@ -8,7 +8,7 @@ import type { FromPage, ToPage } from '../../client/panel/messages.ts';
 import { pageHtml } from '../../client/panel/page-html.ts';
 import { openDocument } from '../../grammar/document.ts';
 import { inspect } from '../../server/inspect.ts';
-import { sessionDrawings } from '../../server/record/session-drawings.ts';
+import { sessionDrawings } from '../../server/record/drawings/session-drawings.ts';
 import { sessionOf } from '../bench/sessions.mjs';
 import { hostileDay } from '../report-sessions.ts';
 import { filesOnDisk } from '../samples.ts';

@@ -2,7 +2,7 @@
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { reportPage } from '../../server/record/report.ts';
+import { reportPage } from '../../server/record/report/report.ts';
 import type { Inspection } from '../../server/inspect.ts';
 import {
   cleanDay,

@@ -5,7 +5,7 @@ import { lineReader } from '../../server/evidence/lines.ts';
 import { nmeaReader } from '../../server/evidence/nmea/log.ts';
 import { extractColumns, extractRows } from '../../server/evidence/register-extract.ts';
 import { inspect } from '../../server/inspect.ts';
-import { marksFile, registerMark } from '../../server/record/marks-file.ts';
+import { marksFile, registerMark } from '../../server/record/notes/marks-file.ts';
 import { canonicalEntry } from '../../server/session/canonical.ts';
 import { NO_FILES } from '../../server/session/files.ts';
 import { growth } from '../growth.ts';

@@ -8,7 +8,7 @@ import {
   type Extract,
 } from '../../server/evidence/register-extract.ts';
 import { inspect } from '../../server/inspect.ts';
-import { marksFile, registerMark } from '../../server/record/marks-file.ts';
+import { marksFile, registerMark } from '../../server/record/notes/marks-file.ts';
 import { NO_FILES } from '../../server/session/files.ts';
 import { bytesOf, harmed } from './bytes.ts';
 import { hostileName } from './sessions.ts';

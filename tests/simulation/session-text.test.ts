@@ -1,7 +1,7 @@
 /** The written session is one that the language knows, and its numbers are those that were keyed and shown. */
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
-import { bind } from '../../server/session/bind.ts';
+import { bind } from '../../server/session/binding/bind.ts';
 import { drawScene, liveDay } from './day.ts';
 import { geoidAsGtx, geoidModel } from './geoid.ts';
 import { waysToSlip } from './planted.ts';

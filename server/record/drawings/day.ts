@@ -1,9 +1,9 @@
 /** The day as a time strip: how far the base can be trusted when, what was checked, what was told anew, and what happened. */
 import type { Place } from '../../../grammar/tree.ts';
-import type { SetupValues } from '../../derive/setup.ts';
-import { trustOf, type RoverTrust } from '../../derive/trust.ts';
-import { TRUST_CLASSES, type Span } from '../../derive/trust-spans.ts';
-import { classInWords, timeOfDay } from '../../derive/trust-words.ts';
+import type { SetupValues } from '../../derive/setups/setup.ts';
+import { trustOf, type RoverTrust } from '../../derive/trust/trust.ts';
+import { TRUST_CLASSES, type Span } from '../../derive/trust/spans.ts';
+import { classInWords, timeOfDay } from '../../derive/trust/words.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
 import { largestOf, smallestOf } from '../../quantities/extremes.ts';

@@ -1,7 +1,7 @@
 /** A setup drawn to scale from mark to phase centre, with its dimensions, and what was keyed beside what should have been. */
-import type { KeyedValues } from '../../derive/keyed.ts';
-import type { Reading } from '../../derive/antenna-height.ts';
-import type { SetupValues } from '../../derive/setup.ts';
+import type { KeyedValues } from '../../derive/setups/keyed.ts';
+import type { Reading } from '../../derive/setups/antenna-height.ts';
+import type { SetupValues } from '../../derive/setups/setup.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
 import { largestOf } from '../../quantities/extremes.ts';

@@ -1,5 +1,5 @@
 /** What each message of a stream takes of each second on the air, against the second that there is. */
-import type { StreamValues } from '../../derive/link-stream.ts';
+import type { StreamValues } from '../../derive/link/stream.ts';
 import type { Inspection } from '../../inspect.ts';
 import type { SecondLoad } from '../../link/load.ts';
 import { messageTitle } from '../../link/message-size.ts';

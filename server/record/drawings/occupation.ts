@@ -1,5 +1,5 @@
 /** An occupation as the antenna log shows it: where the epochs scatter, and how they ran on with time. */
-import type { CheckValues } from '../../derive/check.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
 import type { NmeaEpoch } from '../../evidence/nmea/epoch.ts';
 import { degreesInMetres } from '../../evidence/nmea/running-mean.ts';
 import { clockTime } from '../../findings/words.ts';

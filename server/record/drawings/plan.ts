@@ -1,7 +1,7 @@
 /** The marks, the base, the checks and the points seen from above, with the residuals of the checks drawn many times larger. */
-import type { CheckValues } from '../../derive/check.ts';
-import type { MarkValues } from '../../derive/mark.ts';
-import type { PointSet } from '../../derive/points.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
+import type { MarkValues } from '../../derive/marks/mark.ts';
+import type { PointSet } from '../../derive/points/points.ts';
 import { remembered } from '../../derive/remembered.ts';
 import type { Place } from '../../../grammar/tree.ts';
 import type { Inspection } from '../../inspect.ts';

@@ -1,5 +1,5 @@
 /** The residual of each check against its tolerance and against what a right check stays within. */
-import type { CheckValues } from '../../derive/check.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
 import { largestOf } from '../../quantities/extremes.ts';

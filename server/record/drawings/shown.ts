@@ -1,7 +1,7 @@
 /** What of a session is drawn: all of it in a record, and beside the text of a long one what lies around the cursor. */
 import type { Place } from '../../../grammar/tree.ts';
-import type { CheckValues } from '../../derive/check.ts';
-import type { SetupValues } from '../../derive/setup.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
+import type { SetupValues } from '../../derive/setups/setup.ts';
 import type { Inspection } from '../../inspect.ts';
 import type { Event } from '../../session/entries.ts';
 import { instantOf } from '../../session/session.ts';

@@ -1,5 +1,5 @@
 /** How far a stretch of the day can be trusted, as patterns that read without colour. */
-import type { TrustClass } from '../../derive/trust-spans.ts';
+import type { TrustClass } from '../../derive/trust/spans.ts';
 import { box, hatching } from './canvas.ts';
 import { element, group, rounded, type Markup } from './markup.ts';
 

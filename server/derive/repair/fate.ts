@@ -1,0 +1,253 @@
+/** What becomes of the points of one set at each time of the day: class, what is taken off, or why nothing is. */
+import { isHole } from '../../quantities/value.ts';
+import type { Rover } from '../../session/entries.ts';
+import type { Session } from '../../session/session.ts';
+import type { Derivation } from '../derivation.ts';
+import { saidOf, type PointSet } from '../points/points.ts';
+import { concerns, type NoRemedy, type Remedy, type Repair } from './repair.ts';
+import type { SetupValues } from '../setups/setup.ts';
+import { classOf, type RoverTrust, type Trust } from '../trust/trust.ts';
+import type { TrustClass } from '../trust/spans.ts';
+import { classInWords } from '../trust/words.ts';
+
+/** The same object for all points that share it. */
+export interface Fate {
+  /** As measured. */
+  readonly class: TrustClass;
+  /** With the checks as repaired; the same where nothing is. */
+  readonly asRepaired: TrustClass;
+  readonly setup: SetupValues | null;
+  readonly rover: Rover | null;
+  /** Taken off; nothing where the points stay as they are. */
+  readonly remedies: readonly Remedy[];
+  /** An error is known and is not taken off. */
+  readonly refused: boolean;
+  /** `not closed`, `in doubt, repaired`. */
+  readonly label: string;
+  /** A sentence or two. */
+  readonly reason: string;
+}
+
+/** @param state what the row says of its state, where it says anything */
+export type FateAt = (instant: number | null, state: string | undefined) => Fate;
+
+/** The fates of a set; between two changes of the day they are worked out once. */
+export function fatesOf(
+  set: PointSet,
+  session: Session,
+  derivation: Derivation,
+  trust: Trust,
+  repair: Repair,
+): FateAt {
+  const circumstance = circumstanceOf(set, session, derivation, repair);
+  const make = (instant: number | null, state: string | undefined) =>
+    fate(set, state ?? saidOf(set).state?.name, instant, circumstance, trust, repair);
+  const index = piecewise(changesOf(trust, repair, derivation));
+  const known = new Map<string, Map<number, Fate>>();
+  return (instant, written) => {
+    const state = set.unaskedState && written !== 'corrected' ? undefined : written;
+    const key = state ?? '';
+    const ofState = known.get(key) ?? new Map<number, Fate>();
+    if (known.size < MOST_STATES) known.set(key, ofState);
+    const piece = instant === null ? -1 : index(instant);
+    const found = ofState.get(piece) ?? make(instant, state);
+    ofState.set(piece, found);
+    return found;
+  };
+}
+const MOST_STATES = 100;
+
+/** The class of each time of the day alone, without repair: quick enough for every keystroke. */
+export function classesOf(
+  set: PointSet,
+  session: Session,
+  derivation: Derivation,
+  trust: Trust,
+): (instant: number | null) => TrustClass {
+  const { setupAt, rover } = circumstanceOf(set, session, derivation, {
+    facts: { rovers: roverNamesOf(trust) },
+  });
+  const index = piecewise(changesOf(trust, null, derivation));
+  const known = new Map<number, TrustClass>();
+  return (instant) => {
+    const piece = instant === null ? -1 : index(instant);
+    const found = known.get(piece) ?? classOf(trust.rovers, { setup: setupAt(instant), rover, instant });
+    known.set(piece, found);
+    return found;
+  };
+}
+
+const roverNamesOf = ({ rovers }: Trust) => [...new Set(rovers.map(({ rover }) => rover))];
+
+interface Circumstance {
+  readonly setupAt: (instant: number | null) => SetupValues | null;
+  readonly rover: string | null;
+  readonly roverEntry: Rover | null;
+  /** All that it may have been. */
+  readonly rovers: readonly Rover[];
+}
+
+/** A base that is not named is the one that stood at the time, or the only one. */
+function circumstanceOf(
+  set: PointSet,
+  session: Session,
+  { setups }: Derivation,
+  { facts }: { readonly facts: { readonly rovers: readonly (string | null)[] } },
+): Circumstance {
+  const { from, by } = saidOf(set);
+  const all = [...setups.values()];
+  const only = all.length === 1 ? (all[0] ?? null) : null;
+  const sole = facts.rovers.length === 1 ? (facts.rovers[0] ?? null) : null;
+  const rover = by?.name ?? sole;
+  const roverEntry = rover === null ? null : (session.rovers.get(rover) ?? null);
+  return {
+    setupAt: (instant) => {
+      if (from) return setups.get(from.name) ?? null;
+      if (only || instant === null) return only;
+      const standing = all.filter(
+        (setup) =>
+          (setup.from === null || setup.from <= instant) && (setup.until === null || instant <= setup.until),
+      );
+      return standing.length === 1 ? (standing[0] ?? null) : null;
+    },
+    rover,
+    roverEntry,
+    rovers: roverEntry ? [roverEntry] : rover === null ? [...session.rovers.values()] : [],
+  };
+}
+
+/** Times at which a fate may change. */
+function changesOf(trust: Trust, repair: Repair | null, { setups }: Derivation): number[] {
+  const spans = (rovers: readonly RoverTrust[]) => rovers.flatMap((one) => one.spans);
+  const all = [
+    ...[...setups.values()],
+    ...spans(trust.rovers),
+    ...(repair ? [...repair.remedies, ...repair.refusals, ...spans(repair.asRepaired)] : []),
+  ].flatMap(({ from, until }) => [from, until]);
+  return [...new Set(all.filter((instant) => instant !== null))].sort((one, other) => one - other);
+}
+
+/** Numbers each piece of the time line: an odd number at a change, an even one between two. */
+function piecewise(changes: readonly number[]): (instant: number) => number {
+  const sorted = Float64Array.from(changes);
+  return (instant) => {
+    let low = 0;
+    let high = sorted.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((sorted[middle] ?? Infinity) < instant) low = middle + 1;
+      else high = middle;
+    }
+    return sorted[low] === instant ? 2 * low + 1 : 2 * low;
+  };
+}
+
+function fate(
+  set: PointSet,
+  state: string | undefined,
+  instant: number | null,
+  { setupAt, rover, roverEntry, rovers }: Circumstance,
+  trust: Trust,
+  repair: Repair,
+): Fate {
+  const setup = setupAt(instant);
+  const found = classOf(trust.rovers, { setup, rover, instant });
+  const asRepaired = classOf(repair.asRepaired, { setup, rover, instant });
+  const kept = (reason: string, refused: boolean): Fate => ({
+    class: found,
+    asRepaired: found,
+    setup,
+    rover: roverEntry,
+    remedies: [],
+    refused,
+    label: classInWords(found),
+    reason,
+  });
+  if (state === 'corrected') return kept('Already corrected; repaired twice it would be wrong again.', true);
+  if (!setup)
+    return kept('Which base these points were measured from is not known, so nothing is taken off.', true);
+  const active = activeAt(setup, rover, instant, repair);
+  if ('because' in active) return kept(active.because, true);
+  const { remedies, refusals } = active;
+  const blocked = refusals.filter(({ agrees }) => !agrees).map(({ because }) => because);
+  if (remedies.length === 0) {
+    if (blocked.length > 0) return kept(blocked.join(' '), true);
+    return kept(found === 'in-doubt' ? unexplained : (refusals[0]?.because ?? nothingKnown), false);
+  }
+  const refusal = refusalOf(set, state, rovers);
+  if (refusal) return kept(refusal, true);
+  const reasons = remedies.map((remedy) => remedy.reason);
+  return {
+    class: found,
+    asRepaired,
+    setup,
+    rover: roverEntry,
+    remedies,
+    refused: false,
+    label: `${classInWords(found)}, repaired`,
+    reason: [...reasons, ...blocked].join(' '),
+  };
+}
+
+const unexplained = 'A check failed, and nothing in these notes tells what to take off.';
+const nothingKnown = 'Nothing is known that should be taken off.';
+
+interface Active {
+  readonly remedies: readonly Remedy[];
+  readonly refusals: readonly NoRemedy[];
+}
+
+/** Points without a time are repaired only where the whole of the setup had one and the same error. */
+function activeAt(
+  setup: SetupValues,
+  rover: string | null,
+  instant: number | null,
+  { remedies, refusals }: Repair,
+): Active | { readonly because: string } {
+  const at = (time: number): Active => ({
+    remedies: remedies.filter((one) => concerns(one, { setup, rover, instant: time })),
+    refusals: refusals.filter((one) => concerns(one, { setup, rover, instant: time })),
+  });
+  const unclear = remedies.some((one) => one.setup === setup && one.rover !== null && rover === null);
+  if (unclear)
+    return {
+      because:
+        'By which rover these points were measured is not known, and the error was not the same for all.',
+    };
+  if (instant !== null) return at(instant);
+  const times = [...remedies, ...refusals]
+    .filter((one) => one.setup === setup)
+    .flatMap(({ from, until }) => [from, until])
+    .filter((time) => time !== null)
+    .flatMap((time) => [time - 0.5, time + 0.5]);
+  const [first, ...others] = (times.length > 0 ? times : [0]).map(at);
+  const same = (one: Active, other: Active) =>
+    one.remedies.length === other.remedies.length &&
+    one.remedies.every((remedy) => other.remedies.includes(remedy));
+  if (first && others.every((other) => same(first, other))) return first;
+  return { because: 'The points have no time, and what the base broadcast changed during the day.' };
+}
+
+/** Why these points cannot be repaired although the error is known. */
+function refusalOf(set: PointSet, state: string | undefined, rovers: readonly Rover[]): string | null {
+  if (state === undefined)
+    return 'Whether these points are as broadcast or already corrected is not said (state), so nothing is taken off.';
+  if (state !== 'as-broadcast')
+    return `The state ${state} is not known; it can be as-broadcast or corrected.`;
+  for (const { siteCalibration, scale } of rovers) {
+    if (siteCalibration && siteCalibration.name !== 'none')
+      return `The controller applied the site calibration ${siteCalibration.name}, whose parameters are not given here; without them the error cannot be taken off.`;
+    if (scale && isHole(scale)) return `The ground scale of the controller is not given: ${scale.hole}.`;
+  }
+  if (!set.form) return 'The columns make no position.';
+  if (isHole(set.system)) return `The coordinate system of these points is not known: ${set.system.hole}.`;
+  if (isHole(set.height) && hasHeight(set)) return `The heights cannot be used: ${set.height.hole}.`;
+  return null;
+}
+
+export const hasHeight = (set: PointSet) =>
+  set.kind === 'point'
+    ? set.entry.kind === 'point' &&
+      set.entry.observed?.height !== null &&
+      set.entry.observed?.height !== undefined
+    : set.plan.columns.some((column) => column.role === 'height');

@@ -1,0 +1,179 @@
+/** What each part of a base's day is worth for one rover, by the checks on both sides of it. */
+import { isHole } from '../../quantities/value.ts';
+import type { Event } from '../../session/entries.ts';
+import type { CheckValues } from '../checks/check.ts';
+import type { Frame } from '../positions/frame.ts';
+import { movementBetween, type Movement } from './movement.ts';
+import { stretchOf, type Stretch } from './stretches.ts';
+
+/** From the best to the worst. */
+export const TRUST_CLASSES = [
+  'bracketed',
+  'held',
+  'not-closed',
+  'not-opened',
+  'unchecked',
+  'in-doubt',
+] as const;
+export type TrustClass = (typeof TRUST_CLASSES)[number];
+
+export const isWorse = (one: TrustClass, other: TrustClass) =>
+  TRUST_CLASSES.indexOf(one) > TRUST_CLASSES.indexOf(other);
+export const worst = (classes: readonly TrustClass[]): TrustClass | null =>
+  classes.reduce<TrustClass | null>(
+    (found, one) => (found === null || isWorse(one, found) ? one : found),
+    null,
+  );
+export const best = (classes: readonly TrustClass[]): TrustClass | null =>
+  classes.reduce<TrustClass | null>(
+    (found, one) => (found === null || isWorse(found, one) ? one : found),
+    null,
+  );
+
+export interface Span {
+  /** Seconds since 1970-01-01 UTC; null where the notes do not say. */
+  readonly from: number | null;
+  readonly until: number | null;
+  readonly class: TrustClass;
+  /** Of the setup's stretches, from 0. */
+  readonly stretch: number;
+  /** The checks on both sides that decide. */
+  readonly before: CheckValues | null;
+  readonly after: CheckValues | null;
+}
+
+/** Whether a disturbance was held, and the comparisons that say so. */
+export interface Join {
+  /** The stretches before and after it. */
+  readonly stretches: readonly [number, number];
+  readonly held: boolean;
+  readonly movements: readonly Movement[];
+}
+
+/** What a check proves: nothing where it cannot be judged or was too weak. */
+export type Judged = 'passes' | 'fails' | null;
+
+export interface Chronicle {
+  readonly spans: readonly Span[];
+  readonly joins: readonly Join[];
+}
+
+/** @param checks of this base and rover, with times, in order of time */
+export function chronicleOf(
+  stretches: readonly Stretch[],
+  checks: readonly CheckValues[],
+  judge: (check: CheckValues) => Judged,
+  comesBefore: (check: CheckValues, event: Event) => boolean,
+  frame: Frame,
+): Chronicle {
+  const placed = stretches.map(() => [] as CheckValues[]);
+  for (const check of checks) placed[stretchOf(stretches, check, comesBefore)]?.push(check);
+  const judged = placed.map((inside) => inside.filter((check) => judge(check) !== null));
+  const spans = stretches.flatMap((stretch, index) => spansIn(stretch, index, judged[index] ?? [], judge));
+  const joins = joinsOf(stretches, placed, judge, frame);
+  return { spans: spans.map((span) => joined(span, spans, joins)), joins };
+}
+
+function spansIn(
+  stretch: Stretch,
+  index: number,
+  checks: readonly CheckValues[],
+  judge: (check: CheckValues) => Judged,
+): Span[] {
+  const cuts = [null, ...checks, null];
+  return cuts.slice(1).flatMap((after, position) => {
+    const before = cuts[position] ?? null;
+    const from = before ? before.instant : stretch.from;
+    const until = after ? after.instant : stretch.until;
+    // A check in the minute in which a stretch begins or ends leaves nothing before or behind it.
+    if (from !== null && until !== null && from >= until && (before !== null) !== (after !== null)) return [];
+    return [{ from, until, class: classBetween(before, after, judge), stretch: index, before, after }];
+  });
+}
+
+function classBetween(
+  before: CheckValues | null,
+  after: CheckValues | null,
+  judge: (check: CheckValues) => Judged,
+): TrustClass {
+  const sides = [before, after].map((check) => (check ? judge(check) : null));
+  if (sides.includes('fails')) return 'in-doubt';
+  const [opened, closed] = sides;
+  if (opened && closed) return 'bracketed';
+  if (closed) return 'not-opened';
+  return opened ? 'not-closed' : 'unchecked';
+}
+
+/**
+ * Stretches parted only by disturbances are joined where a passing check lies on each side and they agree within their
+ * movement budget. On each mark the last check before is compared with the first one after; a nail without coordinates
+ * can part the stretches, but not join them.
+ */
+function joinsOf(
+  stretches: readonly Stretch[],
+  placed: readonly (readonly CheckValues[])[],
+  judge: (check: CheckValues) => Judged,
+  frame: Frame,
+): Join[] {
+  const joins: Join[] = [];
+  for (let start = 0; start < stretches.length; start++) {
+    if (!placed[start]?.some((check) => judge(check) !== null)) continue;
+    let next = start + 1;
+    while (
+      stretches[next]?.opened.kind === 'disturbance' &&
+      !placed[next]?.some((check) => judge(check) !== null)
+    )
+      next++;
+    if (stretches[next]?.opened.kind !== 'disturbance') continue;
+    const between = placed.slice(start + 1, next).flat();
+    joins.push({
+      stretches: [start, next],
+      ...compared([...(placed[start] ?? [])], between, [...(placed[next] ?? [])], judge, frame),
+    });
+  }
+  return joins;
+}
+
+function compared(
+  before: readonly CheckValues[],
+  between: readonly CheckValues[],
+  after: readonly CheckValues[],
+  judge: (check: CheckValues) => Judged,
+  frame: Frame,
+): Pick<Join, 'held' | 'movements'> {
+  const last = before.filter((check) => judge(check) !== null).at(-1);
+  const first = after.find((check) => judge(check) !== null);
+  if (!last || !first || judge(last) !== 'passes' || judge(first) !== 'passes')
+    return { held: false, movements: [] };
+  const usable = (check: CheckValues) => judge(check) === 'passes' || isOnNail(check);
+  const pairs = [...before, ...between].filter(usable).reduce((found, check) => {
+    const partner = after.find((other) => usable(other) && other.mark === check.mark && check.mark !== null);
+    return partner && check.mark ? found.set(check.mark.mark.name, [check, partner] as const) : found;
+  }, new Map<string, readonly [CheckValues, CheckValues]>());
+  const movements = [...pairs.values()].map(([one, other]) => movementBetween(one, other, frame));
+  if (!movements.some(({ from }) => !isOnNail(from))) movements.push(movementBetween(last, first, frame));
+  const held =
+    movements.every(({ verdict }) => verdict !== 'moved') &&
+    movements.some(({ from, verdict }) => verdict === 'agrees' && !isOnNail(from));
+  return { held, movements };
+}
+
+/** A mark without coordinates speaks of movement only. */
+const isOnNail = ({ mark }: CheckValues) => mark !== null && isHole(mark.located);
+
+/** A span that is open towards a disturbance that was held takes the check on its far side. */
+function joined(span: Span, spans: readonly Span[], joins: readonly Join[]): Span {
+  const lastOf = (stretch: number) =>
+    spans.filter((other) => other.stretch === stretch).at(-1)?.before ?? null;
+  const firstOf = (stretch: number) => spans.find((other) => other.stretch === stretch)?.after ?? null;
+  if (span.class === 'bracketed' || span.class === 'in-doubt') return span;
+  const ahead = joins.find(
+    ({ held, stretches: [from, to] }) => held && from <= span.stretch && span.stretch < to && !span.after,
+  );
+  const behind = joins.find(
+    ({ held, stretches: [from, to] }) => held && from < span.stretch && span.stretch <= to && !span.before,
+  );
+  const before = span.before ?? (behind ? lastOf(behind.stretches[0]) : null);
+  const after = span.after ?? (ahead ? firstOf(ahead.stretches[1]) : null);
+  return before && after ? { ...span, class: 'held', before, after } : span;
+}

@@ -1,0 +1,433 @@
+/** Which part of a day's points stands: stretch by stretch and rover by rover, from the checks on both sides. */
+import { largestOf, smallestOf } from '../../quantities/extremes.ts';
+import { isHole, type Value } from '../../quantities/value.ts';
+import type { Bound, Event, Job, Point, Points } from '../../session/entries.ts';
+import type { Named } from '../../session/coordinates.ts';
+import type { Session } from '../../session/session.ts';
+import type { CheckValues } from '../checks/check.ts';
+import type { Derivation } from '../derivation.ts';
+import type { Frame } from '../positions/frame.ts';
+import { interned, NOTHING, orNull, remembered, tokenOf, type Nothing, type Token } from '../remembered.ts';
+import type { SetupValues } from '../setups/setup.ts';
+import { movementBetween, type Movement } from './movement.ts';
+import { provesNothing, shortfallsOf } from './quality.ts';
+import {
+  best,
+  chronicleOf,
+  isWorse,
+  worst,
+  type Join,
+  type Judged,
+  type Span,
+  type TrustClass,
+} from './spans.ts';
+import { eventsOf, stretchesOf, undatedEvents, type Stretch } from './stretches.ts';
+import { verdictSentence } from './words.ts';
+
+export interface Trust {
+  /** One for each base and each rover that worked from it. */
+  readonly rovers: readonly RoverTrust[];
+  readonly events: readonly EventDoubt[];
+  /** What the day as a whole is worth, its points apart. */
+  readonly day: TrustClass;
+  /** One sentence. */
+  readonly verdict: string;
+}
+
+export interface RoverTrust {
+  readonly setup: SetupValues;
+  /** Null where no rover is named anywhere. */
+  readonly rover: string | null;
+  readonly stretches: readonly Stretch[];
+  /** In order of time, without gaps. */
+  readonly spans: readonly Span[];
+  readonly joins: readonly Join[];
+  /** Of this base and rover, with times, in order of time. */
+  readonly checks: readonly CheckValues[];
+  /** The day's class: the worst from the first check to the last, but for what was keyed anew since. */
+  readonly day: TrustClass;
+  /** The smallest movement that the checks around the proved part would have seen anywhere in it; null where nothing is proved. */
+  readonly smallest: { readonly horizontal: Value; readonly up: Value; readonly movement: Movement } | null;
+  /** Passing checks on one mark between which it moved more than chance allows. */
+  readonly drifts: readonly Movement[];
+}
+
+/** What an event puts in doubt: for each rover, whether it was held, and what the points on both sides are worth. */
+export interface EventDoubt {
+  readonly event: Event;
+  readonly setup: SetupValues;
+  readonly rover: string | null;
+  readonly held: boolean;
+  readonly before: Span | null;
+  readonly after: Span | null;
+  readonly movements: readonly Movement[];
+}
+
+/** What points a proof asks for: from the strictest to the mildest. */
+export const PROOF_CLASSES = {
+  bracketed: ['bracketed'],
+  held: ['bracketed', 'held'],
+  checked: ['bracketed', 'held', 'not-closed', 'not-opened'],
+} as const satisfies Record<string, readonly TrustClass[]>;
+export type RequiredProof = keyof typeof PROOF_CLASSES;
+
+export const meets = (found: TrustClass, required: RequiredProof) =>
+  (PROOF_CLASSES[required] as readonly TrustClass[]).includes(found);
+
+/** The trust of a session; computed once for the same setups, checks, events and points. */
+export const trustOf = (session: Session, derivation: Derivation): Trust =>
+  trustFrom(dayFacts(session, derivation));
+
+/** What a session's trust and repair are judged from; the same object as long as nothing of it has changed. */
+export const dayFacts = (session: Session, derivation: Derivation): DayFacts =>
+  factsOf(
+    interned([...derivation.setups.values()]),
+    interned(derivation.checks),
+    interned(session.events),
+    interned<Points | Point>([...session.points, ...session.singlePoints]),
+    interned(session.entries.filter(({ kind }) => kind === 'check' || kind === 'event')),
+    session.job ?? NOTHING,
+    derivation.frame,
+  );
+
+const factsOf = remembered(
+  (
+    setups: readonly SetupValues[],
+    checks: readonly CheckValues[],
+    events: readonly Event[],
+    points: readonly (Points | Point)[],
+    inTextOrder: readonly Bound[],
+    job: Job | Nothing,
+    frame: Frame,
+  ): DayFacts => ({
+    setups,
+    checks,
+    events,
+    inTextOrder,
+    rovers: roverNames(checks, points),
+    job: orNull<Job>(job),
+    frame,
+  }),
+);
+
+/** What trust is judged from. */
+export interface DayFacts {
+  readonly setups: readonly SetupValues[];
+  readonly checks: readonly CheckValues[];
+  readonly events: readonly Event[];
+  /** Checks and events as they follow in the notes. */
+  readonly inTextOrder: readonly Bound[];
+  readonly rovers: readonly (string | null)[];
+  readonly job: Job | null;
+  readonly frame: Frame;
+}
+
+const trustFrom = remembered((facts: DayFacts): Trust => {
+  const { setups, events, job } = facts;
+  const rovers = setups.flatMap(dayAt(facts));
+  const day = worst(rovers.map((one) => one.day)) ?? 'unchecked';
+  const doubts = rovers.flatMap((one) => eventDoubts(one, eventsOf(one.setup, events)));
+  return { rovers, events: doubts, day, verdict: verdictSentence(rovers, job) };
+});
+
+/** The trust of each base, judged anew only where something that concerns it has changed. */
+function dayAt({ checks, events, inTextOrder, rovers, job, frame }: DayFacts) {
+  const bySetup = new Map<SetupValues | null, CheckValues[]>();
+  for (const check of checks) {
+    const own = bySetup.get(check.setup);
+    if (own) own.push(check);
+    else bySetup.set(check.setup, [check]);
+  }
+  const places = new Map<Bound, number>(inTextOrder.map((entry, place) => [entry, place]));
+  const inOrder = (entries: readonly Bound[]) =>
+    entries.toSorted((one, other) => (places.get(one) ?? 0) - (places.get(other) ?? 0));
+  const names = interned(rovers.map(tokenOf));
+  return (setup: SetupValues): readonly RoverTrust[] => {
+    // A check of which nobody knows the base may be of this one.
+    const own = bySetup.has(null)
+      ? checks.filter((check) => check.setup === null || check.setup === setup)
+      : (bySetup.get(setup) ?? []);
+    const happened = eventsOf(setup, events);
+    const order = inOrder([...own.map(({ check }) => check), ...happened]);
+    const concerns = [interned(own), interned(happened), interned(order), names] as const;
+    return trustAt(setup, ...concerns, job ?? NOTHING, frame);
+  };
+}
+
+const trustAt = remembered(
+  (
+    setup: SetupValues,
+    checks: readonly CheckValues[],
+    events: readonly Event[],
+    inTextOrder: readonly Bound[],
+    names: readonly Token<string | null>[],
+    job: Job | Nothing,
+    frame: Frame,
+  ): readonly RoverTrust[] => {
+    const rovers = names.map(({ worth }) => worth);
+    const facts = { setups: [setup], checks, events, inTextOrder, rovers, job: orNull<Job>(job), frame };
+    return rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge));
+  },
+);
+
+/** Rovers that checks or points name; where there is but one, what names none is its, too. */
+function roverNames(
+  checks: readonly CheckValues[],
+  points: readonly { readonly by: Named | null }[],
+): readonly (string | null)[] {
+  const named = [...checks.map(({ check }) => check.by), ...points.map(({ by }) => by)];
+  const names = [...new Set(named.filter((by) => by !== null).map((by) => by.name))];
+  return names.length > 0 ? names : [null];
+}
+
+/** @param judge what a check proves, as measured or as repaired */
+export function roverTrust(
+  setup: SetupValues,
+  rover: string | null,
+  { checks, events, inTextOrder, rovers, job, frame }: DayFacts,
+  judge: (check: CheckValues, job: Job | null) => Judged,
+): RoverTrust {
+  const own = eventsOf(setup, events);
+  const stretches = stretchesOf(setup, own, job);
+  const judged = (check: CheckValues): Judged => {
+    const found = judge(check, job);
+    const proves = isCertain(check, setup, rovers) && stoodAt(setup, check.instant);
+    return found === 'passes' && !proves ? null : found;
+  };
+  const mine = checks.filter((check) => concerns(check, setup, rover));
+  const timed = mine
+    .filter(({ instant }) => instant !== null)
+    .toSorted((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
+  const { spans, joins } = chronicleOf(stretches, timed, judged, noted(inTextOrder), frame);
+  const cautious = withUndated(spans, mine, own, job, judged);
+  return {
+    setup,
+    rover,
+    stretches,
+    spans: cautious,
+    joins,
+    checks: timed,
+    day: dayOf(cautious, stretches),
+    smallest: smallestSeen(cautious, timed, judged, frame),
+    drifts: driftsIn(cautious, frame),
+  };
+}
+
+/** A check that names no base or no rover may be of any; when it fails, that counts against each. */
+function concerns(check: CheckValues, setup: SetupValues, rover: string | null): boolean {
+  if (check.setup !== null && check.setup !== setup) return false;
+  return check.check.by === null || rover === null || check.check.by.name === rover;
+}
+
+function isCertain(check: CheckValues, setup: SetupValues, rovers: readonly (string | null)[]): boolean {
+  return check.setup === setup && (check.check.by !== null || rovers.length === 1);
+}
+
+/** Whether the base stood then, as far as the notes say; an end before the start is no end. */
+function stoodAt({ from, until }: SetupValues, instant: number | null): boolean {
+  if (instant === null || from === null) return true;
+  return from <= instant && (until === null || until <= from || instant <= until);
+}
+
+/** What a check proves as measured: nothing on the base's own mark, nothing when it was too weak. */
+function rawJudge(values: CheckValues, job: Job | null): Judged {
+  if (values.verdict === 'fails') return 'fails';
+  return values.verdict === 'passes' && isProof(values, job) ? 'passes' : null;
+}
+
+/** Whether a check that agrees proves anything at all. */
+export function isProof({ quality, mark, setup }: CheckValues, job: Job | null): boolean {
+  if (mark !== null && mark === setup?.mark) return false;
+  return !provesNothing(shortfallsOf(quality, job?.limits ?? null));
+}
+
+/** The order of the notes, where check and event bear the same minute. */
+function noted(inTextOrder: readonly Bound[]): (check: CheckValues, event: Event) => boolean {
+  return ({ check }, event) => inTextOrder.indexOf(check) < inTextOrder.indexOf(event);
+}
+
+/** A failing check without a time may have been made at any; an event without one may have come between any two checks. */
+function withUndated(
+  spans: readonly Span[],
+  checks: readonly CheckValues[],
+  events: readonly Event[],
+  job: Job | null,
+  judge: (check: CheckValues) => Judged,
+): readonly Span[] {
+  const fails = checks.some((check) => check.instant === null && judge(check) === 'fails');
+  if (fails) return spans.map((span) => ({ ...span, class: 'in-doubt' }));
+  if (undatedEvents(events, job).length === 0) return spans;
+  return spans.map((span) =>
+    span.class === 'bracketed' || span.class === 'held' ? { ...span, class: 'not-closed' } : span,
+  );
+}
+
+/** What lies before the first check and behind the last counts only where it is in doubt, or was never checked at all. */
+function dayOf(spans: readonly Span[], stretches: readonly Stretch[]): TrustClass {
+  const counted = spans.filter(({ stretch }) => stretches[stretch]?.closed?.kind !== 're-keyed');
+  const times = counted
+    .flatMap(({ before, after }) => [before?.instant, after?.instant])
+    .filter((instant) => typeof instant === 'number');
+  const [first, last] = [smallestOf(times), largestOf(times)];
+  const inside = counted.filter(
+    ({ from, until }) => from !== null && until !== null && from >= first && until <= last,
+  );
+  const outside = counted.filter((span) => !inside.includes(span));
+  const needed = outside.filter((span) => span.class === 'in-doubt' || span.class === 'unchecked');
+  const found = worst([...inside, ...needed].map((span) => span.class));
+  return found ?? best(outside.map((span) => span.class)) ?? 'unchecked';
+}
+
+/** For each gap between two checks the best pair around it; of all gaps the worst, since a movement may fall in any. */
+function smallestSeen(
+  spans: readonly Span[],
+  checks: readonly CheckValues[],
+  judge: (check: CheckValues) => Judged,
+  frame: Frame,
+): RoverTrust['smallest'] {
+  const usable = checks.filter(
+    (check) => judge(check) === 'passes' || (check.mark && isHole(check.mark.located)),
+  );
+  const byMark = onTheirMarks(usable);
+  let found: RoverTrust['smallest'] = null;
+  for (const span of spans) {
+    if (span.class !== 'bracketed' && span.class !== 'held') continue;
+    const pair = bestPair(span, byMark, frame);
+    if (!pair) return null;
+    if (!found || pair.horizontal.value > found.horizontal.value) found = pair;
+  }
+  return found;
+}
+
+type InOrder = readonly CheckValues[];
+
+/** Checks of each mark that has more than one, in order of time: only those can make a pair. */
+function onTheirMarks(checks: InOrder): InOrder[] {
+  const byMark = new Map<object, CheckValues[]>();
+  for (const check of checks) {
+    if (!check.mark) continue;
+    const own = byMark.get(check.mark);
+    if (own) own.push(check);
+    else byMark.set(check.mark, [check]);
+  }
+  return [...byMark.values()].filter((own) => own.length > 1);
+}
+
+function bestPair(span: Span, byMark: readonly InOrder[], frame: Frame): RoverTrust['smallest'] {
+  const { before, after } = span;
+  if (!before || !after) return null;
+  const pairs = [[before, after] as const, ...byMark.flatMap((checks) => pairAround(before, after, checks))];
+  let found: RoverTrust['smallest'] = null;
+  for (const [one, other] of pairs) {
+    const movement = movementBetween(one, other, frame);
+    const { horizontal, up } = movement.smallest;
+    if (isHole(horizontal) || isHole(up)) continue;
+    if (!found || horizontal.value < found.horizontal.value) found = { horizontal, up, movement };
+  }
+  return found;
+}
+
+/** The last check of a mark that is not after the one, and its first that is not before the other. */
+function pairAround(
+  before: CheckValues,
+  after: CheckValues,
+  checks: InOrder,
+): (readonly [CheckValues, CheckValues])[] {
+  const first = checks[countBefore(checks, before.instant ?? 0, true) - 1];
+  const second = checks[countBefore(checks, after.instant ?? 0, false)];
+  return first && second ? [[first, second]] : [];
+}
+
+/** How many checks lie before a time, by halving. */
+function countBefore(checks: InOrder, time: number, including: boolean): number {
+  let [low, high] = [0, checks.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    const instant = checks[middle]?.instant ?? 0;
+    if (instant < time || (including && instant <= time)) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** Two checks that pass, one after the other on one mark in one stretch or joined ones, and still moved. */
+function driftsIn(spans: readonly Span[], frame: Frame): Movement[] {
+  const passing = spans
+    .filter((span) => span.class === 'bracketed' || span.class === 'held')
+    .flatMap(({ before, after }) => [before, after])
+    .filter((check) => check !== null);
+  const inOrder = [...new Set(passing)];
+  const drifts: Movement[] = [];
+  const latest = new Map<object | null, CheckValues>();
+  for (const check of inOrder) {
+    const before = latest.get(check.mark);
+    const movement = before ? movementBetween(before, check, frame) : null;
+    if (movement?.verdict === 'moved') drifts.push(movement);
+    latest.set(check.mark, check);
+  }
+  return drifts;
+}
+
+function eventDoubts(one: RoverTrust, events: readonly Event[]): EventDoubt[] {
+  return one.stretches.flatMap((stretch, index): EventDoubt[] => {
+    const { event } = stretch.opened;
+    if (!event || !events.includes(event)) return [];
+    const join = one.joins.find(({ stretches: [from, to] }) => from < index && index <= to);
+    return [
+      {
+        event,
+        setup: one.setup,
+        rover: one.rover,
+        held: join?.held ?? false,
+        before: one.spans.filter((span) => span.stretch === index - 1).at(-1) ?? null,
+        after: one.spans.find((span) => span.stretch === index) ?? null,
+        movements: join?.movements ?? [],
+      },
+    ];
+  });
+}
+
+/** When and with what a point was measured, as far as that is known. */
+export interface PointCircumstance {
+  readonly setup: SetupValues | null;
+  readonly rover: string | null;
+  readonly instant: number | null;
+}
+
+/** The class of a point: the worst that it could have, where time, rover or base are not known. */
+export function classOf(
+  rovers: readonly RoverTrust[],
+  { setup, rover, instant }: PointCircumstance,
+): TrustClass {
+  const several = rovers.some((one) => one.rover !== rovers[0]?.rover);
+  const possible = rovers.filter(
+    (one) =>
+      (setup === null || one.setup === setup) &&
+      (rover === null ? true : one.rover === rover || (one.rover === null && !several)),
+  );
+  const classes = possible.flatMap((one) => {
+    const found = worst(spansAt(one, instant).map((span) => span.class));
+    return found ? [found] : [];
+  });
+  return worst(classes) ?? 'unchecked';
+}
+
+/** Spans that a time may fall in; all of them where it is not known or lies outside the setup. */
+function spansAt({ setup, spans }: RoverTrust, instant: number | null): readonly Span[] {
+  const outside =
+    instant === null ||
+    (setup.from !== null && instant < setup.from) ||
+    (setup.until !== null && instant > setup.until);
+  if (outside) return spans;
+  const inside = spans.filter(
+    ({ from, until }) => (from === null || from <= instant) && (until === null || instant <= until),
+  );
+  return inside.length > 0 ? bestAtEdge(inside) : spans;
+}
+
+/** A point in the very minute of a passing check belongs to the part that the check proves, unless the other is in doubt. */
+function bestAtEdge(inside: readonly Span[]): readonly Span[] {
+  if (inside.length < 2 || inside.some((span) => span.class === 'in-doubt')) return inside;
+  if (inside.some((span, index) => index > 0 && span.stretch !== inside[0]?.stretch)) return inside;
+  return [inside.reduce((found, span) => (isWorse(found.class, span.class) ? span : found))];
+}

@@ -1,0 +1,30 @@
+/** A whip aerial that has not the room under the receiver that its length needs. */
+import type { Place } from '../../../grammar/tree.ts';
+import { whipLength } from '../../derive/link/ends.ts';
+import { showLength } from '../../quantities/show.ts';
+import { isHole } from '../../quantities/value.ts';
+import type { Radio } from '../../session/entries.ts';
+import { kind } from '../finding.ts';
+
+interface Cramped {
+  readonly place: Place;
+  readonly radio: Radio;
+  readonly room: number;
+  readonly whip: number;
+}
+
+export const antennaClearance = kind<Cramped>({
+  code: 'antenna/clearance',
+  find: ({ session }) =>
+    [...session.radios.values()].flatMap((radio): Cramped[] => {
+      const { clearance } = radio;
+      const whip = whipLength(radio);
+      if (!clearance || isHole(clearance) || isHole(whip) || clearance.value >= whip.value) return [];
+      const place = clearance.origin === 'given' ? clearance.place : radio.place;
+      return [{ place, radio, room: clearance.value, whip: whip.value }];
+    }),
+  tell: ({ radio, room, whip }) => ({
+    severity: 'warning',
+    message: `A quarter-wave whip for the carrier of radio ${radio.name} is ${showLength(whip)} long, and there is room for ${showLength(room)} under the receiver: it bends, stands against metal, and reaches less far. An extension of ${showLength(Math.ceil((whip - room) * 100) / 100)} or more makes the room; take it into the antenna height.`,
+  }),
+});

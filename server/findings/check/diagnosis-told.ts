@@ -1,0 +1,59 @@
+/** A diagnosis in sentences: what would explain the checks, what cannot be told apart, and what to look at. */
+import type { Diagnosis, Group } from '../../slips/diagnosis.ts';
+import { partedBy, type Parted } from '../../slips/parted-checks.ts';
+import type { Subject, Told } from '../finding.ts';
+import { namePlace } from './residuals.ts';
+import { clockTime, oneOf } from '../words.ts';
+
+/** More groups, and more in a group, would hide what matters. */
+const GROUPS = 2;
+const MEMBERS = 4;
+
+export function toldDiagnosis(
+  { setup, groups, answer, checks }: Diagnosis,
+  subject: Subject,
+): NonNullable<Told['rests']> {
+  const place = namePlace(setup.setup);
+  if (answer === 'none') {
+    const parted = partedBy(checks);
+    return [{ place, message: parted ? toldParted(parted, subject) : toldNone(setup.setup.name) }];
+  }
+  return groups
+    .slice(0, GROUPS)
+    .flatMap((group, index) => sentencesOf(group, index > 0))
+    .map((message) => ({ place, message }));
+}
+
+const toldNone = (name: string) =>
+  `None of the known slips would explain the checks of ${name} together. Think of a base or a mark that was moved, of a bad occupation, and of what was not written down.`;
+
+/** What agreed once was keyed rightly, so that something happened since; a single check can be wrong by itself. */
+function toldParted({ before, after }: Parted, subject: Subject): string {
+  const base = after.setup?.setup.name ?? 'the base';
+  const mark = after.mark?.mark.name ?? 'its mark';
+  const [earlier, later] = [before, after].map(({ check, instant }) => ({
+    name: check.name,
+    time: clockTime(instant, subject) ?? 'its time',
+  }));
+  const others = [
+    ...(after.mark === before.mark ? [] : [`${mark} is not where it is said to be`]),
+    `${later?.name ?? ''} was a bad occupation`,
+  ];
+  return `${earlier?.name ?? ''} agreed at ${earlier?.time ?? ''} and ${later?.name ?? ''} at ${later?.time ?? ''} does not, so ${base} may have been moved or disturbed between the two; or else ${oneOf(others)}. Look at the tripod and its plummet, and occupy ${mark} once more: if the base was moved, the same difference comes out.`;
+}
+
+function sentencesOf({ explanations, looks }: Group, another: boolean): string[] {
+  const [first, ...others] = explanations.slice(0, MEMBERS);
+  if (!first) return [];
+  const start = another ? 'Less likely, it' : 'It';
+  const look = `Look at ${allLooks(looks.slice(0, MEMBERS))}.`;
+  if (others.length === 0) return [`${start} would be explained if ${first.says}. ${look}`];
+  return [
+    `${start} would be explained if ${first.says}.`,
+    ...others.map(({ says }) => `By these observations that cannot be told apart from this: ${says}.`),
+    `What would tell them apart: ${look[0]?.toLowerCase() ?? ''}${look.slice(1)}`,
+  ];
+}
+
+const allLooks = (looks: readonly string[]) =>
+  looks.length < 2 ? (looks[0] ?? '') : `${looks.slice(0, -1).join('; ')}; and ${looks.at(-1) ?? ''}`;

@@ -1,0 +1,168 @@
+/** A check that is farther off than the job tolerates, with what would explain it. */
+import { foundInEach } from '../../session/each.ts';
+import { showLength } from '../../quantities/show.ts';
+import type { Maybe, Value } from '../../quantities/value.ts';
+import { BEYOND_CHANCE, type CheckValues } from '../../derive/checks/check.ts';
+import { numberOf } from '../../slips/situation.ts';
+import { kind, type Subject } from '../finding.ts';
+import { antennaTypeEffects } from '../antenna/type.ts';
+import type { Place } from '../../../grammar/tree.ts';
+import { residualPlace, saidResidual } from './residuals.ts';
+import { apart } from '../height/separation.ts';
+import { settledSetups } from '../height/settled.ts';
+import { diagnosisOf, type Diagnosis } from '../../slips/diagnosis.ts';
+import { toldDiagnosis } from './diagnosis-told.ts';
+
+export const checkFails = kind({
+  code: 'check/fails',
+  find: (subject) => failures(subject),
+  tell: ({ check, beyond, reasons, diagnosis, leads }, subject) => {
+    const { name } = check.check;
+    const withinBudget = beyond.every(({ size, expected }) => expected !== null && size <= expected);
+    const own = check.mark ? ` on ${check.mark.mark.name}` : '';
+    return {
+      // What a right check does once in a while is no proof that anything is wrong.
+      severity: withinBudget ? 'warning' : 'error',
+      message: `${name}${own} is off by ${beyond.map(({ said, limit, set }) => `${said}, where ${showLength(limit)} ${set ? 'is tolerated' : 'is far more than a right check shows'}`).join(', and ')}.${
+        withinBudget
+          ? ' A right check with this gear may well be so far off, so the tolerance is tighter than the gear can prove.'
+          : ''
+      }`,
+      untilExplained: withinBudget
+        ? ''
+        : 'Every point since the last check that agreed is in doubt until the cause is known.',
+      causes: [`check/${name}`, ...(diagnosis && leads ? [diagnosisKey(diagnosis)] : [])],
+      // Where none of the known slips explains the checks they may have several causes, and each is told on its own.
+      follows: [
+        ...reasons,
+        ...marksOf(check),
+        ...(withinBudget ? ['tolerance'] : []),
+        ...(diagnosis?.answer === 'slips' && !leads ? [diagnosisKey(diagnosis)] : []),
+      ],
+      rests: diagnosis && leads ? toldDiagnosis(diagnosis, subject) : [],
+      ...putRight(check, subject),
+    };
+  },
+});
+
+interface Failure {
+  readonly check: CheckValues;
+  readonly place: Place;
+  readonly beyond: readonly Beyond[];
+  /** Keys of what the notes themselves have to explain it; none where it stays unexplained. */
+  readonly reasons: readonly string[];
+  /** What was made of the unexplained checks of this base. */
+  readonly diagnosis: Diagnosis | null;
+  /** One cause is one story: it is told at the first check that nothing else explains, and the others hang under it. */
+  readonly leads: boolean;
+}
+
+function failures(subject: Subject): Failure[] {
+  const { session, derivation } = subject;
+  const led = new Set<Diagnosis>();
+  return failing(derivation.checks).map(({ check, beyond }): Failure => {
+    const reasons = reasonsFor(check, beyond, subject);
+    const found =
+      reasons.length > 0 || !check.setup ? null : diagnosisOf(check.setup, check.keyed, session, derivation);
+    const diagnosis = found?.answer === 'nothing' ? null : found;
+    const leads = diagnosis !== null && !led.has(diagnosis);
+    if (diagnosis) led.add(diagnosis);
+    return { check, place: residualPlace(check), beyond, reasons, diagnosis, leads };
+  });
+}
+
+const failing = foundInEach((check: CheckValues) => {
+  const beyond = check.verdict === 'fails' ? beyondLimits(check) : [];
+  return beyond.length > 0 ? [{ check, beyond }] : [];
+});
+
+const diagnosisKey = ({ setup, keyed }: Diagnosis) =>
+  `diagnosis/${setup.setup.name}/${keyed?.state.number ?? 0}`;
+
+interface Beyond {
+  readonly component: 'horizontal' | 'up';
+  readonly size: number;
+  readonly said: string;
+  readonly limit: number;
+  /** The job sets the limit; else it is what no right check exceeds. */
+  readonly set: boolean;
+  readonly expected: number | null;
+}
+
+/** The components that fail. */
+function beyondLimits(check: CheckValues): Beyond[] {
+  const judge = (component: 'horizontal' | 'up'): Beyond[] => {
+    const residual = numberOf(check.residual[component]);
+    const expected = numberOf(check.expected[component]);
+    const set = numberOf(check.tolerance[component]);
+    const limit = set ?? (expected === null ? null : BEYOND_CHANCE * expected);
+    if (residual === null || limit === null || Math.abs(residual) <= limit) return [];
+    const size = Math.abs(residual);
+    return [{ component, size, said: saidResidual(component, residual), limit, set: set !== null, expected }];
+  };
+  return [...judge('horizontal'), ...judge('up')];
+}
+
+/** A tiny share of a large keyed error is lost on the way: receivers bend vectors, and horizons differ. */
+const LOST = 0.02;
+
+/** Keys of what explains every failing component; none where one of them stays unexplained. */
+function reasonsFor(check: CheckValues, beyond: readonly Beyond[], subject: Subject): string[] {
+  const { setup, keyed } = check;
+  if (!setup) return [];
+  const { east, north, up } = check.explained;
+  const told = keyed ? `keyed/${setup.setup.name}/${keyed.state.number}` : null;
+  const keys: string[] = [];
+  for (const { component, limit } of beyond) {
+    const left = (parts: readonly Maybe<Value>[], residuals: readonly Maybe<Value>[]) => {
+      const explained = parts.map(numberOf);
+      const size = Math.hypot(...explained.map((part) => part ?? 0));
+      const rest = residuals.map((residual, index) => (numberOf(residual) ?? 0) - (explained[index] ?? 0));
+      return size > 0 && !explained.includes(null) && Math.hypot(...rest) <= Math.max(limit, LOST * size);
+    };
+    const byKeyed =
+      component === 'up'
+        ? left([up], [check.residual.up])
+        : left([east, north], [check.residual.east, check.residual.north]);
+    const found: string[] = [];
+    if (byKeyed && told) found.push(`${told}/${component}`);
+    if (component === 'up') {
+      const residual = (numberOf(check.residual.up) ?? 0) - (numberOf(up) ?? 0);
+      const within = (effect: number) => Math.abs(residual - effect) <= limit && Math.abs(effect) > 0;
+      for (const { key, up: effect } of antennaTypeEffects(setup, subject))
+        if (keyed && key.endsWith(`/${keyed.state.number}`) && within(effect)) found.push(key);
+      const height = check.check.observed?.height;
+      for (const { mark: base, difference } of apart(subject))
+        if (base === setup.mark && height?.surface === 'orthometric' && within(difference))
+          found.push(`mark/${base.mark.name}/separation`);
+      if (settledSetups(subject).some((one) => one.setup === setup && within(-one.by)))
+        found.push(`moved/${setup.setup.name}`);
+    }
+    if (found.length === 0) return [];
+    for (const key of found) keys.push(key);
+  }
+  return keys;
+}
+
+/** What is wrong with a mark itself comes before what is wrong with a check on it. */
+const marksOf = ({ setup, mark }: CheckValues): string[] =>
+  [setup?.mark, mark].flatMap((known) =>
+    known ? [`mark/${known.mark.name}/position`, `mark/${known.mark.name}/height`] : [],
+  );
+
+/** Something else was keyed since, and a later check agrees: what failed is a fact of that time. */
+function putRight(check: CheckValues, { derivation }: Subject) {
+  const { setup, keyed, instant } = check;
+  if (!setup || !keyed || instant === null) return {};
+  const rekeyed = setup.keyed.some(({ state }) => state.number > keyed.state.number);
+  const passing = derivation.checks.some(
+    (later) =>
+      later.setup === setup &&
+      later.verdict === 'passes' &&
+      (later.instant ?? -Infinity) > instant &&
+      (later.keyed?.state.number ?? 0) > keyed.state.number,
+  );
+  return rekeyed && passing
+    ? { past: { from: keyed.state.from ?? setup.from, until: keyed.state.until } }
+    : {};
+}

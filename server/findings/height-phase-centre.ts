@@ -1,4 +1,0 @@
-/** A keyed antenna height that leads to another point of the antenna than the receiver takes it to. */
-import { keyedKind } from './keyed.ts';
-
-export const heightPhaseCentre = keyedKind('height/phase-centre');

@@ -1,4 +1,0 @@
-/** A keyed antenna height in which slope or rise of the tape are left in, or taken off where there were none. */
-import { keyedKind } from './keyed.ts';
-
-export const heightSlope = keyedKind('height/slope');

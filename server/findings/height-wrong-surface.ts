@@ -1,4 +1,0 @@
-/** A keyed height that stands on another surface than the one the receiver takes it for. */
-import { keyedKind } from './keyed.ts';
-
-export const heightWrongSurface = keyedKind('height/wrong-surface');

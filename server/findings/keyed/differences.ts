@@ -1,0 +1,134 @@
+/** What findings about keyed numbers share: which difference they tell, what follows from it, and what to do. */
+import { showLength } from '../../quantities/show.ts';
+import { isHole } from '../../quantities/value.ts';
+import { keyedDifferences, type KeyedDifference } from '../../slips/keyed-differences.ts';
+import { numberOf } from '../../slips/situation.ts';
+import { addedDetail } from '../edits.ts';
+import { kind, type AnyFindingKind, type Fix, type Subject, type Told } from '../finding.ts';
+import { unreadDetail } from '../unread.ts';
+
+/** The kind that tells those differences whose slip names this code; `null` of them have no slip. */
+export function keyedKind(code: string, alsoUnnamed = false): AnyFindingKind {
+  return kind({
+    code,
+    find: (subject) =>
+      keyedDifferences(subject.session, subject.derivation).filter(
+        ({ named }) => named?.slip.code === code || (alsoUnnamed && !named),
+      ),
+    tell: tellDifference,
+    mend: (difference) => [lineForLater(difference)],
+  });
+}
+
+export function tellDifference(difference: KeyedDifference, subject: Subject): Told {
+  const { setup, named, states, until, from, by } = difference;
+  const { name } = setup.setup;
+  const key = (direction: 'up' | 'horizontal') =>
+    states.map((state) => `keyed/${name}/${state}/${direction}`);
+  const own = 'up' in by ? 'up' : 'horizontal';
+  // One slip that gives position and height is told at the position, and the height follows.
+  const together = named && named.fields.length > 1;
+  const leads = !together || difference.field === named.fields[0];
+  return {
+    severity: 'error',
+    message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${difference.rounded ? 'If only the note is rounded, write what was keyed in full. ' : ''}${advice(difference, subject)}`,
+    causes: together ? [...key('horizontal'), ...key('up')] : key(own),
+    follows: [
+      // What was broadcast is told by a recording, and the note of what was keyed is then the lesser matter.
+      ...states.map((state) => contradicted(name, state)),
+      ...(own === 'up' ? unreadHeights(name) : []),
+      ...(leads ? [] : key('horizontal')),
+      ...(difference.field === 'antennaHeight' && asSomeReading(difference)
+        ? [`reading-unit/${name}`, `reading/${name}`]
+        : []),
+      ...(setup.mark ? [`mark/${setup.mark.mark.name}/${own === 'up' ? 'height' : 'position'}`] : []),
+    ],
+    ...(until === null ? {} : { past: { from, until } }),
+  };
+}
+
+/** What a recording shows to be another thing than was noted as keyed. */
+export const contradicted = (setup: string, state: number) => `contradicted/${setup}/${state}`;
+
+/** Lines of the antenna's height that cannot be read change what should have been keyed. */
+const unreadHeights = (setup: string) => ['extension', 'measured'].map((word) => unreadDetail(setup, word));
+
+/** What was keyed agrees with one of several readings: that the mean does not is the other reading's doing. */
+function asSomeReading({ setup, keyed }: KeyedDifference): boolean {
+  const readings = setup.height.groups[0]?.readings ?? [];
+  return (
+    keyed !== null &&
+    readings.length > 1 &&
+    readings.some(({ arp }) => !isHole(arp) && Math.abs(arp.value - keyed) <= ONE_READING)
+  );
+}
+/** A single reading, to the 99 % of the usual tape, metres. */
+const ONE_READING = 0.003;
+
+function saidDifference({ field, keyed, right, by, setup, atAntenna }: KeyedDifference): string {
+  if ('up' in by && keyed !== null && right !== null) {
+    const what = field === 'antennaHeight' ? 'antenna height' : 'ellipsoidal height';
+    const rightly =
+      field === 'antennaHeight'
+        ? `the tape gives ${metres(right)}`
+        : `${atAntenna ? 'with no antenna height it is that of the antenna, which' : (setup.mark?.mark.name ?? 'the mark')} has ${metres(right)}`;
+    return `The ${what} was keyed as ${metres(keyed)}, and ${rightly}: ${showLength(Math.abs(by.up))} too ${by.up > 0 ? 'high' : 'low'}.`;
+  }
+  if ('up' in by)
+    return `The keyed height is ${showLength(Math.abs(by.up))} too ${by.up > 0 ? 'high' : 'low'}.`;
+  return `The keyed position lies ${showLength(Math.hypot(by.east, by.north))} from ${setup.mark?.mark.name ?? 'the mark'}: ${sides(by)}.`;
+}
+
+const metres = (value: number) => `${value.toFixed(3).replace('-', '\u2212')} m`;
+function sides({ east, north }: { readonly east: number; readonly north: number }): string {
+  const side = (value: number, positive: string, negative: string) =>
+    Math.abs(value) < 0.001 * Math.hypot(east, north)
+      ? []
+      : [`${showLength(Math.abs(value))} ${value < 0 ? negative : positive}`];
+  return [...side(east, 'east', 'west'), ...side(north, 'north', 'south')].join(' and ');
+}
+
+function effectOf({ by }: KeyedDifference): string {
+  const size = 'up' in by ? Math.abs(by.up) : Math.hypot(by.east, by.north);
+  const direction = 'up' in by ? (by.up > 0 ? ' too high' : ' too low') : '';
+  return `Every point measured from this base comes out by as much ${direction ? `(${showLength(size)})${direction}` : 'to the same side'}.`;
+}
+
+function advice(difference: KeyedDifference, subject: Subject): string {
+  const { until, setup } = difference;
+  const { session } = subject;
+  if (checksDisagree(difference, subject))
+    return 'Yet the checks that were made then agree: it may be the note that is wrong, and not what was keyed. Look at the receiver or its log before anything is shifted.';
+  if (until !== null) return 'The points of that time are to be shifted.';
+  const open = setup.setup.until === null;
+  return open && session.reviews.length === 0
+    ? 'Key the right number, note when, and shift the points measured before.'
+    : 'The points of the day are to be shifted; if something else was keyed later, note what and when.';
+}
+
+/** Checks of that time pass, though what was keyed would have made them fail. */
+function checksDisagree({ setup, states, by }: KeyedDifference, { derivation }: Subject): boolean {
+  const direction = 'up' in by ? 'up' : 'horizontal';
+  const size = 'up' in by ? Math.abs(by.up) : Math.hypot(by.east, by.north);
+  return derivation.checks.some((check) => {
+    if (check.setup !== setup || !check.keyed || !states.includes(check.keyed.state.number)) return false;
+    if (check.verdict !== 'passes' || check.mark === setup.mark) return false;
+    const limit = numberOf(check.tolerance[direction]) ?? numberOf(check.expected[direction]);
+    return limit !== null && size > 2 * limit;
+  });
+}
+
+/** Nobody but the surveyor knows what was keyed afterwards and when: the line has open values only. */
+function lineForLater({ field, place, named }: KeyedDifference): Fix {
+  const open = { antennaHeight: 'antenna-height ?', height: 'height ?', position: 'position ?' };
+  // What one slip spoilt together is keyed anew together.
+  const together = field === 'antennaHeight' ? [] : (named?.fields ?? []);
+  const fields = (['position', 'height', 'antennaHeight'] as const).filter(
+    (one) => one === field || (one !== 'antennaHeight' && together.includes(one)),
+  );
+  const value = [...fields.map((one) => open[one]), 'at ?'].join(', ');
+  return {
+    title: 'Add a line for what was keyed in its stead',
+    edits: [addedDetail(place.path, place.entry, 'keyed', value)],
+  };
+}

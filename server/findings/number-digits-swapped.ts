@@ -1,4 +1,0 @@
-/** A keyed number in which two neighbouring digits changed places. */
-import { keyedKind } from './keyed.ts';
-
-export const numberDigitsSwapped = keyedKind('number/digits-swapped');

@@ -1,0 +1,79 @@
+/** Points between a failing check and the nearest one that passed. */
+import { allOf } from '../../quantities/show.ts';
+import type { Place } from '../../../grammar/tree.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
+import { pointCounts } from '../../derive/repair/points-counts.ts';
+import type { PointSet } from '../../derive/points/points.ts';
+import { repairOf } from '../../derive/repair/repair.ts';
+import { dayFacts, trustOf, type Trust } from '../../derive/trust/trust.ts';
+import { residualPlace } from '../check/residuals.ts';
+import { kind, type Subject } from '../finding.ts';
+import { short } from '../words.ts';
+
+interface InDoubt {
+  readonly place: Place;
+  readonly set: PointSet;
+  readonly count: number;
+  readonly total: number;
+  readonly failing: readonly CheckValues[];
+  /** Something is known to take off. */
+  readonly repairable: boolean;
+}
+
+export const pointsInDoubt = kind({
+  code: 'points/in-doubt',
+  find: (subject) => inDoubt(subject),
+  tell: ({ set, count, total, failing, repairable }) => ({
+    severity: 'warning',
+    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${allOf(names(failing))} failed` : ''}.${
+      repairable
+        ? ' Use none of them as they are; `tribrach points` takes off what is known to be wrong and says how good they are then.'
+        : ''
+    }`,
+    untilExplained: repairable
+      ? ''
+      : 'Use none of them before the cause is known, or measure some of them again from a base that is checked.',
+    rests: failing
+      .slice(0, 3)
+      .map((check) => ({ message: `${check.check.name} failed`, place: residualPlace(check) })),
+    follows: failing.map(({ check }) => `check/${check.name}`),
+  }),
+});
+
+function inDoubt(subject: Subject): InDoubt[] {
+  const { session, derivation } = subject;
+  if (derivation.points.length === 0) return [];
+  const trust = trustOf(session, derivation);
+  const doubtful = trust.rovers.some(({ spans }) => spans.some((span) => span.class === 'in-doubt'));
+  if (!doubtful) return [];
+  const repair = repairOf(dayFacts(session, derivation), trust, []);
+  return derivation.points.flatMap((set): InDoubt[] => {
+    const counts = pointCounts(set, session, derivation, trust);
+    const count = counts.classes['in-doubt'];
+    if (count === 0) return [];
+    const failing = failingOf(set, trust);
+    const repairable = repair.remedies.some(({ setup }) => isOf(set, setup.setup.name));
+    return [{ place: set.placeOf(1), set, count, total: counts.total, failing, repairable }];
+  });
+}
+
+const isOf = ({ entry }: PointSet, setup: string) => entry.from === null || entry.from.name === setup;
+
+function failingOf(set: PointSet, trust: Trust): CheckValues[] {
+  const checks = trust.rovers
+    .filter(({ setup }) => isOf(set, setup.setup.name))
+    .filter(({ rover }) => set.entry.by === null || rover === null || rover === set.entry.by.name)
+    .flatMap(({ checks: own }) => own);
+  return [...new Set(checks.filter(({ verdict }) => verdict === 'fails'))];
+}
+
+function names(failing: readonly CheckValues[]): string[] {
+  const all = failing.map(({ check }) => check.name);
+  return all.length > 3 ? [...all.slice(0, 2), `${all.length - 2} more`] : all;
+}
+
+function told(set: PointSet, count: number, total: number): string {
+  if (set.kind === 'point') return `${set.name} is`;
+  const of = set.kind === 'file' ? ` of ${short(set.name)}` : '';
+  return `${count} of ${total} points${of} ${count === 1 ? 'is' : 'are'}`;
+}

@@ -1,0 +1,54 @@
+/** Coordinates whose grid is not known: the job names none, or one that is not in the register. */
+import { isHole, type Hole } from '../../quantities/value.ts';
+import { kind, type Subject } from '../finding.ts';
+import { unreadDetail, unreadEntry } from '../unread.ts';
+import type { Place } from '../../../grammar/tree.ts';
+
+export const positionGridUnknown = kind({
+  code: 'position/grid-unknown',
+  find: (subject) => unknownGrids(subject),
+  tell: ({ because }, { session }) => ({
+    severity: 'error',
+    follows: [...unreadEntry('job'), ...(session.job ? [unreadDetail(session.job.title, 'grid')] : [])],
+    message: `${(because[0]?.toUpperCase() ?? '') + because.slice(1).replace(/[.]$/, '')}. Without its grid a coordinate is no place, so nothing is worked out from it. Name the grid by its code (grid EPSG:3763).`,
+  }),
+});
+
+/** The job's own first; without one, where coordinates first need it. */
+function unknownGrids({ session, derivation }: Subject): { place: Place; because: string }[] {
+  const { frame } = derivation;
+  const { job } = session;
+  // `grid ?` is a question that is told on its own.
+  if (session.remarks.some((remark) => remark.about === 'open-value' && remark.word === 'grid')) return [];
+  const named: Hole[] = [];
+  if (job?.grid && isHole(frame.geographic) && isHole(frame.grid)) named.push(frame.grid);
+  if (job?.datum && isHole(frame.keyed) && frame.keyed.place === job.datum.place) named.push(frame.keyed);
+  if (named.length > 0)
+    return named.map(({ hole, place }) => ({
+      place: place ?? session.job?.place ?? NOWHERE(session),
+      because: hole,
+    }));
+  if (!isHole(frame.grid)) return [];
+  const first = [...session.marks.values()].find(
+    (mark) =>
+      mark.position &&
+      !mark.position.system &&
+      mark.place.path === session.document.path &&
+      isHole(derivation.marks.get(mark.name)?.located) &&
+      ((mark.position.form === 'grid' && isHole(frame.grid)) || isHole(frame.geographic)),
+  );
+  if (!first?.position) return [];
+  return [{ place: first.position.place, because: frame.grid.hole }];
+}
+
+const NOWHERE = ({ document }: Subject['session']): Place => ({
+  path: document.path,
+  entry: document.entries[0] ?? {
+    text: '',
+    header: { start: 0, end: 0, word: null, items: [], comment: null, indented: false },
+    details: [],
+    slips: [],
+  },
+  start: 0,
+  end: 0,
+});

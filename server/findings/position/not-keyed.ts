@@ -1,0 +1,10 @@
+/** The notes do not say which position the receiver was told. */
+import { notKeyed } from '../keyed/holes.ts';
+
+export const positionNotKeyed = notKeyed(
+  'position/not-keyed',
+  'position',
+  'position',
+  'the base',
+  'position ?, height ?',
+);

@@ -1,0 +1,37 @@
+/** East and north, or latitude and longitude, in each other's place: of a mark, or as they were keyed. */
+import { kind } from '../finding.ts';
+import { tellDifference } from '../keyed/differences.ts';
+import { marksElsewhere, marksOutOfArea, type Outside } from './marks-out-of-area.ts';
+import { keyedDifferences, type KeyedDifference } from '../../slips/keyed-differences.ts';
+import type { Place } from '../../../grammar/tree.ts';
+
+const CODE = 'position/swapped';
+
+type Evidence = { readonly place: Place } & (
+  { readonly keyed: KeyedDifference } | { readonly mark: Outside }
+);
+
+export const positionSwapped = kind<Evidence>({
+  code: CODE,
+  find: (subject) => [
+    ...marksOutOfArea(subject)
+      .filter(({ swappedInside }) => swappedInside)
+      .map((mark): Evidence => ({ mark, place: mark.position.place })),
+    ...marksElsewhere(subject).map((mark): Evidence => ({ mark, place: mark.position.place })),
+    ...keyedDifferences(subject.session, subject.derivation)
+      .filter(({ named }) => named?.slip.code === CODE)
+      .map((keyed): Evidence => ({ keyed, place: keyed.place })),
+  ],
+  tell: (evidence, subject) =>
+    'keyed' in evidence ? tellDifference(evidence.keyed, subject) : tellMark(evidence.mark),
+});
+
+function tellMark({ mark, system, position, distance }: Outside) {
+  const inside = distance === 0;
+  const which = position.form === 'grid' ? 'east and north' : 'latitude and longitude';
+  return {
+    severity: 'error' as const,
+    message: `${mark.name} lies ${inside ? 'far from where the receiver found itself, and there' : `outside the area of ${system.code ?? system.name}, and inside it`} with ${which} in each other’s place. Look at the register: which of its columns is which. As it stands nothing that is worked out from this mark can be right.`,
+    causes: [`mark/${mark.name}/position`, `mark/${mark.name}/height`],
+  };
+}

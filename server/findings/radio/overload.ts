@@ -1,0 +1,93 @@
+/** More corrections than the radio carries, on average or in the fullest second, and the rates at which they would fit. */
+import type { Place } from '../../../grammar/tree.ts';
+import { fits, isObservation, type StreamValues } from '../../derive/link/stream.ts';
+import { streamLoad, type ScheduledMessage, type StreamLoad } from '../../link/load.ts';
+import { showNumber } from '../../quantities/show.ts';
+import { isHole } from '../../quantities/value.ts';
+import type { StreamMessage } from '../../session/entries.ts';
+import { kind, type Edit } from '../finding.ts';
+import { isPlan } from '../stream/plans.ts';
+
+interface Overloaded {
+  readonly place: Place;
+  readonly values: StreamValues;
+  readonly load: StreamLoad;
+}
+
+export const radioOverload = kind<Overloaded>({
+  code: 'radio/overload',
+  find: ({ derivation }) =>
+    derivation.link.streams.flatMap((values) =>
+      values.load && !fits(values.load) ? [{ place: values.stream.place, values, load: values.load }] : [],
+    ),
+  tell: ({ values, load }) => {
+    const { name, radio, carriage, unknown } = values;
+    const rate = isHole(carriage) ? '' : ` (${showNumber(carriage.throughput.value / 1000, 1)} kbps of data)`;
+    const least =
+      unknown.length > 0 ? ` without ${unknown.join(', ')}, whose size or rate is not known,` : '';
+    const average = percent(load.averageAirtime);
+    const what =
+      load.averageAirtime > 1
+        ? `The stream from ${name}${least} asks for ${average} of the time on the air of radio ${radio?.name ?? ''}${rate}: more is due than goes out, so that the corrections grow older without end, or are left out.`
+        : `The fullest second of the stream from ${name}${least} takes ${inSeconds(load.fullest.airtime)} on the air of radio ${radio?.name ?? ''}${rate}, so that what is due in it comes late, though the average is ${average}.`;
+    return {
+      severity: load.averageAirtime > 1 ? 'error' : 'warning',
+      message: `${what} ${advice(values)}`,
+      rests: radio ? [{ message: `Radio ${radio.name}.`, place: radio.place }] : [],
+    };
+  },
+  mend: ({ values }, subject) => {
+    const inTurn = staggeringFits(values) ? values.staggered : values.fitting;
+    if (!inTurn || !isPlan(subject, values.name)) return [];
+    const edits = values.messages.flatMap(({ message, number }) => scheduleEdit(message, number, inTurn));
+    const title = staggeringFits(values)
+      ? 'Plan the slower messages in turn'
+      : 'Plan the highest rates that fit';
+    return edits.length > 0 ? [{ title, edits }] : [];
+  },
+});
+
+/** What stands behind `every`, as it is planned; nothing where it stays. */
+function scheduleEdit(
+  { every, after }: StreamMessage,
+  number: number,
+  planned: readonly ScheduledMessage[],
+): Edit[] {
+  const plan = planned.find((one) => one.number === number);
+  if (!plan || isHole(every) || every.origin !== 'given') return [];
+  const before = after && !isHole(after) && after.origin === 'given' ? after : null;
+  const offset = plan.offset ?? 0;
+  if (plan.every === every.value && offset === (before?.value ?? 0)) return [];
+  const interval = plan.every === every.value ? every.typed : `${plan.every} s`;
+  const text = offset === 0 ? interval : `${interval} after ${offset} s`;
+  return [{ place: { ...every.place, end: before?.place.end ?? every.place.end }, text }];
+}
+
+/** Spreading the slower messages over the seconds costs nothing, so it comes first. */
+function advice(values: StreamValues): string {
+  const { staggeredLoad, fitting } = values;
+  if (staggeringFits(values) && staggeredLoad)
+    return `Let the slower messages take turns, one constellation on odd and the next on even seconds (\`every 2 s after 1 s\`): the fullest second then takes ${inSeconds(staggeredLoad.fullest.airtime)}.`;
+  if (!fitting)
+    return 'Even one observation in ten seconds is too much for it: send fewer constellations or signals, smaller messages (MSM4), or set a faster air rate at both ends.';
+  const rates = slowed(values, fitting).map(
+    ({ message, every }) => `${message.number.name} every ${every} s`,
+  );
+  const load = isHole(values.carriage) ? undefined : streamLoad(fitting, values.carriage.link);
+  const then = load ? `, ${percent(load.averageAirtime)} of the time on the air` : '';
+  return `It fits with ${rates.join(', ')}, staggered over the seconds${then}. Smaller messages (MSM4) or a faster air rate at both ends help, too; a faster rate reaches less far.`;
+}
+
+const staggeringFits = ({ staggeredLoad }: StreamValues) => staggeredLoad !== null && fits(staggeredLoad);
+
+/** Observations that have to be sent less often than they are, with the interval in seconds. */
+function slowed({ messages }: StreamValues, fitting: readonly ScheduledMessage[]) {
+  return messages.flatMap(({ message, number }) => {
+    const every = fitting.find((one) => one.number === number)?.every;
+    if (every === undefined || !isObservation(number) || isHole(message.every)) return [];
+    return every > message.every.value ? [{ message, every: String(every) }] : [];
+  });
+}
+
+const percent = (share: number) => `${showNumber(100 * share, 0)} %`;
+const inSeconds = (length: number) => `${showNumber(length, 2)} s`;

@@ -1,0 +1,14 @@
+/** A number that starts or ends with its decimal point. */
+import { short } from '../words.ts';
+import { kind, readingFixes, standsAlone } from '../finding.ts';
+import { letterSlips } from './remarks.ts';
+
+export const syntaxBarePoint = kind({
+  code: 'syntax/bare-point',
+  find: (subject) => letterSlips(subject, 'bare-point'),
+  tell: ({ slip }) => ({
+    severity: 'error',
+    message: `${short(slip.typed)} has no digit on one side of its point, so a digit may be missing, and it counts as missing. Write the digits on both sides.`,
+  }),
+  mend: ({ place, slip }) => (standsAlone(place) ? readingFixes(place, slip.readings) : []),
+});

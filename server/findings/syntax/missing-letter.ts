@@ -1,0 +1,14 @@
+/** A coordinate that does not say which way it counts. */
+import { short } from '../words.ts';
+import { kind, readingFixes, standsAlone } from '../finding.ts';
+import { remarksAbout } from './remarks.ts';
+
+export const syntaxMissingLetter = kind({
+  code: 'syntax/missing-letter',
+  find: (subject) => remarksAbout(subject, 'hemisphere'),
+  tell: ({ typed }) => ({
+    severity: 'error',
+    message: `${short(typed)} does not say whether it is east or north, or in which hemisphere, so the position counts as missing. Write N, S, E or W behind it.`,
+  }),
+  mend: ({ place, readings }) => (standsAlone(place) ? readingFixes(place, readings) : []),
+});

@@ -1,0 +1,13 @@
+/** A word or number that is none of those that its place can take. */
+import { short } from '../words.ts';
+import { kind } from '../finding.ts';
+import { remarksAbout } from './remarks.ts';
+
+export const syntaxValueRange = kind({
+  code: 'syntax/value-range',
+  find: (subject) => remarksAbout(subject, 'value-range'),
+  tell: ({ word, typed, allowed }) => ({
+    severity: 'error',
+    message: `${short(typed)} says nothing that ${word} can mean, so it is not used. It can be: ${allowed}.`,
+  }),
+});

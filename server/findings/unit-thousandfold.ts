@@ -1,4 +1,0 @@
-/** A keyed antenna height that is a thousand times too large or too small. */
-import { keyedKind } from './keyed.ts';
-
-export const unitThousandfold = keyedKind('unit/thousandfold');
