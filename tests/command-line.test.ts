@@ -74,9 +74,20 @@ describe('check --format json', () => {
     expect(files.map(({ path }) => path)).toEqual([NO_UNIT, CLEAN]);
     expect(files[1]).toEqual({ path: CLEAN, findings: [] });
     const finding = files[0]?.findings.find(({ code }) => code === 'unit/missing');
-    expect(Object.keys(finding ?? {}).sort()).toEqual(
-      ['code', 'column', 'endColumn', 'endLine', 'fixes', 'line', 'message', 'related', 'severity'].sort(),
-    );
+    expect(Object.keys(finding ?? {}).sort()).toEqual([
+      'action',
+      'code',
+      'column',
+      'effect',
+      'endColumn',
+      'endLine',
+      'fixes',
+      'headline',
+      'line',
+      'message',
+      'related',
+      'severity',
+    ]);
     const line = readFileSync(NO_UNIT, 'utf8').split('\n')[(finding?.line ?? 0) - 1] ?? '';
     expect(line.slice((finding?.column ?? 0) - 1, (finding?.endColumn ?? 0) - 1)).toBe('1.284');
     expect(finding?.fixes[0]).toEqual({
@@ -114,7 +125,8 @@ describe('check --format json', () => {
     const { files } = JSON.parse(printed) as { files: { findings: Finding[] }[] };
     const related = files.flatMap(({ findings }) => findings).flatMap((finding) => finding.related);
     expect(related.length).toBeGreaterThan(0);
-    for (const one of related) expect(Object.keys(one).sort()).toEqual(['code', 'column', 'line', 'message']);
+    for (const one of related)
+      expect(Object.keys(one).sort()).toEqual(['code', 'column', 'headline', 'line', 'message']);
   });
 });
 

@@ -20,8 +20,8 @@ function told(inspection: Inspection, text: string) {
   };
   return [
     ...noticesOf(inspection).map(
-      ({ code, severity, message, at }) =>
-        `${severity} ${code} ${place(at.start)}-${place(at.end)} ${message}`,
+      ({ code, severity, headline, below, at }) =>
+        `${severity} ${code} ${place(at.start)}-${place(at.end)} ${headline} ${below}`,
     ),
     ...inlaysIn(inspection, 0, text.length).map(({ at, label }) => `${place(at)} ${label}`),
   ];

@@ -1,5 +1,6 @@
 /** The key card and the findings of a session as elements of the pocket page; text only ever becomes text. */
 import { SEVERITIES, type Edit, type Finding, type Severity } from '../../server/findings/finding.ts';
+import { belowHeadline } from '../../server/findings/saying.ts';
 import type { Inspection } from '../../server/inspect.ts';
 import { CAUTIONS, keyCard, type KeyLine } from '../../server/record/card/key-card.ts';
 import { offsetsOf, whereIs } from '../../server/session/where.ts';
@@ -68,11 +69,13 @@ function findingItem(
     ),
     jump,
   );
-  item.append(head, element('p', finding.message));
+  const below = belowHeadline(finding);
+  item.append(head, element('p', finding.headline, 'headline'));
+  if (below !== '') item.append(element('p', below));
   if (finding.related.length > 0) {
     const related = element('ul');
-    for (const { message, place } of finding.related)
-      related.append(element('li', `line ${whereIs(session, place).line}: ${message}`));
+    for (const { headline, place } of finding.related)
+      related.append(element('li', `line ${whereIs(session, place).line}: ${headline}`));
     item.append(related);
   }
   const bar = element('div', '', 'bar');

@@ -1,6 +1,7 @@
 /** Findings for a person at a terminal: each at its line, what follows from it, what would mend it, and the verdict. */
 import picocolors from 'picocolors';
 import { SEVERITIES, type Finding, type Fix, type Severity } from '../findings/finding.ts';
+import { belowHeadline } from '../findings/saying.ts';
 import { verdictOf } from '../record/verdict.ts';
 import { offsetsOf, whereIs } from '../session/where.ts';
 import { excerpt } from './excerpt.ts';
@@ -28,7 +29,8 @@ export function findingsText(
 }
 
 function findingText(finding: Finding, { session }: Inspected, width: number, colours: Colours): string {
-  const { severity, code, message, place, related, fixes } = finding;
+  const { severity, code, headline, place, related, fixes } = finding;
+  const below = belowHeadline(finding);
   const where = whereIs(session, place);
   const text = session.documents.get(where.path)?.text ?? '';
   const margin = String(where.line);
@@ -36,26 +38,20 @@ function findingText(finding: Finding, { session }: Inspected, width: number, co
   const shown = excerpt(text, stretch, width - margin.length - 5);
   const paint = PAINTS[severity](colours);
   const lines = [
-    `${harmless(shownPath(where.path))}:${where.line}:${where.column} ${paint(severity)} ${colours.bold(code)}`,
+    `${harmless(shownPath(where.path))}:${where.line}:${where.column} ${paint(severity)} ${code}`,
+    colours.bold(wrapped(headline, width, '  ')),
     `  ${colours.dim(`${margin} |`)} ${shown.line}`,
     `  ${colours.dim(`${' '.repeat(margin.length)} |`)} ${paint(shown.carets)}`,
-    wrapped(message, width, '  '),
+    ...(below === '' ? [] : [wrapped(below, width, '  ')]),
     ...related.map((one) => {
       const at = whereIs(session, one.place);
       const line = at.path === where.path ? `line ${at.line}` : `${shownPath(at.path)}:${at.line}`;
-      return wrapped(
-        `${line}: ${firstSentence(one.message)}${one.code === code ? '' : ` (${one.code})`}`,
-        width,
-        '    ',
-      );
+      return wrapped(`${line}: ${one.headline}${one.code === code ? '' : ` (${one.code})`}`, width, '    ');
     }),
     ...(fixes.length === 0 ? [] : [wrapped(fixesText(fixes), width, '    ')]),
   ];
   return `${lines.join('\n')}\n`;
 }
-
-/** What follows is told in short; alone it would have all its words. */
-const firstSentence = (message: string) => message.split(/(?<=\.) (?=\p{Lu})/u)[0] ?? message;
 
 /** Several fixes exclude one another: the user picks the one that tells what was read. */
 const fixesText = (fixes: readonly Fix[]) =>

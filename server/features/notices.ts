@@ -1,5 +1,6 @@
 /** The findings of a session as an editor shows them: stretches of the text with a severity, a sentence and what it rests on. */
 import type { Finding, Severity } from '../findings/finding.ts';
+import { belowHeadline } from '../findings/saying.ts';
 import type { Inspection } from '../inspect.ts';
 import type { Session } from '../session/session.ts';
 import { offsetsOf } from '../session/where.ts';
@@ -9,7 +10,9 @@ export interface Notice {
   readonly at: Stretch;
   readonly code: string;
   readonly severity: Severity;
-  readonly message: string;
+  readonly headline: string;
+  /** What follows and what to do; empty where the headline says all. */
+  readonly below: string;
   readonly related: readonly { readonly at: Stretch; readonly message: string }[];
 }
 
@@ -21,10 +24,10 @@ export function noticesOf({ session, findings }: Inspection): Notice[] {
 function noticeOf(finding: Finding, session: Session): Notice | null {
   const at = offsetsOf(session, finding.place);
   if (at?.path !== session.document.path) return null;
-  const { code, severity, message } = finding;
-  const related = finding.related.flatMap(({ place, message: told }) => {
+  const { code, severity, headline } = finding;
+  const related = finding.related.flatMap(({ place, headline: told }) => {
     const stretch = offsetsOf(session, place);
     return stretch ? [{ at: stretch, message: told }] : [];
   });
-  return { at, code, severity, message, related };
+  return { at, code, severity, headline, below: belowHeadline(finding), related };
 }

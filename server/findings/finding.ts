@@ -3,6 +3,7 @@ import type { Place } from '../../grammar/tree.ts';
 import { unitNamed } from '../../grammar/units.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { Session } from '../session/session.ts';
+import { sayingOf, type Sayable, type Saying } from './saying.ts';
 import { short } from './words.ts';
 
 /** error: a result is wrong or cannot be derived · warning: probably wrong · information: a proof is missing · hint. */
@@ -16,8 +17,10 @@ export interface Subject {
   readonly derivation: Derivation;
 }
 
+/** A place that a finding rests on, or a finding that follows from it. */
 export interface Related {
   readonly code: string;
+  readonly headline: string;
   readonly message: string;
   readonly place: Place;
 }
@@ -32,9 +35,10 @@ export interface Fix {
   readonly edits: readonly Edit[];
 }
 
-export interface Finding {
+export interface Finding extends Saying {
   readonly code: string;
   readonly severity: Severity;
+  /** Headline, effect and action in one text. */
   readonly message: string;
   readonly place: Place;
   readonly related: readonly Related[];
@@ -42,20 +46,20 @@ export interface Finding {
 }
 
 /** A finding as its kind tells it, before findings that follow from others are hung under them. */
-export interface Told {
+export type Told = Sayable & Standing;
+
+interface Standing {
   readonly severity: Severity;
-  /** In the words of the trade: what, by how much, what follows, and what to do. */
-  readonly message: string;
-  /** A sentence more, or an empty one, of what asks for an explanation: said for as long as nothing is found that explains it. */
+  /** A sentence more to the action, or an empty one, of what asks for an explanation: said for as long as nothing is found that explains it. */
   readonly untilExplained?: string | undefined;
   /** Places that the finding rests on, with a word on each. */
-  readonly rests?: readonly { readonly message: string; readonly place: Place }[];
+  readonly rests?: readonly { readonly message: string; readonly place: Place }[] | undefined;
   /** What this finding is the cause of, as keys such as `keyed/BASE/1/up`. */
-  readonly causes?: readonly string[];
+  readonly causes?: readonly string[] | undefined;
   /** What this finding follows from; it hangs under a finding that causes any of these. */
-  readonly follows?: readonly string[];
+  readonly follows?: readonly string[] | undefined;
   /** The time span that the finding is about, when what was wrong has been put right since. */
-  readonly past?: { readonly from: number | null; readonly until: number | null };
+  readonly past?: { readonly from: number | null; readonly until: number | null } | undefined;
 }
 
 /**
@@ -69,12 +73,17 @@ export interface FindingKind<Evidence extends { readonly place: Place }> {
   readonly mend?: (evidence: Evidence, subject: Subject) => readonly Fix[];
 }
 
+/** A finding with all that places it among others. */
+export interface Reported extends Saying, Standing {
+  readonly code: string;
+  readonly place: Place;
+  readonly fixes: readonly Fix[];
+}
+
 /** A kind whose evidence nobody but itself looks into. */
 export interface AnyFindingKind {
   readonly code: string;
-  readonly report: (
-    subject: Subject,
-  ) => readonly (Told & { readonly code: string; readonly place: Place; readonly fixes: readonly Fix[] })[];
+  readonly report: (subject: Subject) => readonly Reported[];
 }
 
 /** Closes a kind over its evidence, so that kinds can stand in one list. */
@@ -83,12 +92,24 @@ export function kind<Evidence extends { readonly place: Place }>(of: FindingKind
     code: of.code,
     report: (subject) => {
       const found = of.find(subject);
-      return found.map((evidence) => ({
-        ...of.tell(evidence, subject),
-        code: of.code,
-        place: evidence.place,
-        fixes: of.mend?.(evidence, subject) ?? [],
-      }));
+      return found.map((evidence) => {
+        const told = of.tell(evidence, subject);
+        const { headline, effect, action } = sayingOf(told);
+        return {
+          code: of.code,
+          severity: told.severity,
+          headline,
+          effect,
+          action,
+          place: evidence.place,
+          untilExplained: told.untilExplained,
+          rests: told.rests,
+          causes: told.causes,
+          follows: told.follows,
+          past: told.past,
+          fixes: of.mend?.(evidence, subject) ?? [],
+        };
+      });
     },
   };
 }

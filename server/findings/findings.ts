@@ -2,11 +2,10 @@
 import { startOf } from '../../grammar/document.ts';
 import type { Session } from '../session/session.ts';
 import { CATALOGUE } from './catalogue.ts';
-import type { AnyFindingKind, Finding, Related, Subject } from './finding.ts';
+import type { Finding, Related, Reported, Subject } from './finding.ts';
+import { inOneText, joined, type Saying } from './saying.ts';
 import { settled } from './settled.ts';
 import { unreadBy } from './unread.ts';
-
-type Reported = ReturnType<AnyFindingKind['report']>[number];
 
 export function findingsOf(subject: Subject): Finding[] {
   const reported: Reported[] = [];
@@ -60,19 +59,33 @@ function consequences(
 
 function finished(root: Reported, following: readonly Reported[]): Finding {
   const { code, severity, place, fixes } = root;
-  const rests: Related[] = (root.rests ?? []).map((related) => ({ code, ...related }));
+  const rests: Related[] = (root.rests ?? []).map((related) => ({
+    code,
+    headline: related.message,
+    message: related.message,
+    place: related.place,
+  }));
   const isExplained = root.untilExplained === undefined;
   const consequent = following.map((one) => ({
     code: one.code,
-    message: messageOf(one, isExplained),
+    headline: one.headline,
+    message: inOneText(sayingIn(one, isExplained)),
     place: one.place,
   }));
-  const message = messageOf(root, isExplained);
-  return { code, severity, message, place, related: [...rests, ...consequent], fixes };
+  const said = sayingIn(root, isExplained);
+  const { headline, effect, action } = said;
+  const message = inOneText(said);
+  const related = [...rests, ...consequent];
+  return { code, severity, headline, effect, action, message, place, related, fixes };
 }
 
-const messageOf = ({ message, untilExplained }: Reported, isExplained: boolean) =>
-  isExplained || !untilExplained ? message : `${message} ${untilExplained}`;
+function sayingIn({ headline, effect, action, untilExplained }: Reported, isExplained: boolean): Saying {
+  return {
+    headline,
+    effect,
+    action: isExplained || !untilExplained ? action : joined(action, untilExplained),
+  };
+}
 
 /** By place in the session's own file; what is about another file comes last. */
 function inTextOrder(findings: readonly Finding[], session: Session): Finding[] {

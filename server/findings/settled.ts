@@ -1,8 +1,7 @@
 /** What was wrong for a while and has been put right since is no error any more, but a fact of the day with its time span. */
 import { clockTime } from './words.ts';
-import type { AnyFindingKind, Subject } from './finding.ts';
-
-type Reported = ReturnType<AnyFindingKind['report']>[number];
+import type { Reported, Subject } from './finding.ts';
+import { joined } from './saying.ts';
 
 export function settled(finding: Reported, subject: Subject): Reported {
   if (!finding.past) return finding;
@@ -12,6 +11,6 @@ export function settled(finding: Reported, subject: Subject): Reported {
     ...finding,
     untilExplained: undefined,
     severity: 'information',
-    message: `${finding.message} It was so ${span}, and has been put right since.`,
+    effect: joined(finding.effect, `It was so ${span}, and has been put right since.`),
   };
 }

@@ -57,7 +57,7 @@ export const diagnosticsIn = (sessions: OpenSessions, inspection: Inspection): D
   noticesOf(inspection).map((notice) => toDiagnostic(sessions, inspection.session.document, notice));
 
 function toDiagnostic(sessions: OpenSessions, document: Document, notice: Notice): Diagnostic {
-  const { at, code, severity, message, related } = notice;
+  const { at, code, severity, headline, below, related } = notice;
   const relatedInformation = related.flatMap((rest) => {
     const location = toLocation(sessions, rest.at);
     return location ? [{ location, message: rest.message }] : [];
@@ -67,7 +67,8 @@ function toDiagnostic(sessions: OpenSessions, document: Document, notice: Notice
     severity: SEVERITIES[severity],
     source: SOURCE,
     code,
-    message,
+    // A list of problems shows the first line, a hover all of them.
+    message: below === '' ? headline : `${headline}\n${below}`,
     ...(relatedInformation.length > 0 ? { relatedInformation } : {}),
   };
 }

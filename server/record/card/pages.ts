@@ -1,6 +1,7 @@
 /** The pages that an editor shows beside a session, as plain text: what to key, what is wrong, every derived value. */
 import { listCheck, listLinks, listMark, listSetup, type Listed } from '../../derive/listing.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { belowHeadline } from '../../findings/saying.ts';
 import type { Inspection } from '../../inspect.ts';
 import { showAngle, showValue } from '../../quantities/show.ts';
 import { isHole, type Value } from '../../quantities/value.ts';
@@ -41,16 +42,20 @@ export function checkPage(inspection: Inspection): string {
   ]);
 }
 
-function findingParagraph(
-  { code, severity, message, place, related }: Finding,
-  { session }: Inspection,
-): string {
+function findingParagraph(finding: Finding, { session }: Inspection): string {
+  const { code, severity, headline, place, related } = finding;
   const tell = (at: Finding['place']) => {
     const { path, line } = whereIs(session, at);
     return path === session.document.path ? `line ${line}` : `line ${line} of ${path}`;
   };
-  const following = related.map((one) => `  ${tell(one.place)}: ${one.message}`);
-  return [`${tell(place)}, ${severity} ${code}`, `  ${message}`, ...following].join('\n');
+  const following = related.map((one) => `  ${tell(one.place)}: ${one.headline}`);
+  const below = belowHeadline(finding);
+  return [
+    `${tell(place)}, ${severity}: ${headline}`,
+    ...(below === '' ? [] : [`  ${below}`]),
+    ...following,
+    `  ${code}`,
+  ].join('\n');
 }
 
 export function valuesPage({ derivation }: Inspection): string {

@@ -11,9 +11,14 @@ export interface FindingsJson {
 interface FindingJson extends Stretch {
   readonly code: string;
   readonly severity: string;
+  readonly headline: string;
+  readonly effect: string;
+  readonly action: string;
+  /** The three in one text. */
   readonly message: string;
   readonly related: readonly {
     readonly code: string;
+    readonly headline: string;
     readonly message: string;
     readonly line: number;
     readonly column: number;
@@ -51,15 +56,25 @@ export function mergedFindings(parts: readonly FindingsJson[]): FindingsJson {
 }
 
 function findingJson(finding: Finding, { session }: Inspection): FindingJson {
-  const { code, severity, message, related, fixes } = finding;
+  const { code, severity, headline, effect, action, message, related, fixes } = finding;
   return {
     code,
     severity,
+    headline,
+    effect,
+    action,
     message,
     ...stretch(finding.place),
-    related: related.map(({ code: own, message: told, place }) => {
-      const { line, column, path } = whereIs(session, place);
-      return { code: own, message: path === finding.place.path ? told : `${path}: ${told}`, line, column };
+    related: related.map((one) => {
+      const { line, column, path } = whereIs(session, one.place);
+      const inFile = (told: string) => (path === finding.place.path ? told : `${path}: ${told}`);
+      return {
+        code: one.code,
+        headline: inFile(one.headline),
+        message: inFile(one.message),
+        line,
+        column,
+      };
     }),
     fixes: fixes.map(({ title, edits }) => ({
       title,

@@ -34,16 +34,18 @@ const LEVELS: Readonly<Record<Severity, string>> = {
 };
 
 function result(session: Session, finding: Finding): object {
-  const related = finding.related.map(({ message, place }, index) => ({
+  const related = finding.related.map(({ headline, place }, index) => ({
     id: index,
-    message: { text: message },
+    message: { text: headline },
     ...located(session, place),
   }));
   return {
     ruleId: finding.code,
     ruleIndex: CATALOGUE.findIndex(({ code }) => code === finding.code),
     level: LEVELS[finding.severity],
+    // Its first sentence is the headline, which is what a list of results shows.
     message: { text: finding.message },
+    properties: { headline: finding.headline, effect: finding.effect, action: finding.action },
     locations: [located(session, finding.place)],
     ...(related.length > 0 ? { relatedLocations: related } : {}),
     ...(finding.fixes.length > 0 ? { fixes: finding.fixes.map((fix) => fixed(session, fix)) } : {}),

@@ -6,6 +6,7 @@ import { trustOf } from '../../derive/trust/trust.ts';
 import { TRUST_CLASSES, type TrustClass } from '../../derive/trust/spans.ts';
 import { classInWords } from '../../derive/trust/words.ts';
 import type { Finding } from '../../findings/finding.ts';
+import { belowHeadline } from '../../findings/saying.ts';
 import { clockTime } from '../../findings/words.ts';
 import { sizeOf } from '../../derive/checks/budget.ts';
 import { REST_OF_SHARES } from '../../derive/checks/right-check.ts';
@@ -194,18 +195,21 @@ export function findingsSection(chapter: Chapter): Markup {
   );
 }
 
-function findingBlock(chapter: Chapter, { severity, code, message, place, related, fixes }: Finding): Markup {
+function findingBlock(chapter: Chapter, finding: Finding): Markup {
+  const { severity, code, headline, place, related, fixes } = finding;
+  const below = belowHeadline(finding);
   return element(
     'div',
     { class: `finding ${severity}` },
     element('p', { class: 'about' }, element('b', {}, severity), ` ${code}, `, lineLink(chapter, place)),
-    element('p', {}, message),
+    element('p', {}, element('b', {}, headline)),
+    below === '' ? null : element('p', {}, below),
     related.length === 0 && fixes.length === 0
       ? null
       : element(
           'ul',
           {},
-          ...related.map((one) => element('li', {}, one.message, ' (', lineLink(chapter, one.place), ')')),
+          ...related.map((one) => element('li', {}, one.headline, ' (', lineLink(chapter, one.place), ')')),
           ...fixes.map(({ title }) => element('li', {}, `Possible fix: ${title}`)),
         ),
   );
