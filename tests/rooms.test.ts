@@ -9,6 +9,7 @@ const ROOMS = [
   'server/geodesy/',
   'server/link/',
   'server/evidence/',
+  'server/witness/',
   'server/session/',
   'server/derive/remembered.ts',
   'server/derive/reviews.ts',
