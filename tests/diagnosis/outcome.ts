@@ -21,11 +21,12 @@ export function outcomeOf({ session, derivation }: Inspection): Outcome {
       word: `${verdict ?? 'no verdict'}, ${counts ? 'counts' : 'does not'}`,
     });
   }
-  for (const { by, setup, rover, from, size } of repair.repair.remedies)
+  for (const { by, setup, rover, from, size, reference } of repair.repair.remedies)
     for (const axis of ['east', 'north', 'up'] as const)
       found.set(`shift ${setup.setup.name} ${rover ?? 'all'} ${by} ${String(from)} ${axis}`, {
         number: size[axis],
-        within: ROUNDED,
+        // What the points stand on is no better known than this.
+        within: Math.max(ROUNDED, 1.96 * ((axis === 'up' ? reference.up : reference.axis) ?? 0)),
       });
   for (const set of derivation.points) {
     const repaired = repair.repairer(set);
