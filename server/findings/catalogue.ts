@@ -55,6 +55,7 @@ import { positionNotKeyed } from './position/not-keyed.ts';
 import { positionGroundScale } from './position/ground-scale.ts';
 import { positionOutOfArea } from './position/out-of-area.ts';
 import { positionSwapped } from './position/swapped.ts';
+import { positionTransformationAccuracy } from './position/transformation-accuracy.ts';
 import { radioEndsDiffer } from './radio/ends-differ.ts';
 import { radioOverload } from './radio/overload.ts';
 import { radioRange } from './radio/range.ts';
@@ -131,6 +132,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   positionGroundScale,
   positionSwapped,
   positionDatumUnknown,
+  positionTransformationAccuracy,
   positionGridUnknown,
   positionKeyedDiffers,
   positionAutonomousDiffers,

@@ -399,6 +399,14 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Look at the register and see which of its columns is which. For a keyed number: key the right one, note when, and shift the points that were measured before.',
   },
+  'position/transformation-accuracy': {
+    means:
+      "A keyed number, or a check, differs from the mark by no more than the transformation between the job's grid and the datum of the keyed values is good to: the half-width or the radius at the job's confidence that follows from its published accuracy.",
+    hurts:
+      "A slip of that size cannot be told from the transformation's own error. Whoever keyed the position may have had it by a better transformation. So nothing is made of the difference, and nothing is taken off the points; what they are good to counts the transformation in.",
+    remedy:
+      'Prove the base by checks on a second mark in the grid: the transformation cancels between marks and checks in one grid. Or name a better transformation, where one is published for the area (`datum … by …`).',
+  },
   'radio/ends-differ': {
     means:
       'A setting that must be the same at both ends of the radio link is noted differently for base and rover, or for one of them only.',

@@ -9,6 +9,7 @@ import { isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { Frame } from '../derive/positions/frame.ts';
 import type { KeyedValues } from '../derive/setups/keyed.ts';
+import { keyedLimit } from '../derive/setups/keyed-transformation.ts';
 import type { SetupValues } from '../derive/setups/setup.ts';
 import { foundInEach, valuesOf } from '../session/each.ts';
 import type { Session } from '../session/session.ts';
@@ -41,6 +42,8 @@ export interface KeyedDifference {
   readonly atAntenna?: boolean;
   /** By no more than the last digit typed: either the receiver was told a rounded number, or only the note has one. */
   readonly rounded?: boolean;
+  /** How far off it may be for the transformation alone, metres; 0 where there is none. */
+  readonly transformation: number;
 }
 
 export interface Recognised {
@@ -103,7 +106,7 @@ function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): 
 /** Whether another mark or another setup would explain anything is asked only where something is wrong. */
 const wronglyKeyed = foundInEach((setup: SetupValues, frame: Frame) => {
   const rightly = setup.keyed.every((keyed) => {
-    const numbers = { setup, right: rightNumbers(setup, keyed, frame) };
+    const numbers = { setup, frame, right: rightNumbers(setup, keyed, frame) };
     return differences(keyed, numbers).length === 0;
   });
   return rightly ? [] : [setup];
@@ -116,7 +119,10 @@ function typedField(field: Field, { state }: KeyedValues): object | null {
   return field === 'height' ? (state.height ?? state.position) : state.position;
 }
 
-type Found = Pick<KeyedDifference, 'field' | 'place' | 'by' | 'right' | 'keyed' | 'atAntenna' | 'rounded'> & {
+type Found = Pick<
+  KeyedDifference,
+  'field' | 'place' | 'by' | 'right' | 'keyed' | 'atAntenna' | 'rounded' | 'transformation'
+> & {
   readonly digit: number;
   readonly typed: string | null;
 };
@@ -132,7 +138,7 @@ const roundedBy = (off: number, digit: number) =>
   off <= digit ? { digit: leftOut(digit), rounded: true } : { digit };
 
 /** A base and what it should have been told, whatever else the day was. */
-type Numbers = Pick<Situation, 'setup' | 'right'>;
+type Numbers = Pick<Situation, 'setup' | 'frame' | 'right'>;
 
 /** The height of the antenna may be keyed as it is, with an antenna height of nothing: only what both come to is sent. */
 function differences(keyed: KeyedValues, numbers: Numbers): Found[] {
@@ -177,6 +183,7 @@ function antennaDifference(keyed: KeyedValues, { right, setup }: Numbers): Found
       right: right.tapedHeight,
       keyed: told - right.toArp,
       ...roundedBy(Math.abs(up), digit),
+      transformation: 0,
       typed,
     },
   ];
@@ -199,7 +206,7 @@ function asTapedLater(
 /** The tape is read within this of the keying, seconds. */
 const AROUND = 1800;
 
-function heightDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[] {
+function heightDifference(keyed: KeyedValues, { right, setup, frame }: Numbers): Found[] {
   const told = numberOf(keyed.height);
   const place = keyed.state.height
     ? (placeOf(keyed.state.height.value) ?? keyed.state.height.place)
@@ -209,6 +216,8 @@ function heightDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[
   const model = setup.tell.coarse ? COARSE : restsOnModel(setup) ? BETWEEN_GRIDS : 0;
   const up = told - right.height;
   if (Math.abs(up) <= Math.max(leftOut(digit), model)) return [];
+  const transformation = keyedLimit(keyed, setup, frame.confidence.value).up;
+  if (Math.abs(up) <= transformation) return [];
   const typed = typedNumber(keyed.state.height?.value);
   return [
     {
@@ -218,12 +227,13 @@ function heightDifference(keyed: KeyedValues, { right, setup }: Numbers): Found[
       right: right.height,
       keyed: told,
       ...roundedBy(Math.abs(up), digit),
+      transformation,
       typed,
     },
   ];
 }
 
-function positionDifference(keyed: KeyedValues, { right }: Numbers): Found[] {
+function positionDifference(keyed: KeyedValues, { right, setup, frame }: Numbers): Found[] {
   const { position } = keyed.state;
   const east = numberOf(keyed.east);
   const north = numberOf(keyed.north);
@@ -240,6 +250,8 @@ function positionDifference(keyed: KeyedValues, { right }: Numbers): Found[] {
   });
   const digit = Math.max(...digits);
   if (Math.hypot(east, north) <= leftOut(digit)) return [];
+  const transformation = keyedLimit(keyed, setup, frame.confidence.value).horizontal;
+  if (Math.hypot(east, north) <= transformation) return [];
   return [
     {
       field: 'position',
@@ -248,6 +260,7 @@ function positionDifference(keyed: KeyedValues, { right }: Numbers): Found[] {
       right: null,
       keyed: null,
       ...roundedBy(Math.hypot(east, north), digit),
+      transformation,
       typed: null,
     },
   ];
@@ -338,25 +351,26 @@ const toldField = (field: Field, told: Told) =>
 /** How well a told number agrees with the keyed one, 1 at best; null where it does not, or where it says too little. */
 function fitOf(found: Found, told: Told, { keyed, right }: Situation): number | null {
   const spread = told.spread ?? { horizontal: 0, up: 0 };
+  const rough = (known: number) => Math.hypot(SURELY * known, found.transformation);
   if (found.field === 'position') {
     const at = keyed && !isHole(keyed.located) ? keyed.located : null;
     if (!told.place || !at || !right.place) return null;
-    if (metresBetween(told.place, right.place) < SURELY * spread.horizontal) return null;
+    if (metresBetween(told.place, right.place) < rough(spread.horizontal)) return null;
     const miss = metresBetween(told.place, {
       latitude: at.latitude.value,
       longitude: at.longitude.value,
     });
-    return fit(miss, Math.max(found.digit, ROUNDED), SURELY * spread.horizontal);
+    return fit(miss, Math.max(found.digit, ROUNDED), rough(spread.horizontal));
   }
   const number = found.field === 'height' ? told.height : told.antennaHeight;
   if (number === undefined || found.keyed === null || found.right === null) return null;
   // Nothing is no number in another unit, however small a right one is in it.
   if (found.keyed === 0) return null;
-  if (Math.abs(number - found.right) < SURELY * spread.up || spread.up > ANY) return null;
+  if (Math.abs(number - found.right) < rough(spread.up) || spread.up > ANY) return null;
   const times = Math.max(1, Math.abs(number / found.right));
   const sigma = found.field === 'antennaHeight' ? right.antennaHeightSigma : 0;
   const allowed = Math.max(found.digit, times * Math.max(ROUNDED, SURELY * sigma));
-  return fit(Math.abs(number - found.keyed), allowed, SURELY * spread.up);
+  return fit(Math.abs(number - found.keyed), allowed, rough(spread.up));
 }
 
 /** A height that is known to this only agrees with any other, metres. */

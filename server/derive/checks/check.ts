@@ -23,6 +23,7 @@ import { observedValues, residualOf, unobserved, type ObservedValues, type Resid
 import { residualTests, type ResidualTests } from './residual-test.ts';
 import { expectedWithin, rightCheck, type ExpectedValues, type RightCheck } from './right-check.ts';
 import type { SetupValues } from '../setups/setup.ts';
+import { withoutTransformation, type DoubtfulCheck } from './transformation-doubt.ts';
 import { stateAt } from '../setups/timeline.ts';
 
 export interface CheckValues {
@@ -105,7 +106,11 @@ export function checkValues(
     tests: residualTests(residual, frame.confidence, name),
     occupation,
     explained: new Explained(() => explainedBy(broadcast, setup, mark, name)),
-    verdict: verdictOf(residual, tolerance, expected),
+    verdict: verdictOf(
+      { residual, errors, setup, keyed, confidence: frame.confidence.value },
+      tolerance,
+      expected,
+    ),
   };
 }
 
@@ -373,10 +378,20 @@ function explainedBy(
  */
 export const BEYOND_CHANCE = 2.5;
 
-function verdictOf(residual: Residual, tolerance: Budget, expected: ExpectedValues): CheckValues['verdict'] {
-  const size = (direction: 'horizontal' | 'up') =>
-    isHole(residual[direction]) ? null : residual[direction].value;
-  return verdictOn({ horizontal: size('horizontal'), up: size('up') }, { tolerance, expected });
+function verdictOf(
+  check: DoubtfulCheck,
+  tolerance: Budget,
+  expected: ExpectedValues,
+): CheckValues['verdict'] {
+  const size = (direction: 'horizontal' | 'up') => {
+    const residual = check.residual[direction];
+    return isHole(residual) ? null : residual.value;
+  };
+  const limits = { tolerance, expected };
+  const verdict = verdictOn({ horizontal: size('horizontal'), up: size('up') }, limits);
+  if (verdict !== 'fails') return verdict;
+  const sizes = withoutTransformation(check);
+  return sizes && verdictOn(sizes, limits) !== 'fails' ? 'undecided' : 'fails';
 }
 
 /** The verdict on a residual of this size, in metres; null where it is not known. */

@@ -14,10 +14,11 @@ import {
 } from '../../quantities/brands.ts';
 import { computeAll } from '../../quantities/computed.ts';
 import { isRefusal, refuse, type Refusal } from '../../quantities/refusal.ts';
-import { assumed, hole, isHole, type Maybe, type Value } from '../../quantities/value.ts';
+import { hole, isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { Named } from '../../session/coordinates.ts';
 import { sameDatum, type Frame } from './frame.ts';
 import type { Located } from './locate.ts';
+import { transformationError } from './transformation-error.ts';
 
 export interface TransformWishes {
   readonly about: string;
@@ -161,16 +162,6 @@ function joined(ways: readonly Way[]): Way | null {
   };
 }
 
-/** Within a site one transformation is wrong by the same everywhere, so that its error cancels between two marks. */
-function sharedError(name: string, size: number, because: string): Value {
-  const known = sharedErrors.get(name);
-  if (known?.sigma === size) return known;
-  const error = assumed(name, 0, 'm', size, because);
-  sharedErrors.set(name, error);
-  return error;
-}
-const sharedErrors = new Map<string, Value>();
-
 function applied(
   located: Located,
   height: Value | null,
@@ -201,7 +192,7 @@ function applied(
     latitude: 1 / (meridianRadius(own, φ) * toRadians(1)),
     longitude: 1 / (primeVerticalRadius(own, φ) * Math.cos(toRadians(φ)) * toRadians(1)),
   };
-  const error = (axis: string) => sharedError(`error of ${names.join('; ')}, ${axis}`, accuracy, because);
+  const error = (axis: string) => transformationError(`error of ${names.join('; ')}, ${axis}`, accuracy, because);
   const results = computeAll(
     [
       { name: `latitude of ${about} in ${wanted.datum.name}`, unit: '°', formula: formula('φ') },

@@ -4,7 +4,7 @@ import type { Rover } from '../../session/entries.ts';
 import type { Session } from '../../session/session.ts';
 import type { Derivation } from '../derivation.ts';
 import { saidOf, type PointSet } from '../points/points.ts';
-import { concerns, type NoRemedy, type Remedy, type Repair } from './repair.ts';
+import { concerns, type NoRemedy, type Reference, type Remedy, type Repair } from './repair.ts';
 import type { SetupValues } from '../setups/setup.ts';
 import { classOf, type RoverTrust, type Trust } from '../trust/trust.ts';
 import type { TrustClass } from '../trust/spans.ts';
@@ -20,6 +20,8 @@ export interface Fate {
   readonly rover: Rover | null;
   /** Taken off; nothing where the points stay as they are. */
   readonly remedies: readonly Remedy[];
+  /** What the points stand on; null where that is their base's mark alone. */
+  readonly reference: Reference | null;
   /** An error is known and is not taken off. */
   readonly refused: boolean;
   /** `not closed`, `in doubt, repaired`. */
@@ -153,12 +155,13 @@ function fate(
   const setup = setupAt(instant);
   const found = classOf(trust.rovers, { setup, rover, instant });
   const asRepaired = classOf(repair.asRepaired, { setup, rover, instant });
-  const kept = (reason: string, refused: boolean): Fate => ({
+  const kept = (reason: string, refused: boolean, reference: Reference | null = null): Fate => ({
     class: found,
     asRepaired: found,
     setup,
     rover: roverEntry,
     remedies: [],
+    reference,
     refused,
     label: classInWords(found),
     reason,
@@ -172,7 +175,10 @@ function fate(
   const blocked = refusals.filter(({ agrees }) => !agrees).map(({ because }) => because);
   if (remedies.length === 0) {
     if (blocked.length > 0) return kept(blocked.join(' '), true);
-    return kept(found === 'in-doubt' ? unexplained : (refusals[0]?.because ?? nothingKnown), false);
+    const [agreed] = refusals;
+    // Checks that pass prove base and rover to be in one system, whatever a transformation is good to.
+    const reference = found === 'bracketed' ? null : (agreed?.reference ?? null);
+    return kept(found === 'in-doubt' ? unexplained : (agreed?.because ?? nothingKnown), false, reference);
   }
   const refusal = refusalOf(set, state, rovers);
   if (refusal) return kept(refusal, true);
@@ -183,6 +189,7 @@ function fate(
     setup,
     rover: roverEntry,
     remedies,
+    reference: (remedies.find(({ by }) => by === 'event') ?? remedies[0])?.reference ?? null,
     refused: false,
     label: `${classInWords(found)}, repaired`,
     reason: [...reasons, ...blocked].join(' '),

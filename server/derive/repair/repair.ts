@@ -14,7 +14,9 @@ import type { Correction } from '../../session/entries.ts';
 import { verdictOn, type CheckValues } from '../checks/check.ts';
 import { sameDatum } from '../positions/frame.ts';
 import type { KeyedValues } from '../setups/keyed.ts';
+import { keyedLimit, keyedTransformation } from '../setups/keyed-transformation.ts';
 import type { MarkValues } from '../marks/mark.ts';
+import type { TransformationLimit } from '../positions/transformation-error.ts';
 import type { SetupValues } from '../setups/setup.ts';
 import { isProof, roverTrust, type DayFacts, type RoverTrust, type Trust } from '../trust/trust.ts';
 import { movementBetween, type Movement } from '../trust/movement.ts';
@@ -75,6 +77,8 @@ export interface NoRemedy {
   /** Nothing is wrong, so that nothing need be taken off. */
   readonly agrees: boolean;
   readonly because: string;
+  /** What the points stand on; null where that is their base's mark alone. */
+  readonly reference: Reference | null;
 }
 
 /** A check as it would have been without the error. */
@@ -146,6 +150,7 @@ const nothingTold = (setup: SetupValues): NoRemedy => ({
   until: null,
   agrees: false,
   because: `What ${setup.setup.name} was told is not noted, so what it broadcast is not known.`,
+  reference: null,
 });
 
 function keyedRemedy(
@@ -160,12 +165,13 @@ function keyedRemedy(
     from: values === setup.broadcasts[0] ? null : state.from,
     until: values === setup.broadcasts.at(-1) ? null : state.until,
   };
-  const none = (because: string, agrees = false): NoRemedy => ({
+  const none = (because: string, agrees = false, reference: Reference | null = null): NoRemedy => ({
     setup,
     rover: null,
     ...span,
     agrees,
     because,
+    reference,
   });
   const told =
     recorded !== undefined
@@ -188,9 +194,17 @@ function keyedRemedy(
     );
   const origin = placeOf(setup.mark);
   if (!origin) return none(`Where ${setup.mark.mark.name} lies is not known.`);
-  const base = minus(broadcast, arp);
-  const size = topocentricOf(origin, base);
-  if (lengthOf(size) < ROUNDING) return none(`${told} agrees with what it should have been.`, true);
+  const whole = topocentricOf(origin, minus(broadcast, arp));
+  if (lengthOf(whole) < ROUNDING) return none(`${told} agrees with what it should have been.`, true);
+  const reference = keyedReference(setup.mark, values, setup);
+  const size = outsideLimit(whole, keyedLimit(values, setup, frame.confidence.value));
+  if (lengthOf(size) < ROUNDING)
+    return none(
+      `${told} agrees with what it should have been, as far as the transformation is known.`,
+      true,
+      reference,
+    );
+  const base = size === whole ? minus(broadcast, arp) : geocentricVectorOf(origin, size);
   const remedy: Remedy = {
     by: 'keyed',
     setup,
@@ -199,7 +213,7 @@ function keyedRemedy(
     base,
     atRover: STILL,
     size,
-    reference: baseReference(setup.mark),
+    reference,
     reason: `${told} put its antenna ${inWords(size)}.`,
     checks: [],
   };
@@ -266,7 +280,14 @@ function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[
     const passing = repaired.filter(({ verdict }) => verdict === 'passes').map(({ check }) => check);
     const span = { from: stretch.from, until: closed ? stretch.until : null };
     const event = boundaryInWords(opened, facts.job);
-    const none = (because: string): NoRemedy => ({ setup, rover, ...span, agrees: false, because });
+    const none = (because: string): NoRemedy => ({
+      setup,
+      rover,
+      ...span,
+      agrees: false,
+      because,
+      reference: null,
+    });
     if (failing.length === 0) return [];
     const names = allOf(failing.map(({ check }) => check.name));
     if (passing.length > 0)
@@ -379,6 +400,26 @@ export const baseReference = (mark: MarkValues): Reference => ({
   up: mark.sigmaVertical,
   marks: [mark],
 });
+
+/** A mark that was brought to the datum of what was keyed is known there no better than the transformation. */
+function keyedReference(mark: MarkValues, keyed: KeyedValues, setup: SetupValues): Reference {
+  const { axis, up } = keyedTransformation(keyed, setup);
+  if (axis === 0 && up === 0) return baseReference(mark);
+  const together = (sigma: number | null, more: number) => (sigma === null ? null : Math.hypot(sigma, more));
+  return { axis: together(mark.sigmaHorizontal, axis), up: together(mark.sigmaVertical, up), marks: [mark] };
+}
+
+/** The error without those parts that may come of the transformation alone. */
+function outsideLimit(error: Topocentric, { horizontal, up }: TransformationLimit): Topocentric {
+  const beside = Math.hypot(error.east, error.north) > horizontal;
+  const above = Math.abs(error.up) > up;
+  if (beside && above) return error;
+  return {
+    east: beside ? error.east : metres(0),
+    north: beside ? error.north : metres(0),
+    up: above ? error.up : metres(0),
+  };
+}
 
 /** The mean of several checks: their occupations count in the mean, the marks that they share in full. */
 function checkReference(checks: readonly CheckValues[]): Reference {

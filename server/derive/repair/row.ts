@@ -242,15 +242,14 @@ function distanceFrom(setup: SetupValues, { form, system }: ShiftSpace): Prepare
  */
 function uncertaintyOf(
   set: PointSet,
-  { remedies, rover }: Fate,
+  { reference: own, rover }: Fate,
   setup: SetupValues,
   space: ShiftSpace,
   base: Geocentric,
   error: { readonly horizontal: number; readonly up: number },
   { frame }: Derivation,
 ): Prepared['uncertainty'] {
-  const reference =
-    remedies.find(({ by }) => by === 'event')?.reference ?? (setup.mark ? baseReference(setup.mark) : null);
+  const reference = own ?? (setup.mark ? baseReference(setup.mark) : null);
   if (!reference || reference.axis === null || reference.up === null) return null;
   const spread = spreadByDistance(setup, set, rover);
   const shifted = Math.hypot(base.x, base.y, base.z);

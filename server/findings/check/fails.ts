@@ -3,6 +3,7 @@ import { foundInEach } from '../../session/each.ts';
 import { showLength } from '../../quantities/show.ts';
 import type { Maybe, Value } from '../../quantities/value.ts';
 import { BEYOND_CHANCE, type CheckValues } from '../../derive/checks/check.ts';
+import { keyedLimit } from '../../derive/setups/keyed-transformation.ts';
 import { numberOf } from '../../slips/situation.ts';
 import { kind, type Subject } from '../finding.ts';
 import { antennaTypeEffects } from '../antenna/type.ts';
@@ -27,7 +28,7 @@ export const checkFails = kind({
         withinBudget
           ? ' A right check with this gear may well be so far off, so the tolerance is tighter than the gear can prove.'
           : ''
-      }`,
+      }${byTransformation(check, reasons, subject)}`,
       untilExplained: withinBudget
         ? ''
         : 'Every point since the last check that agreed is in doubt until the cause is known.',
@@ -142,6 +143,21 @@ function reasonsFor(check: CheckValues, beyond: readonly Beyond[], subject: Subj
     for (const key of found) keys.push(key);
   }
   return keys;
+}
+
+/** What was keyed explains the check, and lies where the transformation alone may put it. */
+function byTransformation(
+  { keyed, setup }: CheckValues,
+  reasons: readonly string[],
+  { derivation }: Subject,
+): string {
+  if (!keyed || !setup || !reasons.includes(`keyed/${setup.setup.name}/${keyed.state.number}/horizontal`))
+    return '';
+  const { horizontal } = keyedLimit(keyed, setup, derivation.frame.confidence.value);
+  const off = Math.hypot(numberOf(keyed.east) ?? 0, numberOf(keyed.north) ?? 0);
+  return off <= horizontal
+    ? ' The keyed position lies as far to that side, within what the transformation is good to: base and rover use different transformations. Set both to the same one.'
+    : '';
 }
 
 /** What is wrong with a mark itself comes before what is wrong with a check on it. */

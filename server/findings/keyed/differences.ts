@@ -31,7 +31,7 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
   const leads = !together || difference.field === named.fields[0];
   return {
     severity: 'error',
-    message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${difference.rounded ? 'If only the note is rounded, write what was keyed in full. ' : ''}${advice(difference, subject)}`,
+    message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${partOfTransformation(difference)}${difference.rounded ? 'If only the note is rounded, write what was keyed in full. ' : ''}${advice(difference, subject)}`,
     causes: together ? [...key('horizontal'), ...key('up')] : key(own),
     follows: [
       // What was broadcast is told by a recording, and the note of what was keyed is then the lesser matter.
@@ -93,6 +93,12 @@ function effectOf({ by }: KeyedDifference): string {
   const direction = 'up' in by ? (by.up > 0 ? ' too high' : ' too low') : '';
   return `Every point measured from this base comes out by as much ${direction ? `(${showLength(size)})${direction}` : 'to the same side'}.`;
 }
+
+/** The size of the slip is known no better than the transformation. */
+const partOfTransformation = ({ transformation }: KeyedDifference) =>
+  transformation === 0
+    ? ''
+    : `The transformation from the mark’s datum accounts for up to ${showLength(transformation)} of it. `;
 
 function advice(difference: KeyedDifference, subject: Subject): string {
   const { until, setup } = difference;
