@@ -361,7 +361,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'position/grid-unknown': {
     means:
-      'Coordinates stand in a grid that is not known: the job names none, or a code that is not in the register.',
+      'Coordinates stand in a grid that is not known: the job names none, or a code that is not in the register, or a grid whose projection is not computed here.',
     hurts: 'Without its grid a coordinate is no place. Nothing is worked out from it.',
     remedy: 'Name the grid by its EPSG code. Codes and names can be searched for while you type.',
   },
@@ -385,7 +385,8 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy: 'Look it up on the receiver or in its log, and note it. The fix adds the line with open values.',
   },
   'position/out-of-area': {
-    means: 'Coordinates lie outside the area that their grid is for.',
+    means:
+      'Coordinates lie outside the area that their grid is for, or where its projection takes none at all: of a mark, of a point, as they were keyed or observed. What can be compared with its mark is told by how far it is off instead.',
     hurts:
       'The grid is another one, or a coordinate is wrong. Formulas of a projection give numbers far outside their area, too, and those numbers look right.',
     remedy:
@@ -393,7 +394,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'position/swapped': {
     means:
-      'East and north, or latitude and longitude, stand in each other’s place: in a mark’s coordinates, or in what was keyed.',
+      'East and north, or latitude and longitude, stand in each other’s place: in a mark’s coordinates, in what was keyed, or in what was observed where the grid cannot take it so.',
     hurts:
       'The mark, or the base, then lies hundreds of kilometres away, or, where the two numbers are alike, so near that nobody sees it.',
     remedy:

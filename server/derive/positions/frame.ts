@@ -1,6 +1,7 @@
 /** What a file's coordinates are in: its grid, the datum of what is keyed, its geoid model, its confidence. */
 import type { Datum, CoordinateSystem, ProjectedSystem } from '../../geodesy/system.ts';
 import { groundSystem } from '../../geodesy/ground-grid.ts';
+import { projectionOf } from '../../geodesy/projection.ts';
 import { systemFrom } from '../../geodesy/registry/definition.ts';
 import { datumNamed, horizontalSystemOf } from '../../geodesy/registry/registry.ts';
 import { gridEast, gridNorth, metres } from '../../quantities/brands.ts';
@@ -44,9 +45,10 @@ const frameOf = remembered((job: Job | Nothing, list: readonly NamedGround[]): F
   const system = job.grid
     ? onDatum(systemNamed(job.grid, { grounds }), datumSystem)
     : hole('the job names no grid', job.place);
-  const grid: Maybe<ProjectedSystem> =
-    isHole(system) || system.kind === 'projected'
-      ? system
+  const grid: Maybe<ProjectedSystem> = isHole(system)
+    ? system
+    : system.kind === 'projected'
+      ? computed(system, job.grid)
       : hole(`${system.name} is no grid: its coordinates are angles`, job.grid?.place ?? null);
   const geographic = isHole(system) && datumSystem ? datumSystem : system;
   const confidence = job.confidence && !isHole(job.confidence) ? job.confidence : DEFAULT_CONFIDENCE;
@@ -171,8 +173,15 @@ export function systemNamed(named: Named, own?: OwnNames): Maybe<CoordinateSyste
 /** The same, where it must be a grid. */
 export function gridNamed(named: Named, own?: OwnNames): Maybe<ProjectedSystem> {
   const system = systemNamed(named, own);
-  if (isHole(system) || system.kind === 'projected') return system;
+  if (isHole(system)) return system;
+  if (system.kind === 'projected') return computed(system, named);
   return hole(`${system.name} is no grid: its coordinates are no lengths east and north`, named.place);
+}
+
+/** A grid whose projection is not computed is refused before anything is looked for in it. */
+function computed(system: ProjectedSystem, named: Named | null): Maybe<ProjectedSystem> {
+  const projection = projectionOf(system);
+  return isRefusal(projection) ? hole(projection.refused, named?.place ?? null) : system;
 }
 
 const isDefinition = (name: string) => /^\s*\+|[[(]/.test(name);

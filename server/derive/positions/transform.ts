@@ -192,7 +192,8 @@ function applied(
     latitude: 1 / (meridianRadius(own, φ) * toRadians(1)),
     longitude: 1 / (primeVerticalRadius(own, φ) * Math.cos(toRadians(φ)) * toRadians(1)),
   };
-  const error = (axis: string) => transformationError(`error of ${names.join('; ')}, ${axis}`, accuracy, because);
+  const error = (axis: string) =>
+    transformationError(`error of ${names.join('; ')}, ${axis}`, accuracy, because);
   const results = computeAll(
     [
       { name: `latitude of ${about} in ${wanted.datum.name}`, unit: '°', formula: formula('φ') },

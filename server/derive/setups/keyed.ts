@@ -70,7 +70,7 @@ export function keyedValues(
 }
 
 /** Angles are keyed in the datum of the receiver, grid coordinates in the job's grid. */
-const keyedSystems = (frame: Frame): OwnSystems => ({
+export const keyedSystems = (frame: Frame): OwnSystems => ({
   grid: frame.grid,
   geographic: isHole(frame.keyed) ? frame.geographic : frame.keyed,
   grounds: frame.grounds,

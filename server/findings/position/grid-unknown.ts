@@ -1,16 +1,24 @@
 /** Coordinates whose grid is not known: the job names none, or one that is not in the register. */
 import { isHole, type Hole } from '../../quantities/value.ts';
+import { gridNamed, systemNamed } from '../../derive/positions/frame.ts';
 import { kind, type Subject } from '../finding.ts';
+import { foundInWritten } from './written.ts';
 import { unreadDetail, unreadEntry } from '../unread.ts';
 import type { Place } from '../../../grammar/tree.ts';
 
 export const positionGridUnknown = kind({
   code: 'position/grid-unknown',
-  find: (subject) => unknownGrids(subject),
+  find: (subject) => [...unknownGrids(subject), ...unknownBeside(subject)],
   tell: ({ because }, { session }) => ({
     severity: 'error',
     follows: [...unreadEntry('job'), ...(session.job ? [unreadDetail(session.job.title, 'grid')] : [])],
-    message: `${(because[0]?.toUpperCase() ?? '') + because.slice(1).replace(/[.]$/, '')}. Without its grid a coordinate is no place, so nothing is worked out from it. Name the grid by its code (grid EPSG:3763).`,
+    // What is missing for the grid is one cause, whatever else its datum lacks.
+    causes: ['grid'],
+    headline: `${(because[0]?.toUpperCase() ?? '') + because.slice(1).replace(/[.]$/, '')}.`,
+    effect: 'Without its grid a coordinate is no place, so nothing is worked out from it.',
+    action: REFUSED.test(because)
+      ? 'Give the coordinates as angles, or in a grid that is computed.'
+      : 'Name the grid by its code (grid EPSG:3763).',
   }),
 });
 
@@ -21,7 +29,8 @@ function unknownGrids({ session, derivation }: Subject): { place: Place; because
   // `grid ?` is a question that is told on its own.
   if (session.remarks.some((remark) => remark.about === 'open-value' && remark.word === 'grid')) return [];
   const named: Hole[] = [];
-  if (job?.grid && isHole(frame.geographic) && isHole(frame.grid)) named.push(frame.grid);
+  const isGrid = !isHole(frame.geographic) && frame.geographic.kind === 'projected';
+  if (job?.grid && isHole(frame.grid) && (isGrid || isHole(frame.geographic))) named.push(frame.grid);
   if (job?.datum && isHole(frame.keyed) && frame.keyed.place === job.datum.place) named.push(frame.keyed);
   if (named.length > 0)
     return named.map(({ hole, place }) => ({
@@ -40,6 +49,16 @@ function unknownGrids({ session, derivation }: Subject): { place: Place; because
   if (!first?.position) return [];
   return [{ place: first.position.place, because: frame.grid.hole }];
 }
+
+const REFUSED = /is refused|is not computed here/;
+
+/** Systems that a position names for itself. */
+const unknownBeside = foundInWritten(({ position, systems }): { place: Place; because: string }[] => {
+  const named = position.system;
+  if (!named) return [];
+  const found = position.form === 'grid' ? gridNamed(named, systems) : systemNamed(named, systems);
+  return isHole(found) ? [{ place: named.place, because: found.hole }] : [];
+});
 
 const NOWHERE = ({ document }: Subject['session']): Place => ({
   path: document.path,

@@ -34,7 +34,7 @@ export interface Outside {
 }
 
 /** Work goes on beyond the edge of a zone as far as a base there reaches, some 20 km (common practice); metres. */
-const BESIDE = 25_000;
+export const BESIDE = 25_000;
 
 export function marksOutOfArea({ session, derivation }: Subject): readonly Outside[] {
   return outsideOf(valuesOf(derivation.marks), session.jobs, session.grounds);

@@ -1,38 +1,50 @@
 /** A mark whose coordinates lie outside the area that the grid is for; where all do, the grid is the wrong one. */
 import { showLength } from '../../quantities/show.ts';
-import { kind, type Subject } from '../finding.ts';
+import { kind, type Subject, type Told } from '../finding.ts';
 import { marksOutOfArea, type Outside } from './marks-out-of-area.ts';
+import { outOfReach, tellOutOfReach, type OutOfReach } from './reach.ts';
 import type { Place } from '../../../grammar/tree.ts';
 
-type Evidence = { readonly place: Place; readonly outside: readonly Outside[] };
+type Evidence =
+  | { readonly place: Place; readonly outside: readonly Outside[] }
+  | { readonly place: Place; readonly beyond: OutOfReach };
 
 export const positionOutOfArea = kind<Evidence>({
   code: 'position/out-of-area',
-  find: (subject) => {
-    const outside = marksOutOfArea(subject).filter(({ swappedInside }) => !swappedInside);
-    const grid = subject.session.job?.grid;
-    // One wrong grid is one cause, however many marks it puts elsewhere.
-    if (grid && outside.length > 1 && outside.length === placedMarks(subject))
-      return [{ place: grid.place, outside }];
-    return outside.map((one) => ({ place: one.position.place, outside: [one] }));
-  },
-  tell: ({ outside }) => {
-    const [first] = outside;
-    const system = first?.system;
-    const grid = `${system?.code ?? ''} (${system?.name ?? ''}, ${short(system?.area?.name ?? '')})`;
-    const names = outside.map(({ mark }) => mark.name);
-    const far = first?.distance ?? null;
-    const who = names.length > 1 ? 'All marks lie' : `${names[0] ?? ''} lies`;
-    return {
-      severity: 'error',
-      message: `${who} outside the area of ${grid}${far === null ? ', where its projection takes no coordinates' : `, ${names[0] ?? ''} by ${showLength(far)}`}. The grid is another one, or a coordinate is wrong: nothing that is worked out from it can be right.`,
-      causes: [
-        ...(names.length > 1 ? ['grid'] : []),
-        ...names.flatMap((name) => [`mark/${name}/position`, `mark/${name}/height`]),
-      ],
-    };
-  },
+  find: (subject) => [...marksOutside(subject), ...othersOutside(subject)],
+  tell: (evidence) => ('beyond' in evidence ? tellOutOfReach(evidence.beyond) : tellMarks(evidence.outside)),
 });
+
+const othersOutside = (subject: Subject): Evidence[] =>
+  outOfReach(subject)
+    .filter(({ other }) => other?.what !== 'swapped')
+    .map((beyond) => ({ place: beyond.written.position.place, beyond }));
+
+function marksOutside(subject: Subject): Evidence[] {
+  const outside = marksOutOfArea(subject).filter(({ swappedInside }) => !swappedInside);
+  const grid = subject.session.job?.grid;
+  // One wrong grid is one cause, however many marks it puts elsewhere.
+  if (grid && outside.length > 1 && outside.length === placedMarks(subject))
+    return [{ place: grid.place, outside }];
+  return outside.map((one) => ({ place: one.position.place, outside: [one] }));
+}
+
+function tellMarks(outside: readonly Outside[]): Told {
+  const [first] = outside;
+  const system = first?.system;
+  const grid = `${system?.code ?? ''} (${system?.name ?? ''}, ${short(system?.area?.name ?? '')})`;
+  const names = outside.map(({ mark }) => mark.name);
+  const far = first?.distance ?? null;
+  const who = names.length > 1 ? 'All marks lie' : `${names[0] ?? ''} lies`;
+  return {
+    severity: 'error',
+    message: `${who} outside the area of ${grid}${far === null ? ', where its projection takes no coordinates' : `, ${names[0] ?? ''} by ${showLength(far)}`}. The grid is another one, or a coordinate is wrong: nothing that is worked out from it can be right.`,
+    causes: [
+      ...(names.length > 1 ? ['grid'] : []),
+      ...names.flatMap((name) => [`mark/${name}/position`, `mark/${name}/height`]),
+    ],
+  };
+}
 
 /** The first sentence of the register's, ended at a word where it is long. */
 function short(area: string): string {

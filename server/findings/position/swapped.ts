@@ -2,13 +2,14 @@
 import { kind } from '../finding.ts';
 import { tellDifference } from '../keyed/differences.ts';
 import { marksElsewhere, marksOutOfArea, type Outside } from './marks-out-of-area.ts';
+import { outOfReach, tellOutOfReach, type OutOfReach } from './reach.ts';
 import { keyedDifferences, type KeyedDifference } from '../../slips/keyed-differences.ts';
 import type { Place } from '../../../grammar/tree.ts';
 
 const CODE = 'position/swapped';
 
 type Evidence = { readonly place: Place } & (
-  { readonly keyed: KeyedDifference } | { readonly mark: Outside }
+  { readonly keyed: KeyedDifference } | { readonly mark: Outside } | { readonly beyond: OutOfReach }
 );
 
 export const positionSwapped = kind<Evidence>({
@@ -18,12 +19,19 @@ export const positionSwapped = kind<Evidence>({
       .filter(({ swappedInside }) => swappedInside)
       .map((mark): Evidence => ({ mark, place: mark.position.place })),
     ...marksElsewhere(subject).map((mark): Evidence => ({ mark, place: mark.position.place })),
+    ...outOfReach(subject)
+      .filter(({ other }) => other?.what === 'swapped')
+      .map((beyond): Evidence => ({ beyond, place: beyond.written.position.place })),
     ...keyedDifferences(subject.session, subject.derivation)
       .filter(({ named }) => named?.slip.code === CODE)
       .map((keyed): Evidence => ({ keyed, place: keyed.place })),
   ],
   tell: (evidence, subject) =>
-    'keyed' in evidence ? tellDifference(evidence.keyed, subject) : tellMark(evidence.mark),
+    'keyed' in evidence
+      ? tellDifference(evidence.keyed, subject)
+      : 'beyond' in evidence
+        ? tellOutOfReach(evidence.beyond)
+        : tellMark(evidence.mark),
 });
 
 function tellMark({ mark, system, position, distance }: Outside) {

@@ -27,7 +27,10 @@ export const positionTransformationAccuracy = kind({
   find: (subject) => limited(subject),
   tell: ({ within, limit, accuracy }) => ({
     severity: 'information',
-    message: `Transformation too coarse to judge ${allOf(within.map(({ what, size }) => `${what} (${showLength(size)} off)`))}. It is published as good to ${showLength(accuracy)}, so that anything within ${showLength(limit)} may be its own error: nothing is made of it and nothing is taken off. Prove the base by checks on a second mark in the grid, or name a better transformation (by).`,
+    headline: `Transformation too coarse to judge ${allOf(within.map(({ what, size }) => `${what} (${showLength(size)} off)`))}.`,
+    effect: `It is published as good to ${showLength(accuracy)}, so anything within ${showLength(limit)} may be its own error. No slip is named for it and nothing is taken off.`,
+    action:
+      'Prove the base by checks on a second mark in the grid, or name a better transformation (datum … by …).',
   }),
 });
 
