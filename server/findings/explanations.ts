@@ -13,7 +13,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     hurts:
       '`41.090818 N` is 41.090818° to one program and 41°09\'08.18" to another, nearly seven kilometres apart. A packed angle counts as missing, even where only one reading seems plausible.',
     remedy:
-      'Write the marks of degrees, minutes and seconds, or the degree sign behind decimal degrees. Each plausible reading is a fix.',
+      'Write the marks of degrees, minutes and seconds, or the degree sign behind decimal degrees. Each plausible reading is a fix; with a sign before it, the angle is offered in both hemispheres.',
   },
   'angle/range': {
     means: 'An angle has sixty minutes or seconds or more, or lies beyond the pole or the date line.',

@@ -1,6 +1,5 @@
 /** Reads positions and heights: grid, geographic or geocentric, in any order, with the surface that a height stands on. */
 import type { Item, Measure, Place, Sum } from '../../grammar/tree.ts';
-import { showAngle } from '../quantities/show.ts';
 import { given, hole, isHole, type Maybe, type Value } from '../quantities/value.ts';
 import type { LineReader } from './binding/line-reader.ts';
 import { nearest } from '../quantities/near.ts';
@@ -259,8 +258,9 @@ function bareWest(sum: Sum): { readonly sum: Sum; readonly letter: Letter } | nu
 function packedIn(number: Sum, letter: Letter): string[] {
   const measure = number.terms.length === 1 ? number.terms[0]?.measure : null;
   const part = measure?.parts[0];
-  if (!measure || measure.sign || !part || part.unit) return [];
-  return packedReadings(part.numeral.typed, letter.letter, letter.end - 1 === part.numeral.end);
+  if (!measure || !part || part.unit) return [];
+  const readings = packedReadings(part.numeral.typed, letter.letter, letter.end - 1 === part.numeral.end);
+  return measure.sign ? eitherHemisphere(readings) : readings;
 }
 
 function takeAngle(reader: LineReader, sum: Sum, about: string): Coordinate {
@@ -319,9 +319,8 @@ function angleValue(
   place: Place,
 ): Maybe<Value> {
   if (measure.sign) {
-    const opposite = { N: 'S', S: 'N', E: 'W', W: 'E' }[letter];
     const bare = typed.replace(/^\S\s*/, '');
-    const readings = [bare, bare.slice(0, -1) + opposite];
+    const readings = [bare, bare.slice(0, -1) + opposite(letter)];
     reader.remark({ about: 'angle-sign', place, typed, readings });
     return hole(`${name} has a sign and a hemisphere`, place);
   }
@@ -385,15 +384,11 @@ function takePacked(reader: LineReader, about: string): Coordinate {
   const third = reader.next();
   const letter = takeLetter(reader) ?? (third?.kind === 'sum' ? (bareWest(third)?.letter ?? null) : null);
   const span = { start: first?.start ?? 0, end: letter?.end ?? first?.end ?? 0 };
-  const numbers = reader.typed(span).slice(0, -1).trim().split(/\s+/).map(Number);
-  const reading = sexagesimal(
-    numbers[0] ?? 0,
-    numbers[1] ?? 0,
-    numbers[2] ?? 0,
-    letter?.letter ?? 'N',
-    reader.typed(span).match(/\.(\d+)/)?.[1]?.length ?? 0,
-  );
-  return packedCoordinate(reader, span, reading ? [reading] : [], letter?.letter ?? 'N', about);
+  const [, sign = '', degrees = '', minutes = '', seconds = ''] =
+    /^([-+\u2212]?)\s*(\S+)\s+(\S+)\s+(\S+)\s*\S$/.exec(reader.typed(span)) ?? [];
+  const reading = sexagesimal(degrees, minutes, seconds, letter?.letter ?? 'N');
+  const readings = reading === null ? [] : sign === '' ? [reading] : eitherHemisphere([reading]);
+  return packedCoordinate(reader, span, readings, letter?.letter ?? 'N', about);
 }
 
 function packedCoordinate(
@@ -423,23 +418,12 @@ function packedReadings(typed: string, letter: string, adjoining: boolean): stri
   const dashed = /^(\d{1,3})[-./](\d{1,2})[-./](\d{1,2}(?:\.\d+)?)$/.exec(typed);
   const readings: (string | null)[] = [];
   const limit = letter === 'N' || letter === 'S' ? 90 : 180;
-  if (dashed)
-    readings.push(
-      sexagesimal(Number(dashed[1]), Number(dashed[2]), Number(dashed[3]), letter, decimalsOf(dashed[3])),
-    );
+  if (dashed) readings.push(sexagesimal(dashed[1] ?? '', dashed[2] ?? '', dashed[3] ?? '', letter));
   const run = adjoining && /^(\d{5,7})(\.\d+)?$/.exec(typed);
   if (run) {
     const whole = run[1] ?? '';
-    const seconds = Number(whole.slice(-2) + (run[2] ?? ''));
-    readings.push(
-      sexagesimal(
-        Number(whole.slice(0, -4)),
-        Number(whole.slice(-4, -2)),
-        seconds,
-        letter,
-        decimalsOf(run[2]),
-      ),
-    );
+    const seconds = whole.slice(-2) + (run[2] ?? '');
+    readings.push(sexagesimal(whole.slice(0, -4), whole.slice(-4, -2), seconds, letter));
   }
   const minutesRun = adjoining && /^(\d{3,5})(\.\d+)$/.exec(typed);
   if (minutesRun) {
@@ -453,34 +437,28 @@ function packedReadings(typed: string, letter: string, adjoining: boolean): stri
     readings.push(`${typed}°${letter}`);
     const digits = decimal[2] ?? '';
     const seconds = digits.slice(2, 4) + (digits.length > 4 ? `.${digits.slice(4)}` : '');
-    readings.push(
-      sexagesimal(
-        Number(decimal[1]),
-        Number(digits.slice(0, 2)),
-        Number(seconds),
-        letter,
-        Math.max(0, digits.length - 4),
-      ),
-    );
+    readings.push(sexagesimal(decimal[1] ?? '', digits.slice(0, 2), seconds, letter));
   }
   return readings.filter((reading): reading is string => reading !== null);
 }
 
-const decimalsOf = (digits: string | undefined) => digits?.split('.')[1]?.length ?? 0;
-
-function sexagesimal(
-  degrees: number,
-  minutes: number,
-  seconds: number,
-  letter: string,
-  decimals: number,
-): string | null {
+/** The digits as they were typed, so that nothing is rounded and no sign is lost; null beyond the range of an angle. */
+function sexagesimal(degrees: string, minutes: string, seconds: string, letter: string): string | null {
+  if (![degrees, minutes].every((part) => /^\d+$/.test(part)) || !/^\d+(?:\.\d+)?$/.test(seconds))
+    return null;
   const limit = letter === 'N' || letter === 'S' ? 90 : 180;
-  if (minutes >= 60 || seconds >= 60 || degrees + minutes / 60 > limit) return null;
-  const positive = letter === 'N' || letter === 'S' ? 'N' : 'E';
-  const size = degrees + minutes / 60 + seconds / 3600;
-  return showAngle(size, positive, decimals).replace(/[NE]$/, letter);
+  const size = Number(degrees) + Number(minutes) / 60 + Number(seconds) / 3600;
+  if (Number(minutes) >= 60 || Number(seconds) >= 60 || size > limit) return null;
+  const [whole = '', ...decimals] = seconds.split('.');
+  const padded = [whole.padStart(2, '0'), ...decimals].join('.');
+  return `${Number(degrees)}°${minutes.padStart(2, '0')}'${padded}"${letter}`;
 }
+
+/** A sign beside a letter may say the hemisphere a second time, or turn it round. */
+const eitherHemisphere = (readings: readonly string[]) =>
+  readings.flatMap((reading) => [reading, reading.slice(0, -1) + opposite(reading.slice(-1))]);
+
+const opposite = (letter: string) => ({ N: 'S', S: 'N', E: 'W' })[letter] ?? 'E';
 
 function assembled(
   reader: LineReader,

@@ -108,6 +108,21 @@ describe('an epoch', () => {
     expect(Math.min(north, east)).toBeGreaterThan(0);
   });
 
+  /** North America turns by about two centimetres a year (common knowledge). */
+  it.each(['plate North America', 'plate "North America"', 'plate North  America'])(
+    'takes %s, with and without quotes',
+    (plate) => {
+      const text = job(`ITRF2014 epoch 2020.0, ${plate}`) + moving('  epoch 2010.0\n');
+      expect(
+        inspect(openDocument('day.trib', text), NO_FILES).findings.map(({ code }) => code),
+      ).not.toContain('syntax/leftover');
+      const north = (number(text, 'setup/S/tell/latitude') - 41.15) * 111_064;
+      const east = (number(text, 'setup/S/tell/longitude') + 8.62) * 83_950;
+      expect(Math.hypot(north, east)).toBeGreaterThan(0.1);
+      expect(Math.hypot(north, east)).toBeLessThan(0.3);
+    },
+  );
+
   it('is never left unasked', () => {
     const text = job('ITRF2014') + moving('  epoch 2010.0\n');
     expect(number(text, 'setup/S/tell/latitude')).toBe(41.15);

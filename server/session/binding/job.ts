@@ -58,7 +58,7 @@ function takeDatum(reader: LineReader): NamedDatum {
 }
 
 function takePlate(reader: LineReader): Named | null {
-  const plate = takeNamed(reader);
+  const plate = inTwoWords(takeNamed(reader), reader);
   if (plate && !PLATES.some((known) => known === plate.name))
     reader.remark({
       about: 'value-range',
@@ -68,6 +68,17 @@ function takePlate(reader: LineReader): Named | null {
       allowed: PLATES.join(', '),
     });
   return plate;
+}
+
+/** `North America` needs no quotes. */
+function inTwoWords(first: Named | null, reader: LineReader): Named | null {
+  const second = reader.peek();
+  if (!first || (second?.kind !== 'name' && second?.kind !== 'word')) return first;
+  const place = { ...first.place, end: second.end };
+  const name = reader.typed(place).replace(/\s+/g, ' ');
+  if (!PLATES.some((known) => known === name)) return first;
+  reader.next();
+  return { name, place };
 }
 
 export function bindUse({ header, entry, place, remarks }: Source): Use {
