@@ -55,9 +55,24 @@ function withinRadius(a: number, b: number, radius: number): number {
   return sum / (steps * a * b);
 }
 
-/** The probability that chi-square with one or two degrees of freedom is larger than this. */
-export function chiSquareBeyond(statistic: number, degrees: 1 | 2): number {
-  return degrees === 2 ? Math.exp(-statistic / 2) : complementaryError(Math.sqrt(statistic / 2));
+/** The probability that chi-square with one, two or three degrees of freedom is larger than this. */
+export function chiSquareBeyond(statistic: number, degrees: 1 | 2 | 3): number {
+  if (degrees === 2) return Math.exp(-statistic / 2);
+  const single = complementaryError(Math.sqrt(statistic / 2));
+  // Abramowitz and Stegun (1964), 26.4.4.
+  return degrees === 1 ? single : single + Math.sqrt((2 * statistic) / Math.PI) * Math.exp(-statistic / 2);
+}
+
+/** What chi-square with three degrees of freedom stays below with this probability of more, to a millionth of it. */
+export function chiSquareLimit3(beyond: number): number {
+  let low = 0;
+  let high = 200;
+  for (let round = 0; round < 60; round += 1) {
+    const middle = (low + high) / 2;
+    if (chiSquareBeyond(middle, 3) > beyond) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
 }
 
 /** What chi-square stays below with this probability. */
