@@ -36,9 +36,7 @@ export function ionosphereL1(
 
 /** `height` above the ellipsoid; the geoid's height changes the delay by centimetres, which do not matter here. */
 export function troposphere(latitude: number, height: number, elevation: number): number {
-  return (
-    (zenithTroposphere(latitude, height) * 1.001) / Math.sqrt(0.002001 + Math.sin(elevation) ** 2)
-  );
+  return (zenithTroposphere(latitude, height) * 1.001) / Math.sqrt(0.002001 + Math.sin(elevation) ** 2);
 }
 
 export function zenithTroposphere(latitude: number, height: number): number {

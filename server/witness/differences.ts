@@ -56,7 +56,8 @@ export function differences(sky: Sky, place: Place): Differences {
       const end = last[satellite];
       const record = sky.book.at(satellite, t);
       const code = raw.code1[row] ?? Number.NaN;
-      if (!end || !record || Number.isNaN(raw.phase1[row] ?? Number.NaN) || !(code > -2e7 && code < 9e7)) continue;
+      if (!end || !record || Number.isNaN(raw.phase1[row] ?? Number.NaN) || !(code > -2e7 && code < 9e7))
+        continue;
       const before = end.epoch === epoch - 1 && raw.broken[epoch] === 0 && end.record ? end : null;
       // Both ends by one record: a new one jumps by decimetres.
       const model = modelled(before?.record ?? record, t, code, place);
@@ -80,7 +81,9 @@ const sight = sightOf();
 function modelled(record: Ephemeris, t: number, code: number, place: Place): number {
   see(record, t, code, place, sight);
   if (sight.up < 0.05) return sight.range;
-  return sight.range - SPEED_OF_LIGHT * sight.clock + troposphere(place.latitude, place.height, sight.elevation);
+  return (
+    sight.range - SPEED_OF_LIGHT * sight.clock + troposphere(place.latitude, place.height, sight.elevation)
+  );
 }
 
 /** False where lock was lost, a half cycle was settled between, or the frequencies jump against each other. */

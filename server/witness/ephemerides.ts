@@ -1,6 +1,11 @@
 /** Broadcast records in order, and the one to use for a satellite at a time. */
 import type { Ephemeris } from '../evidence/rinex/ephemeris.ts';
-import { GALILEO, isGalileo, type GalileoSecond, type Satellite } from '../evidence/rinex/raw-observations.ts';
+import {
+  GALILEO,
+  isGalileo,
+  type GalileoSecond,
+  type Satellite,
+} from '../evidence/rinex/raw-observations.ts';
 
 /** Farther from its own time a record is extrapolated too far: GPS fits four hours, Galileo is renewed every ten minutes. */
 const LONGEST_GPS = 7200;

@@ -85,8 +85,7 @@ function solve(fit: Fit, rows: number, design: Float64Array, observed: Float64Ar
         inverse[i * n + j] = (inverse[i * n + j] ?? 0) + weighted * (design[row * n + j] ?? 0);
     }
   }
-  for (let i = 0; i < n; i += 1)
-    for (let j = 0; j < i; j += 1) inverse[j * n + i] = inverse[i * n + j] ?? 0;
+  for (let i = 0; i < n; i += 1) for (let j = 0; j < i; j += 1) inverse[j * n + i] = inverse[i * n + j] ?? 0;
   if (!invert(inverse, n)) return false;
   for (let i = 0; i < n; i += 1) {
     let sum = 0;

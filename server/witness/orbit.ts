@@ -57,7 +57,7 @@ export function clockPolynomial({ clock: [a0, a1, a2], clockTime }: Ephemeris, t
   return a0 + dt * (a1 + dt * a2);
 }
 
-/** Kepler's equation by Newton's method; e is below 0.1, so that it converges from M. */
+/** Kepler's equation by Newton's method; e is below 0.25 (two Galileo satellites have 0.16), so that it converges from M. */
 function eccentricAnomaly(M: number, e: number): number {
   let E = M;
   for (let round = 0; round < 10; round += 1) {

@@ -116,7 +116,8 @@ const isRange = (code: number) => code > -2e7 && code < 9e7;
 /** What the record's clock is off for the codes that are used. */
 function groupDelay(record: Ephemeris, { second }: RawObservations, dual: boolean): number {
   const { message, groupDelay: first, groupDelayE5b } = record;
-  if (message === 'INAV' && (!dual || second.E === 'E5a')) return dual ? groupDelayE5b - first : groupDelayE5b;
+  if (message === 'INAV' && (!dual || second.E === 'E5a'))
+    return dual ? groupDelayE5b - first : groupDelayE5b;
   if (message === 'FNAV' && dual && second.E === 'E5b') return first - groupDelayE5b;
   return dual ? 0 : first;
 }

@@ -26,7 +26,9 @@ export function standing(sky: Sky): Sample | null {
   let start: Place | null = null;
   for (let epoch = 0; epoch < times.length; epoch += stride) {
     const fix: Fix | null =
-      fixOf(sky, epoch, start, true) ?? fixOf(sky, epoch, start, false) ?? (start ? fixOf(sky, epoch, null, false) : null);
+      fixOf(sky, epoch, start, true) ??
+      fixOf(sky, epoch, start, false) ??
+      (start ? fixOf(sky, epoch, null, false) : null);
     if (!fix) continue;
     start = fix.place;
     fixes.push(fix);
@@ -62,16 +64,34 @@ function halfWidths(fixes: readonly Fix[], { x, y, z, axes }: Place, systems: Sy
   const apart = fixes.map(({ place }) => {
     const d = [place.x - x, place.y - y, place.z - z];
     const [east = 0, north = 0, up = 0] = [0, 3, 6].map(
-      (row) => (axes[row] ?? 0) * (d[0] ?? 0) + (axes[row + 1] ?? 0) * (d[1] ?? 0) + (axes[row + 2] ?? 0) * (d[2] ?? 0),
+      (row) =>
+        (axes[row] ?? 0) * (d[0] ?? 0) +
+        (axes[row + 1] ?? 0) * (d[1] ?? 0) +
+        (axes[row + 2] ?? 0) * (d[2] ?? 0),
     );
     return { level: Math.hypot(east, north), up: Math.abs(up), all: Math.hypot(...d) };
   });
   const scatter = (pick: (one: (typeof apart)[number]) => number) => quantile(apart.map(pick), 0.95);
   const alone = systems === 'GPS and Galileo' ? 1 : 5 / 3;
   return {
-    horizontal: metres(Math.max(1.8 * alone, scatter(({ level }) => level))),
-    vertical: metres(Math.max(2.5 * alone, scatter(({ up }) => up))),
-    spatial: metres(Math.max(3 * alone, scatter(({ all }) => all))),
+    horizontal: metres(
+      Math.max(
+        1.8 * alone,
+        scatter(({ level }) => level),
+      ),
+    ),
+    vertical: metres(
+      Math.max(
+        2.5 * alone,
+        scatter(({ up }) => up),
+      ),
+    ),
+    spatial: metres(
+      Math.max(
+        3 * alone,
+        scatter(({ all }) => all),
+      ),
+    ),
   };
 }
 

@@ -64,7 +64,7 @@ export type WatchedSpan = {
 } & (
   | {
       readonly watched: true;
-      /** Sudden movements of this size and larger would have been seen with 80 % power. */
+      /** Sudden movements of this size would have been seen with 80 % power or more, at 19 of 20 moments of the span. */
       readonly horizontal: Metres;
       readonly vertical: Metres;
     }

@@ -51,7 +51,7 @@ export function isOrbit(record: Ephemeris): boolean {
     rootA > 4000 &&
     rootA < 7000 &&
     e >= 0 &&
-    e < 0.1 &&
+    e < 0.25 &&
     secondOfWeek >= 0 &&
     secondOfWeek < WEEK &&
     Math.abs(time - clockTime) < 86_400

@@ -63,9 +63,16 @@ export function navigationReader() {
     const { head, line, ion, message, lines } = pending;
     pending = null;
     const width = version < 3 ? 22 : 23;
-    const numbers = [head, ...lines].flatMap((text, index) => numbersOf(text, index === 0 ? width : width - 19));
+    const numbers = [head, ...lines].flatMap((text, index) =>
+      numbersOf(text, index === 0 ? width : width - 19),
+    );
     if (ion) {
-      if (head.startsWith(' ') && numbers.length >= 8 && !alpha && numbers.slice(0, 8).every(Number.isFinite)) {
+      if (
+        head.startsWith(' ') &&
+        numbers.length >= 8 &&
+        !alpha &&
+        numbers.slice(0, 8).every(Number.isFinite)
+      ) {
         alpha = numbers.slice(0, 4);
         beta = numbers.slice(4, 8);
       }
@@ -131,13 +138,13 @@ function numbersOf(line: string, from: number): readonly number[] {
 function numberOf(field: string): number {
   const text = field.trim();
   if (text === '') return 0;
-  return /^[-+]?\d*\.?\d+([DdEe][-+]?\d{1,3})?$/.test(text)
-    ? Number(text.replace(/[Dd]/, 'E'))
-    : Number.NaN;
+  return /^[-+]?\d*\.?\d+([DdEe][-+]?\d{1,3})?$/.test(text) ? Number(text.replace(/[Dd]/, 'E')) : Number.NaN;
 }
 
 function ionosphere(line: string, from: number): readonly number[] | undefined {
-  const numbers = Array.from({ length: 4 }, (_, index) => line.slice(from + 12 * index, from + 12 * index + 12));
+  const numbers = Array.from({ length: 4 }, (_, index) =>
+    line.slice(from + 12 * index, from + 12 * index + 12),
+  );
   const read = numbers.map(numberOf);
   return read.every(Number.isFinite) ? read : undefined;
 }
