@@ -15,6 +15,8 @@ export const SEVERITIES: readonly Severity[] = ['error', 'warning', 'information
 export interface Subject {
   readonly session: Session;
   readonly derivation: Derivation;
+  /** The same after these edits; null where they touch another file than the session's own. */
+  readonly mended?: (edits: readonly Edit[]) => Subject | null;
 }
 
 /** A place that a finding rests on, or a finding that follows from it. */

@@ -4,6 +4,7 @@ import type { Session } from '../session/session.ts';
 import { CATALOGUE } from './catalogue.ts';
 import type { Finding, Related, Reported, Subject } from './finding.ts';
 import { inOneText, joined, type Saying } from './saying.ts';
+import { leftWhenMended } from './mending.ts';
 import { settled } from './settled.ts';
 import { unreadBy } from './unread.ts';
 
@@ -11,7 +12,7 @@ export function findingsOf(subject: Subject): Finding[] {
   const reported: Reported[] = [];
   for (const kind of CATALOGUE)
     for (const finding of kind.report(subject)) reported.push(withUnread(settled(finding, subject)));
-  return inTextOrder(hungUnderRoots(reported), subject.session);
+  return inTextOrder(hungUnderRoots(reported, subject), subject.session);
 }
 
 /** A line that cannot be read as it is written is the cause of whatever misses what it would have said. */
@@ -21,19 +22,19 @@ function withUnread(finding: Reported): Reported {
   return unread.length === 0 ? finding : { ...finding, causes: [...(finding.causes ?? []), ...unread] };
 }
 
-/** A finding that follows from what another one causes is told under that other one, and not on its own. */
-function hungUnderRoots(reported: readonly Reported[]): Finding[] {
-  const rootOf = new Map<string, Reported>();
-  for (const finding of reported)
-    for (const key of finding.causes ?? []) if (!rootOf.has(key)) rootOf.set(key, finding);
+/**
+ * A finding that follows from what another one causes is told under that other one, and not on its own; but only where it
+ * goes away with it. A slip in writing must not hide one in what was done.
+ */
+function hungUnderRoots(reported: readonly Reported[], subject: Subject): Finding[] {
+  const parents = parentsOf(reported);
+  const left = leftWhenMended(topsOf(parents), reported, subject);
   const follows = new Map<Reported, Reported[]>();
   const roots: Reported[] = [];
   for (const finding of reported) {
-    const root = (finding.follows ?? [])
-      .map((key) => rootOf.get(key))
-      .find((found) => found !== undefined && found !== finding);
-    if (!root) roots.push(finding);
-    else follows.set(root, [...(follows.get(root) ?? []), finding]);
+    const parent = left.has(finding) ? undefined : parents.get(finding);
+    if (!parent) roots.push(finding);
+    else follows.set(parent, [...(follows.get(parent) ?? []), finding]);
   }
   const told = new Set<Reported>();
   const tell = (root: Reported) => {
@@ -42,6 +43,36 @@ function hungUnderRoots(reported: readonly Reported[]): Finding[] {
   };
   // Findings that follow from one another in a circle have no root above them, and are told all the same.
   return [...roots.map(tell), ...reported.flatMap((finding) => (told.has(finding) ? [] : [tell(finding)]))];
+}
+
+/** For each finding that follows from another, the first that causes it. */
+function parentsOf(reported: readonly Reported[]): ReadonlyMap<Reported, Reported> {
+  const causing = new Map<string, Reported>();
+  for (const finding of reported)
+    for (const key of finding.causes ?? []) if (!causing.has(key)) causing.set(key, finding);
+  const parents = new Map<Reported, Reported>();
+  for (const finding of reported) {
+    const parent = (finding.follows ?? [])
+      .map((key) => causing.get(key))
+      .find((found) => found !== undefined && found !== finding);
+    if (parent) parents.set(finding, parent);
+  }
+  return parents;
+}
+
+/** The finding at the top of each one that hangs; none for those that hang in a circle. */
+function topsOf(parents: ReadonlyMap<Reported, Reported>): ReadonlyMap<Reported, Reported> {
+  const tops = new Map<Reported, Reported>();
+  for (const finding of parents.keys()) {
+    const seen = new Set<Reported>();
+    let top: Reported | undefined = finding;
+    while (top && parents.has(top) && !seen.has(top)) {
+      seen.add(top);
+      top = parents.get(top);
+    }
+    if (top && !parents.has(top)) tops.set(finding, top);
+  }
+  return tops;
 }
 
 /** What follows from a finding, and what follows from that. */

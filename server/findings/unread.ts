@@ -16,6 +16,14 @@ export const missingEntry = (word: string) => `missing/${word}`;
 /** A detail of the entry of this name that cannot be read. */
 export const unreadDetail = (name: string, word: string) => `unread/detail/${name}/${word}`;
 
+export type KeyedPart = 'position' | 'height' | 'antenna-height' | 'antenna-type';
+
+/** A line of what was keyed that cannot be read, and says this part or may have said it. */
+export const unreadKeyed = (name: string, part: KeyedPart) => [
+  unreadDetail(name, 'keyed'),
+  `${unreadDetail(name, 'keyed')}/${part}`,
+];
+
 /** Everything that keeps a check from proving anything: its own lines, its mark, and the lines of that. */
 export function unreadChecks({ session }: Subject): string[] {
   return [
@@ -40,11 +48,25 @@ export function unreadBy(code: string, place: Place): string[] {
   if (!ABOUT_WRITING.test(code)) return [];
   const { entry } = place;
   const detail = lineAt(entry.details, place.start);
-  if (detail) return meant(detail, 'detail').map((word) => unreadDetail(nameOf(entry), word));
+  if (detail)
+    return meant(detail, 'detail').flatMap((word) => {
+      const parts = word === 'keyed' ? keyedParts(detail, entry) : [];
+      const key = unreadDetail(nameOf(entry), word);
+      return parts.length === 0 ? [key] : parts.map((part) => `${key}/${part}`);
+    });
   return meant(entry.header, 'entry').flatMap((word) => [
     `unread/${word}`,
     `unread/${word}/${nameOf(entry)}`,
   ]);
+}
+
+/** What a line of what was keyed speaks of; nothing where its first word is none of these, so that it may have been any. */
+function keyedParts({ word, start, end }: Line, { text }: Entry): string[] {
+  const behind = text.slice(word?.end ?? start, end);
+  if (!/^\s*(?:position|height|antenna-height|antenna-type)\b/.test(behind)) return [];
+  return [...behind.matchAll(/(?<![\w-])(?:position|height|antenna-height|antenna-type)(?![\w-])/g)].map(
+    ([part]) => part,
+  );
 }
 
 /** Lines stand in the order of the text. */

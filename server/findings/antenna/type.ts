@@ -7,7 +7,7 @@ import type { KeyedValues } from '../../derive/setups/keyed.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import { addedDetail } from '../edits.ts';
 import { kind, type Subject } from '../finding.ts';
-import { unreadDetail } from '../unread.ts';
+import { unreadKeyed } from '../unread.ts';
 import type { Place } from '../../../grammar/tree.ts';
 
 export const antennaType = kind({
@@ -27,7 +27,7 @@ export const antennaType = kind({
         severity: 'warning',
         message: `No antenna type was keyed at ${name}, where ${stood} stands: the receivers then take its phase centre for its reference point. ${effect} Key the type, or note that it was.`,
         causes,
-        follows: [unreadDetail(name, 'keyed')],
+        follows: unreadKeyed(name, 'antenna-type'),
         ...past,
       };
     return {

@@ -36,7 +36,7 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
     follows: [
       // What was broadcast is told by a recording, and the note of what was keyed is then the lesser matter.
       ...states.map((state) => contradicted(name, state)),
-      ...(own === 'up' ? unreadHeights(name) : []),
+      ...unreadHeights(difference),
       ...(leads ? [] : key('horizontal')),
       ...(difference.field === 'antennaHeight' && asSomeReading(difference)
         ? [`reading-unit/${name}`, `reading/${name}`]
@@ -50,8 +50,20 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
 /** What a recording shows to be another thing than was noted as keyed. */
 export const contradicted = (setup: string, state: number) => `contradicted/${setup}/${state}`;
 
-/** Lines of the antenna's height that cannot be read change what should have been keyed. */
-const unreadHeights = (setup: string) => ['extension', 'measured'].map((word) => unreadDetail(setup, word));
+/**
+ * Lines of the antenna's height that cannot be read change what should have been keyed; a further reading does not, where
+ * one of that time can be read.
+ */
+function unreadHeights({ setup, field, atAntenna, from }: KeyedDifference): string[] {
+  if (field !== 'antennaHeight' && !atAntenna) return [];
+  const taped = setup.height.groups[0]?.readings ?? [];
+  const isOfThen = ({ instant }: (typeof taped)[number]) =>
+    instant === null || from === null || instant - from <= TIME_TO_TAPE;
+  const words = taped.some(isOfThen) ? ['extension'] : ['extension', 'measured'];
+  return words.map((word) => unreadDetail(setup.setup.name, word));
+}
+/** How long after the keying a tape may be read and still tell what stood then, seconds. */
+const TIME_TO_TAPE = 1800;
 
 /** What was keyed agrees with one of several readings: that the mean does not is the other reading's doing. */
 function asSomeReading({ setup, keyed }: KeyedDifference): boolean {

@@ -3,7 +3,7 @@ import { foundInEach, valuesOf } from '../../session/each.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import { kind, type AnyFindingKind } from '../finding.ts';
 import { addedDetail } from '../edits.ts';
-import { unreadDetail } from '../unread.ts';
+import { unreadKeyed } from '../unread.ts';
 
 type Part = 'position' | 'height' | 'antennaHeight';
 
@@ -21,7 +21,7 @@ export function notKeyed(
     find: ({ derivation }) => setupsWithout(valuesOf(derivation.setups)),
     tell: ({ setup }) => ({
       severity: 'warning',
-      follows: [unreadDetail(setup.setup.name, 'keyed')],
+      follows: unreadKeyed(setup.setup.name, part === 'antennaHeight' ? 'antenna-height' : part),
       message: `What ${what} the receiver at ${setup.setup.name} was told is not written down, so ${follows} cannot be compared, and a slip in it stays unseen. Look it up on the receiver or in its log, and note it.`,
     }),
     mend: ({ setup }) => [
