@@ -5,6 +5,7 @@ import { basename, dirname } from 'node:path';
 import type { Command } from 'commander';
 import { openDocument } from '../../grammar/document.ts';
 import type { PointSet } from '../derive/points/points.ts';
+import { FLAW_CLASSES, pointClassInWords } from '../derive/repair/flaws.ts';
 import type { RepairedPoint } from '../derive/repair/row.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
@@ -287,8 +288,19 @@ function closing({ tallies, files, refusals }: Written, out: string): string {
   return [
     ...unread,
     ...refusals.map((refusal) => `not written: ${refusal}\n`),
-    `${repaired} of ${total} points repaired; ${[...files.map(({ name }) => name), 'account.md'].join(', ')} written to ${out}\n`,
+    `${repaired} of ${total} points repaired${notUsable(tallies)}; ${[...files.map(({ name }) => name), 'account.md'].join(', ')} written to ${out}\n`,
   ].join('');
+}
+
+/** `, 3 not usable (1 too weak, 2 unreadable)`. */
+function notUsable(tallies: readonly Tally[]): string {
+  const counts = FLAW_CLASSES.map((found) => ({
+    found,
+    count: tallies.reduce((sum, { flaws }) => sum + (flaws.get(found) ?? 0), 0),
+  })).filter(({ count }) => count > 0);
+  if (counts.length === 0) return '';
+  const total = counts.reduce((sum, { count }) => sum + count, 0);
+  return `, ${total} not usable (${counts.map(({ found, count }) => `${count} ${pointClassInWords(found)}`).join(', ')})`;
 }
 
 /** What is known of the files while they are read: their digests, and how many bytes have been. */

@@ -46,6 +46,7 @@ import { numberDecimalComma } from './number/decimal-comma.ts';
 import { numberDigitsSwapped } from './number/digits-swapped.ts';
 import { pointsInDoubt } from './points/in-doubt.ts';
 import { pointsStateUnknown } from './points/state-unknown.ts';
+import { pointsUnfit } from './points/unfit.ts';
 import { pointsUnreadable } from './points/unreadable.ts';
 import { positionAutonomousDiffers } from './position/autonomous-differs.ts';
 import { positionDatumUnknown } from './position/datum-unknown.ts';
@@ -172,6 +173,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   timeOutsideSetup,
   pointsInDoubt,
   pointsStateUnknown,
+  pointsUnfit,
   pointsUnreadable,
   gearOutOfDate,
   siteNoHazards,

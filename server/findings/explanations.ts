@@ -338,6 +338,14 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Write `state as-broadcast` for points as the controller exported them, or `state corrected` for points that have been put right.',
   },
+  'points/unfit': {
+    means:
+      'Points of a set are not what they would be taken for: observed too weakly, too far from their base, or several places of one name.',
+    hurts:
+      'The checks prove the base and never a single point. A float point of three epochs between two good checks is still a float point, and with east and north exchanged it lies in another country.',
+    remedy:
+      'Measure weak points again, with the limits of the job (`limits`) in mind. Compare the columns and the base with the controller where points lie far off. Give each place a name of its own. Columns `solution`, `epochs`, `pdop`, `satellites` and `spread m` say how well each row was observed.',
+  },
   'points/unreadable': {
     means: 'A points file, its columns, or a row of it cannot be read.',
     hurts:
@@ -664,10 +672,11 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'time/outside-setup': {
     means:
-      'A reading, a keyed value, a check, a point or an event is noted at a time when its base did not stand.',
+      'A reading, a keyed value, a check, a point, rows of points or an event are noted at a time when their base did not stand.',
     hurts:
       'No base stood then that a check could prove. Most often an hour is wrong, or the end of the setup was noted too early, and the stretch that the check should bracket stays open.',
-    remedy: 'Read the times again. Where two bases stood on one day, say which one is meant: `from BASE`.',
+    remedy:
+      "Read the times again. Where two bases stood on one day, say which one is meant: `from BASE`. Rows that lie outside by just the hours between local time and UTC were told by a clock in UTC: write `time utc` in `columns`. No proof takes a point from outside its base's time.",
   },
   'unit/feet': {
     means:

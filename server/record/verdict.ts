@@ -2,7 +2,8 @@
 import { pointCounts, type PointCounts } from '../derive/repair/points-counts.ts';
 import { meets, trustOf, type RequiredProof, type Trust } from '../derive/trust/trust.ts';
 import { classInWords } from '../derive/trust/words.ts';
-import { TRUST_CLASSES, type TrustClass } from '../derive/trust/spans.ts';
+import { isFlaw, POINT_CLASSES, pointClassInWords, type PointClass } from '../derive/repair/flaws.ts';
+import type { TrustClass } from '../derive/trust/spans.ts';
 import type { SetupValues } from '../derive/setups/setup.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
@@ -38,11 +39,12 @@ export function shortfalls(inspection: Inspection, required: RequiredProof): str
 
 function pointsShort({ set, classes, refused }: PointCounts, required: RequiredProof): string[] {
   if (refused !== null) return [`${set.name} cannot be read (${refused})`];
-  return TRUST_CLASSES.filter((found) => classes[found] > 0 && !meets(found, required)).map((found) => {
-    if (set.kind === 'point') return `point ${set.name} is ${classInWords(found)}`;
+  const short = (found: PointClass) => isFlaw(found) || !meets(found, required);
+  return POINT_CLASSES.filter((found) => classes[found] > 0 && short(found)).map((found) => {
+    if (set.kind === 'point') return `point ${set.name} is ${pointClassInWords(found)}`;
     const many = classes[found] > 1;
     const of = set.kind === 'file' ? set.name : 'the rows';
-    return `${classes[found]} point${many ? 's' : ''} of ${of} ${many ? 'are' : 'is'} ${classInWords(found)}`;
+    return `${classes[found]} point${many ? 's' : ''} of ${of} ${many ? 'are' : 'is'} ${pointClassInWords(found)}`;
   });
 }
 

@@ -49,11 +49,16 @@ const ROLES: readonly ColumnRole[] = [
   'code',
   'time',
   'state',
+  'solution',
+  'epochs',
+  'pdop',
+  'satellites',
+  'spread',
   'skip',
 ];
 const UNITS: readonly ColumnUnit[] = ['m', 'mm', 'cm', 'km', 'ft', 'usft', '°', 'dms'];
 const CLOCKS: readonly ColumnClock[] = ['local', 'utc', 'gps'];
-const LENGTHS: readonly ColumnRole[] = ['east', 'north', 'west', 'south', 'height', 'x', 'y', 'z'];
+const LENGTHS: readonly ColumnRole[] = ['east', 'north', 'west', 'south', 'height', 'x', 'y', 'z', 'spread'];
 const ANGLES: readonly ColumnRole[] = ['latitude', 'longitude'];
 
 /** GPS time was 18 s ahead of UTC from 2017 on (IERS Bulletin C 52). */
@@ -261,9 +266,10 @@ function separatorOf(
       place: points.separator.place,
       spoilsRows: true,
     });
-  const candidates: readonly ColumnPlan['separator'][] = decimal === ',' ? [';', '\t'] : [',', ';', '\t'];
+  // A decimal comma parts cells as well, but no more than a separator of its own does.
+  const candidates: readonly ColumnPlan['separator'][] = decimal === ',' ? [';', '\t'] : [';', '\t', ','];
   const fitting = candidates.find((sign) => (firstLine ?? '').split(sign).length >= Math.max(count, 2));
-  return fitting ?? candidates[0] ?? ',';
+  return fitting ?? (decimal === ',' ? ';' : ',');
 }
 
 /** No cell that should be a coordinate begins like a number. */

@@ -5,9 +5,11 @@ import type { EvidenceProblem } from '../../evidence/problems.ts';
 import {
   pointsReader,
   rowReader,
+  type DecimalCommas,
   type PointRow,
   type PointsFacts,
 } from '../../evidence/points/points-file.ts';
+import { halfTurn, toRadians } from '../../geodesy/angles.ts';
 import type { CoordinateSystem } from '../../geodesy/system.ts';
 import { gridEast, gridNorth, latitude, longitude, metres } from '../../quantities/brands.ts';
 import { isRefusal, refuse, type Refusal } from '../../quantities/refusal.ts';
@@ -68,6 +70,12 @@ export interface PointsScan {
   /** What the rows themselves say of their state, and how many say so. */
   readonly states: ReadonlyMap<string, number>;
   readonly problems: readonly EvidenceProblem[];
+  /** Some rows tell how well they were observed, or cannot be read. */
+  readonly graded: boolean;
+  /** Names that come again elsewhere. */
+  readonly clashes: Clashes;
+  /** Rows with decimal commas that nobody has declared. */
+  readonly decimalCommas: DecimalCommas | null;
   /** The rows that lie farthest out, whichever way one looks. */
   readonly outermost: readonly PointRow[];
   /** Names that come again at least twenty minutes later. */
@@ -92,6 +100,18 @@ export interface Occurrence {
   readonly second: number;
   readonly third: number;
 }
+/** Points of one name that are not one place. */
+export interface Clashes {
+  readonly count: number;
+  /** The farthest apart. */
+  readonly worst: {
+    readonly name: string;
+    readonly lines: readonly [number, number];
+    readonly apart: number;
+  } | null;
+}
+/** Two measurements of one point are nearer to one another than this, metres. */
+const ONE_PLACE = 0.5;
 const ANOTHER_INITIALISATION = 20 * 60;
 /** Beyond this many names repeated points are no longer looked for, so that memory stays bounded. */
 const MOST_NAMES = 100_000;
@@ -315,7 +335,7 @@ const pointSet = remembered(
     const row = rowOf(entry, frame.job);
     const read: PointSet['read'] = (take) => {
       take(row);
-      return { rowCount: 1, headings: [], problems: [] };
+      return { rowCount: 1, headings: [], problems: [], decimalCommas: null };
     };
     return {
       kind: 'point',
@@ -357,6 +377,8 @@ function rowOf(entry: Point, job: Job | null): PointRow {
   const grid = position?.form === 'grid' ? position : undefined;
   const geographic = position?.form === 'geographic' ? position : undefined;
   const geocentric = position?.form === 'geocentric' ? position : undefined;
+  const first = grid?.east ?? geographic?.latitude ?? geocentric?.x;
+  const second = grid?.north ?? geographic?.longitude ?? geocentric?.y;
   return {
     line: 1,
     name: entry.name,
@@ -372,6 +394,8 @@ function rowOf(entry: Point, job: Job | null): PointRow {
     state: entry.state?.name,
     time: instantOf(entry.at, job) ?? undefined,
     timeOfDay: undefined,
+    quality: undefined,
+    isUnreadable: !position || [number(first), number(second)].includes(undefined),
   };
 }
 
@@ -427,6 +451,7 @@ const DIRECTIONS: readonly (readonly [number, number, number])[] = [-1, 0, 1].fl
 function scanned(read: PointSet['read']): PointsScan {
   let times = new Float64Array(1024);
   let rowCount = 0;
+  let graded = false;
   const states = new Map<string, number>();
   const repeated = repeatedFinder();
   const outermost = outermostFinder();
@@ -435,6 +460,7 @@ function scanned(read: PointSet['read']): PointsScan {
     if (rowCount === times.length) times = enlarged(times);
     times[rowCount] = row.time ?? NaN;
     rowCount += 1;
+    if (row.quality || row.isUnreadable) graded = true;
     if (row.state !== undefined && states.size < MOST_REPEATED)
       states.set(row.state, (states.get(row.state) ?? 0) + 1);
     repeated.take(row);
@@ -443,7 +469,9 @@ function scanned(read: PointSet['read']): PointsScan {
     rowCount,
     times: times.subarray(0, rowCount),
     states,
+    graded,
     problems: isRefusal(facts) ? [] : facts.problems,
+    decimalCommas: isRefusal(facts) ? null : facts.decimalCommas,
     outermost: outermost.found(),
     ...repeated.found(),
     refused: isRefusal(facts) ? facts.refused : null,
@@ -453,17 +481,18 @@ function scanned(read: PointSet['read']): PointsScan {
 /** Looks for points that come again, row by row; of each name it keeps a few numbers. */
 export function repeatedFinder(): {
   readonly take: (row: PointRow) => void;
-  readonly found: () => Pick<PointsScan, 'repeated' | 'manyNames'>;
+  readonly found: () => Pick<PointsScan, 'repeated' | 'manyNames' | 'clashes'>;
 } {
   const seen = new Map<string, number>();
   // Plain numbers, five for each name, since very many small objects cost more than what is in them.
   let firsts = new Float64Array(5 * 1024);
   const repeated: Repeated[] = [];
   let manyNames = false;
+  let clashes: Clashes = { count: 0, worst: null };
   return {
     take(row) {
-      const { name, time } = row;
-      if (manyNames || name === undefined || time === undefined) return;
+      const { name, time = NaN, isUnreadable } = row;
+      if (manyNames || name === undefined || isUnreadable) return;
       const known = seen.get(name);
       if (known === undefined) {
         const at = 5 * seen.size;
@@ -481,16 +510,30 @@ export function repeatedFinder(): {
         known,
         known + 5,
       );
-      if (Math.abs(time - before) < ANOTHER_INITIALISATION || repeated.length >= MOST_REPEATED) return;
+      const apart = apartInMetres(row, first, second);
+      if (apart > ONE_PLACE) {
+        const isWorst = apart > (clashes.worst?.apart ?? 0);
+        const found = { name, lines: [line, row.line] as const, apart };
+        clashes = { count: clashes.count + 1, worst: isWorst ? found : clashes.worst };
+      }
+      if (!(Math.abs(time - before) >= ANOTHER_INITIALISATION) || repeated.length >= MOST_REPEATED) return;
       repeated.push({
         name,
         first: { line, time: before, first, second, third },
         second: { line: row.line, time, first: firstOf(row), second: secondOf(row), third: thirdOf(row) },
       });
     },
-    found: () => ({ repeated, manyNames }),
+    found: () => ({ repeated, manyNames, clashes }),
   };
 }
+
+/** Near enough to tell one place from another. */
+function apartInMetres(row: PointRow, first: number, second: number): number {
+  const [a, b] = [firstOf(row) - first, secondOf(row) - second];
+  if (row.latitude === undefined) return Math.hypot(a, b);
+  return DEGREE * Math.hypot(a, halfTurn(b) * Math.cos(toRadians(row.latitude)));
+}
+const DEGREE = 111_195;
 
 const firstOf = (row: PointRow) => row.east ?? row.latitude ?? row.x ?? NaN;
 const secondOf = (row: PointRow) => row.north ?? row.longitude ?? row.y ?? NaN;

@@ -7,15 +7,15 @@ import { saidOf, type PointSet } from '../points/points.ts';
 import { concerns, type NoRemedy, type Reference, type Remedy, type Repair } from './repair.ts';
 import type { SetupValues } from '../setups/setup.ts';
 import { classOf, type RoverTrust, type Trust } from '../trust/trust.ts';
-import type { TrustClass } from '../trust/spans.ts';
-import { classInWords } from '../trust/words.ts';
+import { timeInWords } from '../trust/words.ts';
+import { pointClassInWords, type PointClass } from './flaws.ts';
 
 /** The same object for all points that share it. */
 export interface Fate {
   /** As measured. */
-  readonly class: TrustClass;
+  readonly class: PointClass;
   /** With the checks as repaired; the same where nothing is. */
-  readonly asRepaired: TrustClass;
+  readonly asRepaired: PointClass;
   readonly setup: SetupValues | null;
   readonly rover: Rover | null;
   /** Taken off; nothing where the points stay as they are. */
@@ -43,10 +43,11 @@ export function fatesOf(
 ): FateAt {
   const circumstance = circumstanceOf(set, session, derivation, repair);
   const make = (instant: number | null, state: string | undefined) =>
-    fate(set, state ?? saidOf(set).state?.name, instant, circumstance, trust, repair);
+    fate(set, state ?? saidOf(set).state?.name, instant, circumstance, session, trust, repair);
   const index = piecewise(changesOf(trust, repair, derivation));
   const known = new Map<string, Map<number, Fate>>();
-  return (instant, written) => {
+  return (time, written) => {
+    const instant = time === null ? null : circumstance.minuteOf(time);
     const state = set.unaskedState && written !== 'corrected' ? undefined : written;
     const key = state ?? '';
     const ofState = known.get(key) ?? new Map<number, Fate>();
@@ -60,28 +61,40 @@ export function fatesOf(
 const MOST_STATES = 100;
 
 /** The class of each time of the day alone, without repair: quick enough for every keystroke. */
-export function classesOf(
-  set: PointSet,
-  session: Session,
-  derivation: Derivation,
-  trust: Trust,
-): (instant: number | null) => TrustClass {
-  const { setupAt, rover } = circumstanceOf(set, session, derivation, {
+export function classesOf(set: PointSet, session: Session, derivation: Derivation, trust: Trust): ClassAt {
+  const circumstance = circumstanceOf(set, session, derivation, {
     facts: { rovers: roverNamesOf(trust) },
   });
+  const { setupAt, rover, minuteOf } = circumstance;
   const index = piecewise(changesOf(trust, null, derivation));
-  const known = new Map<number, TrustClass>();
-  return (instant) => {
+  const known = new Map<number, PointClass>();
+  const classAt = (time: number | null) => {
+    const instant = time === null ? null : minuteOf(time);
     const piece = instant === null ? -1 : index(instant);
-    const found = known.get(piece) ?? classOf(trust.rovers, { setup: setupAt(instant), rover, instant });
+    const setup = setupAt(instant);
+    const found: PointClass =
+      known.get(piece) ??
+      (outsideOf(setup, instant, circumstance)
+        ? 'outside-base'
+        : classOf(trust.rovers, { setup, rover, instant }));
     known.set(piece, found);
     return found;
   };
+  return { classAt, setupAt: (time) => setupAt(time === null ? null : minuteOf(time)) };
+}
+
+export interface ClassAt {
+  readonly classAt: (instant: number | null) => PointClass;
+  readonly setupAt: (instant: number | null) => SetupValues | null;
 }
 
 const roverNamesOf = ({ rovers }: Trust) => [...new Set(rovers.map(({ rover }) => rover))];
 
 interface Circumstance {
+  /** A time within the last minute of a base is that minute: notes count in minutes. */
+  readonly minuteOf: (instant: number) => number;
+  /** All bases that the points may be measured from. */
+  readonly bases: readonly SetupValues[];
   readonly setupAt: (instant: number | null) => SetupValues | null;
   readonly rover: string | null;
   readonly roverEntry: Rover | null;
@@ -102,7 +115,15 @@ function circumstanceOf(
   const sole = facts.rovers.length === 1 ? (facts.rovers[0] ?? null) : null;
   const rover = by?.name ?? sole;
   const roverEntry = rover === null ? null : (session.rovers.get(rover) ?? null);
+  const own = from ? setups.get(from.name) : undefined;
+  const bases = own ? [own] : from ? [] : all;
   return {
+    bases,
+    minuteOf: (instant) => {
+      if (bases.length !== 1) return instant;
+      const until = bases[0]?.until ?? null;
+      return until !== null && until < instant && instant < until + MINUTE ? until : instant;
+    },
     setupAt: (instant) => {
       if (from) return setups.get(from.name) ?? null;
       if (only || instant === null) return only;
@@ -117,6 +138,24 @@ function circumstanceOf(
     rovers: roverEntry ? [roverEntry] : rover === null ? [...session.rovers.values()] : [],
   };
 }
+
+const MINUTE = 60;
+
+/** Why a time is none of the base, as a sentence; null where it is, or where nobody can say. */
+function outsideOf(
+  setup: SetupValues | null,
+  instant: number | null,
+  { bases }: Pick<Circumstance, 'bases'>,
+): string | null {
+  if (instant === null) return null;
+  const concerned = setup ? [setup] : bases;
+  if (concerned.length === 0 || concerned.some((one) => !isOutside(one, instant))) return null;
+  return `${concerned.map(({ setup: one }) => one.name).join(' and ')} did not stand then.`;
+}
+
+/** Before the base began or after it ended; an end before the start is no end. */
+export const isOutside = ({ from, until }: Pick<SetupValues, 'from' | 'until'>, instant: number) =>
+  (from !== null && instant < from) || (until !== null && (from === null || from < until) && instant > until);
 
 /** Times at which a fate may change. */
 function changesOf(trust: Trust, repair: Repair | null, { setups }: Derivation): number[] {
@@ -148,12 +187,15 @@ function fate(
   set: PointSet,
   state: string | undefined,
   instant: number | null,
-  { setupAt, rover, roverEntry, rovers }: Circumstance,
+  circumstance: Circumstance,
+  session: Session,
   trust: Trust,
   repair: Repair,
 ): Fate {
+  const { setupAt, rover, roverEntry, rovers } = circumstance;
   const setup = setupAt(instant);
-  const found = classOf(trust.rovers, { setup, rover, instant });
+  const outside = outsideOf(setup, instant, circumstance);
+  const found: PointClass = outside ? 'outside-base' : classOf(trust.rovers, { setup, rover, instant });
   const asRepaired = classOf(repair.asRepaired, { setup, rover, instant });
   const kept = (reason: string, refused: boolean, reference: Reference | null = null): Fate => ({
     class: found,
@@ -163,9 +205,16 @@ function fate(
     remedies: [],
     reference,
     refused,
-    label: classInWords(found),
+    label: pointClassInWords(found),
     reason,
   });
+  if (outside) {
+    const at = timeInWords(instant, session.job) ?? 'that time';
+    return kept(
+      `${outside.replace('then', `at ${at}`)} What these points were measured from is not known.`,
+      false,
+    );
+  }
   if (state === 'corrected') return kept('Already corrected; repaired twice it would be wrong again.', true);
   if (!setup)
     return kept('Which base these points were measured from is not known, so nothing is taken off.', true);
@@ -191,7 +240,7 @@ function fate(
     remedies,
     reference: (remedies.find(({ by }) => by === 'event') ?? remedies[0])?.reference ?? null,
     refused: false,
-    label: `${classInWords(found)}, repaired`,
+    label: `${pointClassInWords(found)}, repaired`,
     reason: [...reasons, ...blocked].join(' '),
   };
 }

@@ -19,7 +19,9 @@ import { sameDatum } from '../positions/frame.ts';
 import type { GeoidModel } from '../heights/geoid.ts';
 import type { PointSet } from '../points/points.ts';
 import { BEND_WORTH_PROCESSING, bendBound, GEOID_SLOPE, type ErrorSize } from './bend.ts';
+import { distanceFrom } from './distance.ts';
 import type { Fate, FateAt } from './fate.ts';
+import { flawsOf, isFlaw, pointClassInWords, type Flaw } from './flaws.ts';
 import { latticed } from './lattice.ts';
 import { exactShift, type ShiftAt, type ShiftSpace } from './shift.ts';
 import { baseReference, STILL, sumOf } from './repair.ts';
@@ -32,6 +34,10 @@ export interface RepairedPoint {
   readonly first: number;
   readonly second: number;
   readonly third: number;
+  /** What keeps the point itself from the class of its time. */
+  readonly flaw: Flaw | null;
+  /** Nothing is known that should be taken off: the shift is nought, where else it is not known. */
+  readonly isRight: boolean;
   /** What was added, in metres: along the axes of a grid, else in the horizon of the point; null where nothing was. */
   readonly shift: Topocentric | null;
   /** At the confidence of the job: a radius, and a half-width up; null where nobody can say. */
@@ -50,6 +56,7 @@ export function rowRepairer(
   derivation: Derivation,
 ): (row: PointRow) => RepairedPoint {
   const prepared = new Map<Fate, Prepared>();
+  const flaws = flawsOf(set, derivation);
   // Rows that follow one another mostly share their fate.
   let last: { readonly fate: Fate; readonly ready: Prepared } | undefined;
   return (row) => {
@@ -59,7 +66,9 @@ export function rowRepairer(
       prepared.set(fate, ready);
       last = { fate, ready };
     }
-    return repaired(row, fate, last.ready, set);
+    const flaw = flaws(row, fate.setup);
+    const point = repaired(row, fate, last.ready, set);
+    return flaw ? flawed(point, flaw, set) : point;
   };
 }
 
@@ -73,6 +82,19 @@ interface Prepared {
   readonly advice: string;
 }
 
+/** A known error is taken off a weak point as well; what lies nowhere or cannot be read stays as it is, or is not given. */
+function flawed(point: RepairedPoint, flaw: Flaw, set: PointSet): RepairedPoint {
+  const none = { flaw, isRight: false, horizontal: null, up: null };
+  const label = pointClassInWords(flaw.class);
+  if (flaw.class === 'too-weak') {
+    const { reason } = point;
+    const also = point.shift ? `${label}, repaired` : label;
+    return { ...point, ...none, isRight: point.isRight, label: also, reason: `${flaw.reason} ${reason}` };
+  }
+  const [first, second, third] = flaw.class === 'unreadable' ? [NaN, NaN, NaN] : coordinates(point.row, set);
+  return { ...point, ...none, first, second, third, shift: null, bend: 0, label, reason: flaw.reason };
+}
+
 function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): RepairedPoint {
   const first = (set.form === 'grid' ? row.east : set.form === 'geographic' ? row.latitude : row.x) ?? NaN;
   const second = (set.form === 'grid' ? row.north : set.form === 'geographic' ? row.longitude : row.y) ?? NaN;
@@ -82,7 +104,8 @@ function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): Re
   const uncertainty = missing || !ready.uncertainty ? null : ready.uncertainty(distance);
   const bent = ready.bend(distance);
   const horizontal = uncertainty ? uncertainty.horizontal + bent.horizontal : null;
-  const up = uncertainty ? uncertainty.up + bent.up : null;
+  const up = uncertainty && !Number.isNaN(third) ? uncertainty.up + bent.up : null;
+  const isRight = !fate.refused && fate.remedies.length === 0 && isTrusted(fate);
   const shift =
     ready.shiftAt && !missing ? ready.shiftAt(first, second, Number.isNaN(third) ? undefined : third) : null;
   if (!shift || isRefusal(shift)) {
@@ -93,7 +116,21 @@ function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): Re
         ? shift.refused
         : 'The coordinates of this row cannot be read.';
     const label = refused ? fate.label.replace(', repaired', '') : fate.label;
-    return { row, fate, first, second, third, shift: null, horizontal, up, bend: 0, label, reason };
+    return {
+      row,
+      fate,
+      first,
+      second,
+      third,
+      flaw: null,
+      isRight,
+      shift: null,
+      horizontal,
+      up,
+      bend: 0,
+      label,
+      reason,
+    };
   }
   const bend = Math.max(bent.horizontal, bent.up);
   return {
@@ -102,6 +139,8 @@ function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): Re
     first: first + shift.first,
     second: set.form === 'geographic' ? halfTurn(second + shift.second) : second + shift.second,
     third: third + shift.third,
+    flaw: null,
+    isRight: false,
     shift: inMetres(shift, first, second, third, set),
     horizontal,
     up,
@@ -182,7 +221,8 @@ const sumSizes = ({ remedies }: Fate, size: (error: Topocentric) => number) =>
     .reduce((sum, remedy) => sum + size(remedy.size), 0);
 
 /** Of a point whose known error stays in it, or that is in doubt as it stands, nobody can say how good it is. */
-const isTrusted = (fate: Fate) => !fate.refused && (fate.remedies.length > 0 || fate.class !== 'in-doubt');
+const isTrusted = (fate: Fate) =>
+  !fate.refused && !isFlaw(fate.class) && (fate.remedies.length > 0 || fate.class !== 'in-doubt');
 
 function spaceOf(
   set: PointSet,
@@ -213,27 +253,6 @@ export function controllersGeoid(rover: Fate['rover'], { geoid, frame }: Derivat
   const named = rover?.geoid;
   if (named && named.name !== frame.job?.geoid?.name) return null;
   return isHole(geoid) ? null : geoid;
-}
-
-/** Along the ellipsoid, near enough for an uncertainty. */
-function distanceFrom(setup: SetupValues, { form, system }: ShiftSpace): Prepared['distance'] {
-  const { mark, arp } = setup;
-  const value = (found: Maybe<Value> | undefined) => (found && !isHole(found) ? found.value : NaN);
-  if (form === 'grid') {
-    const [east, north] = [value(mark?.east), value(mark?.north)];
-    return (first, second) => Math.sqrt((first - east) ** 2 + (second - north) ** 2);
-  }
-  if (form === 'geographic') {
-    const [φ, λ] = [value(mark?.latitude), value(mark?.longitude)];
-    const { ellipsoid } = system.datum;
-    const M = toRadians(1) * meridianRadius(ellipsoid, asLatitude(φ));
-    const ν = toRadians(1) * primeVerticalRadius(ellipsoid, asLatitude(φ)) * Math.cos(toRadians(φ));
-    return (first, second) => Math.hypot((first - φ) * M, halfTurn(second - λ) * ν);
-  }
-  const there: Geocentric | null = isHole(arp)
-    ? null
-    : { x: metres(arp.x.value), y: metres(arp.y.value), z: metres(arp.z.value) };
-  return (x, y, z) => (there ? Math.hypot(x - there.x, y - there.y, z - there.z) : NaN);
 }
 
 /**

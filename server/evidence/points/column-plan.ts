@@ -15,6 +15,11 @@ export type ColumnRole =
   | 'code'
   | 'time'
   | 'state'
+  | 'solution'
+  | 'epochs'
+  | 'pdop'
+  | 'satellites'
+  | 'spread'
   | 'skip';
 
 /** `°` is decimal degrees; `dms` degrees, minutes and seconds with blanks, colons or their signs between. */

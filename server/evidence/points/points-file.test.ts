@@ -213,9 +213,13 @@ describe('a points file', () => {
     }
   });
 
-  it('tells columns beyond those that are named, once', () => {
+  it('uses no row with more cells than there are columns, and tells them once', () => {
     const facts = read('1,2,3,4,5,08:00,extra\n1,2,3,4,5,08:00,extra\n1,2,3,4,5,08:00,\n');
-    expect(sentences(facts)).toEqual(['There are more columns than the 6 that are named.']);
+    expect(sentences(facts)).toEqual([
+      expect.stringContaining('2 rows have more cells than the 6 columns, first 7: not used.'),
+    ]);
+    expect(facts.rows.map(({ isUnreadable }) => isUnreadable)).toEqual([true, true, false]);
+    expect(facts.rows[0]).toMatchObject({ east: undefined, height: undefined });
   });
 
   it.each([

@@ -5,7 +5,7 @@ import type { EvidenceProblem } from '../problems.ts';
 import { clipped, problemList } from '../problems.ts';
 import { endOfInk, firstInk } from './blanks.ts';
 import { angleOf, metresIn, numberIn, textOf, timeReader } from './cells.ts';
-import type { Column, ColumnPlan } from './column-plan.ts';
+import type { Column, ColumnPlan, ColumnRole } from './column-plan.ts';
 import { planProblems } from './column-plan.ts';
 import type { SeparatedRow, StandingRow } from './separated.ts';
 import { cellsOf, standing, standingReader } from './separated.ts';
@@ -29,6 +29,19 @@ export interface PointRow {
   readonly time: number | undefined;
   /** UTC seconds of the day, where the date is not known. */
   readonly timeOfDay: number | undefined;
+  /** How well it was observed; undefined where no column tells. */
+  readonly quality: RowQuality | undefined;
+  /** What it needs cannot be read, or its cells are not those of the columns, so that none of its numbers can be relied on. */
+  readonly isUnreadable: boolean;
+}
+
+export interface RowQuality {
+  readonly solution: string | undefined;
+  readonly epochs: number | undefined;
+  readonly pdop: number | undefined;
+  readonly satellites: number | undefined;
+  /** Of its epochs, metres. */
+  readonly spread: number | undefined;
 }
 
 export interface PointsFacts {
@@ -36,6 +49,17 @@ export interface PointsFacts {
   /** Cells of the heading, where the plan has one. */
   readonly headings: readonly string[];
   readonly problems: readonly EvidenceProblem[];
+  /** Rows with a comma between the digits of a number where the decimal sign is a point. */
+  readonly decimalCommas: DecimalCommas | null;
+}
+
+export interface DecimalCommas {
+  readonly rows: number;
+  /** Most rows have one, so that the file is written so. */
+  readonly isHabit: boolean;
+  /** Of the first one. */
+  readonly line: number;
+  readonly typed: string;
 }
 
 export interface PointsReader {
@@ -80,7 +104,8 @@ function standingRowReader(
     plan.heading === 'names' ? undefined : plan.columns.map((column, index) => placeOf(column, index, plan));
   let headings: readonly string[] | undefined = plan.heading === 'none' ? [] : undefined;
   let rowCount = 0;
-  let toldBeyond = false;
+  let wide: { rows: number; readonly line: number; readonly cells: number } | null = null;
+  let commas: { rows: number; readonly line: number; readonly typed: string } | null = null;
   let toldEncoding = false;
   // Very many rows stand in one text, which is looked through once.
   let seen = '';
@@ -95,17 +120,24 @@ function standingRowReader(
     }
     if (!places || unfit.length > 0) return;
     rowCount += 1;
-    if (
-      !toldBeyond &&
-      plan.heading === 'none' &&
-      count > places.length &&
-      cellsOf(row)[places.length]?.trim()
-    ) {
-      toldBeyond = true;
-      problems.add({ sentence: `There are more columns than the ${places.length} that are named.`, line });
-    }
     const draft = emptyRow(line);
+    const width = Math.max(places.length, headings.length);
+    if (
+      count > width &&
+      cellsOf(row)
+        .slice(width)
+        .some((cell) => cell.trim() !== '')
+    ) {
+      // Which cell is which is not known: of such a row nothing but its name is taken.
+      draft.isUnreadable = true;
+      draft.name = cellsOf(row)[places.find(({ role }) => role === 'name')?.index ?? -1]?.trim();
+      wide ??= { rows: 0, line, cells: cellsOf(row).length };
+      wide.rows += 1;
+      takeRow(draft);
+      return;
+    }
     let unread: string[] | undefined;
+    let comma: string | undefined;
     for (const place of places) {
       const start = bounds[2 * place.index] ?? 0;
       const end = bounds[2 * place.index + 1] ?? 0;
@@ -113,8 +145,18 @@ function standingRowReader(
       const to = endOfInk(text, from, end);
       if (from === to) {
         if (place.isNeeded) (unread ??= []).push(`no ${place.role}`);
-      } else if (!place.read(text, from, to, draft))
-        (unread ??= []).push(`${place.role} "${clipped(text.slice(from, to))}"`);
+        if (place.isNeeded && place.isNumber) draft.isUnreadable = true;
+      } else if (!place.read(text, from, to, draft)) {
+        const cell = text.slice(from, to);
+        if (place.isNumber) draft.isUnreadable = true;
+        if (place.isNumber && plan.decimal === '.' && COMMA_NUMBER.test(cell))
+          comma ??= `${place.role} "${clipped(cell)}"`;
+        else (unread ??= []).push(`${place.role} "${clipped(cell)}"`);
+      }
+    }
+    if (comma !== undefined) {
+      commas ??= { rows: 0, line, typed: comma };
+      commas.rows += 1;
     }
     if (unread) {
       const sentence =
@@ -138,10 +180,38 @@ function standingRowReader(
     addProblem: (sentence, line) => problems.add({ sentence, line }),
     finish() {
       if (rowCount === 0 && unfit.length === 0) problems.add({ sentence: 'There is no point in this file.' });
-      return { rowCount, headings: headings ?? [], problems: problems.listed() };
+      const decimalCommas = commas ? { ...commas, isHabit: 2 * commas.rows > rowCount } : null;
+      const told = [
+        ...(decimalCommas ? [{ sentence: decimalCommasTold(decimalCommas), line: decimalCommas.line }] : []),
+        ...(wide ? [{ sentence: tooWide(wide, places?.length ?? 0, plan), line: wide.line }] : []),
+      ];
+      return {
+        rowCount,
+        headings: headings ?? [],
+        problems: [...told, ...problems.listed()],
+        decimalCommas,
+      };
     },
   };
 }
+
+const COMMA_NUMBER = /^[-+\u2212]?\d+,\d+$/;
+
+/** Each comma too many parts a number in two, and what stands behind it would be read as another column. */
+function tooWide({ rows, cells }: { rows: number; cells: number }, width: number, plan: ColumnPlan): string {
+  const numbers = plan.columns.filter(({ role }) => !textRoles.has(role)).length;
+  const mayBeCommas = plan.separator === ',' && cells - width <= numbers;
+  const fault = `${rows} ${rows === 1 ? 'row has' : 'rows have'} more cells than the ${width} columns, first ${cells}: not used.`;
+  return mayBeCommas
+    ? `${fault} If these are decimal commas, export with semicolons between the cells and add the line: decimal comma. Else name each column, and skip those that do not matter.`
+    : `${fault} Name each column, and skip those that do not matter.`;
+}
+
+/** One sentence for all rows. */
+export const decimalCommasTold = ({ rows, typed, isHabit }: DecimalCommas) =>
+  `Decimal comma in ${rows} ${rows === 1 ? 'row' : 'rows'}, first ${typed}. ${
+    isHabit ? 'Where the file writes commas, add a line: decimal comma.' : 'Write a point there.'
+  }`;
 
 /** What was no UTF-8 has become the replacement character. */
 const hasLostLetters = (text: string | undefined) => text !== undefined && text.includes('\ufffd');
@@ -153,16 +223,22 @@ interface Place {
   readonly role: string;
   readonly index: number;
   readonly isNeeded: boolean;
+  readonly isNumber: boolean;
   readonly read: (text: string, from: number, to: number, into: Draft) => boolean;
 }
 
-const optionalRoles = new Set(['code', 'time', 'state', 'skip', 'height']);
+const optionalRoles = new Set<ColumnRole>([
+  ...(['code', 'time', 'state', 'skip', 'height'] as const),
+  ...(['solution', 'epochs', 'pdop', 'satellites', 'spread'] as const),
+]);
+const textRoles = new Set<ColumnRole>(['name', 'code', 'time', 'state', 'skip']);
 
 function placeOf(column: Column, index: number, plan: ColumnPlan): Place {
   return {
     role: column.role,
     index,
     isNeeded: !optionalRoles.has(column.role),
+    isNumber: !textRoles.has(column.role),
     read: readerOf(column, plan),
   };
 }
@@ -195,6 +271,16 @@ function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Plac
       return true;
     };
   };
+  const graded = (change: Partial<RowQuality>, into: Draft) =>
+    (into.quality = { ...(into.quality ?? UNGRADED), ...change });
+  const count = (what: 'epochs' | 'pdop' | 'satellites'): Place['read'] => {
+    return (text, from, to, into) => {
+      const value = numberIn(text, from, to, decimal);
+      if (value === undefined || value < 0) return false;
+      graded({ [what]: value }, into);
+      return true;
+    };
+  };
   const cell = (take: (cell: string, into: Draft) => boolean): Place['read'] => {
     return (text, from, to, into) => take(text.slice(from, to), into);
   };
@@ -203,6 +289,15 @@ function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Plac
     name: cell((name, into) => ((into.name = textOf(name)), true)),
     code: cell((code, into) => ((into.code = textOf(code)), true)),
     state: cell((state, into) => ((into.state = state), true)),
+    solution: cell((word, into) => {
+      const solution = word.toLowerCase();
+      if (SOLUTIONS.has(solution)) graded({ solution }, into);
+      return SOLUTIONS.has(solution);
+    }),
+    epochs: count('epochs'),
+    pdop: count('pdop'),
+    satellites: count('satellites'),
+    spread: length((into, spread) => graded({ spread }, into)),
     east: length((into, value) => (into.east = gridEast(value))),
     west: length((into, value) => (into.east = gridEast(-value))),
     north: length((into, value) => (into.north = gridNorth(value))),
@@ -231,6 +326,15 @@ function readerOf({ role, unit, clock = 'utc' }: Column, plan: ColumnPlan): Plac
   return readers[role];
 }
 
+const SOLUTIONS = new Set(['fixed', 'float', 'differential', 'autonomous']);
+const UNGRADED: RowQuality = {
+  solution: undefined,
+  epochs: undefined,
+  pdop: undefined,
+  satellites: undefined,
+  spread: undefined,
+};
+
 function emptyRow(line: number): Draft {
   return {
     line,
@@ -247,5 +351,7 @@ function emptyRow(line: number): Draft {
     state: undefined,
     time: undefined,
     timeOfDay: undefined,
+    quality: undefined,
+    isUnreadable: false,
   };
 }

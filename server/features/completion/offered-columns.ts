@@ -21,9 +21,14 @@ const MEANINGS: readonly (readonly [string, string])[] = [
   ['code', 'what it is a point of'],
   ['time', 'local, UTC or GPS'],
   ['state', 'as broadcast or corrected'],
+  ['solution', 'fixed, float, differential or autonomous'],
+  ['epochs', 'how many were observed'],
+  ['pdop', 'of the satellites'],
+  ['satellites', 'how many were used'],
+  ['spread', 'of the epochs, with its unit'],
   ['skip', 'a column to pass over'],
 ];
-const LENGTHS = ['east', 'north', 'west', 'south', 'height', 'x', 'y', 'z'];
+const LENGTHS = ['east', 'north', 'west', 'south', 'height', 'x', 'y', 'z', 'spread'];
 const ANGLES = ['latitude', 'longitude'];
 
 const UNITS_OF_LENGTH = ['m', 'mm', 'cm', 'km', 'ft', 'usft'].map((unit) => [unit, 'its unit'] as const);

@@ -1,7 +1,9 @@
 /** Points that cannot be read: the file, its columns, or single rows of it, with the file's own line numbers. */
 import type { Place } from '../../../grammar/tree.ts';
+import { decimalCommasTold, type DecimalCommas } from '../../evidence/points/points-file.ts';
 import type { PointSet } from '../../derive/points/points.ts';
-import { kind, type Severity } from '../finding.ts';
+import { addedDetail } from '../edits.ts';
+import { kind, type Fix, type Severity } from '../finding.ts';
 import { unreadIn } from '../unread.ts';
 import { short } from '../words.ts';
 
@@ -9,6 +11,7 @@ interface Unreadable {
   readonly place: Place;
   readonly severity: Severity;
   readonly sentence: string;
+  readonly fixes?: readonly Fix[];
 }
 
 export const pointsUnreadable = kind({
@@ -19,10 +22,11 @@ export const pointsUnreadable = kind({
     message: sentence,
     follows: unreadIn(place, 'columns', 'separator', 'decimal'),
   }),
+  mend: ({ fixes }) => fixes ?? [],
 });
 
 function problemsOf(set: PointSet): Unreadable[] {
-  const { problems, refused } = set.scan();
+  const { problems, refused, decimalCommas } = set.scan();
   const file = set.path ?? '';
   if (refused !== null)
     return [
@@ -43,6 +47,9 @@ function problemsOf(set: PointSet): Unreadable[] {
   const rows = own.slice(0, MOST).map(({ sentence, line }): Unreadable => ({
     place: set.placeOf(line ?? 1),
     severity: 'warning',
+    ...(decimalCommas && sentence === decimalCommasTold(decimalCommas)
+      ? { fixes: commaFixes(set, decimalCommas) }
+      : {}),
     sentence:
       set.kind === 'file' ? `${short(file)}${line === undefined ? '' : `:${line}`}: ${sentence}` : sentence,
   }));
@@ -53,6 +60,13 @@ function problemsOf(set: PointSet): Unreadable[] {
     sentence: `${short(file)}: ${rest} more ${rest === 1 ? 'problem is' : 'problems are'} not told here.`,
   };
   return [...columns, ...rows, ...(rest > 0 ? [more] : [])];
+}
+
+/** How the file is written is no fact of the day; between cells that commas part, a decimal comma cannot be told. */
+function commaFixes({ entry, plan }: PointSet, { isHabit }: DecimalCommas): Fix[] {
+  if (entry.kind !== 'points' || entry.decimal || plan.separator === ',' || !isHabit) return [];
+  const edits = [addedDetail(entry.place.path, entry.entry, 'decimal', 'comma')];
+  return [{ title: 'Add the line: decimal comma', edits }];
 }
 
 /** A file that is wrong throughout must not drown the rest. */

@@ -1,4 +1,4 @@
-/** A reading, a keyed value, a check or an event at a time when its base did not stand. */
+/** A reading, a keyed value, a check, an event or rows of points at a time when its base did not stand. */
 import type { Place } from '../../../grammar/tree.ts';
 import { isHole, type Maybe } from '../../quantities/value.ts';
 import type { Named } from '../../session/coordinates.ts';
@@ -6,6 +6,7 @@ import type { Moment } from '../../session/moments.ts';
 import { answersToEach, foundInEach, steadyList, valuesOf } from '../../session/each.ts';
 import type { Check, Event, Job, Point } from '../../session/entries.ts';
 import { kind } from '../finding.ts';
+import { rowsOutside, type RowsOutside } from './rows-outside.ts';
 import { anyStood, instantIn, standingOf, typedOf, type Standing } from '../when.ts';
 
 interface Outside {
@@ -17,9 +18,9 @@ interface Outside {
   readonly setups: readonly string[];
 }
 
-export const timeOutsideSetup = kind<Outside>({
+export const timeOutsideSetup = kind<Outside | RowsOutside>({
   code: 'time/outside-setup',
-  find: ({ session }) => {
+  find: ({ session, derivation }) => {
     const { job, checks, singlePoints, events } = session;
     const standings = standingsOf(valuesOf(session.setups), job);
     const times = steadyTimes(standings);
@@ -28,9 +29,12 @@ export const timeOutsideSetup = kind<Outside>({
       ...checksOutside(checks, times, job),
       ...pointsOutside(singlePoints, times, job),
       ...eventsOutside(events, times, job),
+      ...derivation.points.flatMap((set) => rowsOutside(set, derivation, job) ?? []),
     ];
   },
-  tell: ({ what, follows, typed, setups }, { session }) => {
+  tell: (found, { session }) => {
+    if ('headline' in found) return { severity: 'warning', ...found };
+    const { what, follows, typed, setups } = found;
     const standings = standingsOf(valuesOf(session.setups), session.job);
     const meant = standings.filter(({ setup }) => setups.includes(setup.name));
     return {

@@ -165,6 +165,7 @@ function points(tally: Tally, { session, derivation }: AccountOf): string[] {
       : []),
     ...repeated.slice(0, MOST_LISTED).map((pair) => repeatedLine(pair, set, derivation)),
     ...(repeated.length > MOST_LISTED ? [`- ${repeated.length - MOST_LISTED} more repeated points.`] : []),
+    ...clashesOf(tally),
     ...(manyNames ? ['- Repeated points were looked for among the first 100 000 different names only.'] : []),
     ...set.problems.map(({ sentence }) => `- problem: ${escaped(sentence)}`),
     ...problemsOf(tally).map(
@@ -173,6 +174,13 @@ function points(tally: Tally, { session, derivation }: AccountOf): string[] {
     ),
   ];
 }
+/** Names that stand for several places. */
+const clashesOf = ({ clashes: { count, worst } }: Tally) =>
+  worst
+    ? [
+        `- ${count} ${count === 1 ? 'point has' : 'points have'} the name of another place: ${escaped(worst.name)} (rows ${worst.lines.join(' and ')}) ${showLength(worst.apart)} apart.`,
+      ]
+    : [];
 const MOST_LISTED = 20;
 
 /** Differences of one point measured twice, as measured. */

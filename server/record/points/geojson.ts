@@ -2,7 +2,8 @@
 import type { PointSet } from '../../derive/points/points.ts';
 import type { RepairedPoint } from '../../derive/repair/row.ts';
 import type { GeoidModel } from '../../derive/heights/geoid.ts';
-import { classInWords } from '../../derive/trust/words.ts';
+import { pointClassInWords } from '../../derive/repair/flaws.ts';
+import { shiftOf } from './table.ts';
 import { geodeticOf } from '../../geodesy/geocentric.ts';
 import { inverse } from '../../geodesy/projection.ts';
 import type { CoordinateSystem } from '../../geodesy/system.ts';
@@ -47,19 +48,19 @@ function featureOf(
   system: CoordinateSystem,
   geoid: GeoidModel | null,
 ): string {
-  const { row, shift, horizontal, up, label, reason, fate } = point;
+  const { row, shift, horizontal, up, label, reason, fate, flaw } = point;
   const properties = {
     name: row.name ?? null,
     ...(row.code === undefined ? {} : { code: row.code }),
     ...(row.time === undefined ? {} : { time: utcTime(row.time) }),
     ...writtenHeight(point, set),
     class: label,
-    ...(shift ? { classAsRepaired: classInWords(fate.asRepaired) } : {}),
-    shiftEast: rounded(shift?.east ?? 0),
-    shiftNorth: rounded(shift?.north ?? 0),
-    shiftUp: rounded(shift?.up ?? 0),
-    uncertaintyHorizontal: horizontal === null ? null : rounded(horizontal),
-    uncertaintyUp: up === null ? null : rounded(up),
+    ...(shift ? { classAsRepaired: pointClassInWords(flaw?.class ?? fate.asRepaired) } : {}),
+    shiftEast: roundedOr(shiftOf(point, 'east')),
+    shiftNorth: roundedOr(shiftOf(point, 'north')),
+    shiftUp: roundedOr(shiftOf(point, 'up')),
+    uncertaintyHorizontal: roundedOr(horizontal),
+    uncertaintyUp: roundedOr(up),
     reason,
     state: shift ? 'corrected' : (row.state ?? set.entry.state?.name ?? null),
   };
@@ -68,6 +69,7 @@ function featureOf(
   return `{"type":"Feature","geometry":${geometry},"properties":${JSON.stringify(properties)}}`;
 }
 
+const roundedOr = (length: number | null) => (length === null ? null : rounded(length));
 const rounded = (length: number) => Number(length.toFixed(4));
 
 function writtenHeight({ third }: RepairedPoint, { height, form }: PointSet): Record<string, unknown> {

@@ -2,7 +2,7 @@
 import type { ColumnRole, ColumnUnit } from '../../evidence/points/column-plan.ts';
 import type { PointSet } from '../../derive/points/points.ts';
 import { coordinates, type RepairedPoint } from '../../derive/repair/row.ts';
-import { classInWords } from '../../derive/trust/words.ts';
+import { pointClassInWords } from '../../derive/repair/flaws.ts';
 import { refuse, type Refusal } from '../../quantities/refusal.ts';
 import { ANGLE_DECIMALS, LENGTH_DECIMALS } from './numbers.ts';
 import { TableBlocks, type ColumnForm, type TableBlock, type TableForm } from './table-block.ts';
@@ -170,13 +170,13 @@ function cellOf(column: TableColumn, set: PointSet): Cell {
     case 'class':
       return textual(({ label }) => label);
     case 'class-as-repaired':
-      return textual(({ fate }) => classInWords(fate.asRepaired));
+      return textual(({ fate, flaw }) => pointClassInWords(flaw?.class ?? fate.asRepaired));
     case 'shift-east':
-      return lengthCell(({ shift }) => shift?.east ?? 0);
+      return lengthCell((point) => shiftOf(point, 'east'));
     case 'shift-north':
-      return lengthCell(({ shift }) => shift?.north ?? 0);
+      return lengthCell((point) => shiftOf(point, 'north'));
     case 'shift-up':
-      return lengthCell(({ shift }) => shift?.up ?? 0);
+      return lengthCell((point) => shiftOf(point, 'up'));
     case 'uncertainty-horizontal':
       return lengthCell(({ horizontal }) => horizontal);
     case 'uncertainty-up':
@@ -204,6 +204,15 @@ function coordinateCell(column: TableColumn, set: PointSet): Cell {
 
 const repairedCoordinate = (index: 0 | 1 | 2): ((point: RepairedPoint) => number) =>
   index === 0 ? ({ first }) => first : index === 1 ? ({ second }) => second : ({ third }) => third;
+
+/** Nought only where nothing is known to take off; null where nobody knows, or where there is no height to shift. */
+export function shiftOf(
+  { shift, isRight, third }: RepairedPoint,
+  axis: 'east' | 'north' | 'up',
+): number | null {
+  if (axis === 'up' && Number.isNaN(third)) return null;
+  return shift ? shift[axis] : isRight ? 0 : null;
+}
 
 const stateOf = (own: string | undefined, { entry }: PointSet) => own ?? entry.state?.name ?? '';
 

@@ -1,17 +1,20 @@
 /** What an account of a set tells, gathered while its points pass by; nothing of the points is kept. */
 import { repeatedFinder, type PointSet, type PointsScan, type Steps } from '../../derive/points/points.ts';
 import { BEND_WORTH_PROCESSING } from '../../derive/repair/bend.ts';
+import { isFlaw, type FlawClass } from '../../derive/repair/flaws.ts';
 import type { RepairedPoint } from '../../derive/repair/row.ts';
 import type { PointsFacts } from '../../evidence/points/points-file.ts';
 import { isRefusal, type Refusal } from '../../quantities/refusal.ts';
 
-export interface Tally extends Pick<PointsScan, 'repeated' | 'manyNames'> {
+export interface Tally extends Pick<PointsScan, 'repeated' | 'manyNames' | 'clashes'> {
   readonly set: PointSet;
   readonly total: number;
   readonly repaired: number;
   readonly withoutTime: number;
   /** Points by what is written of their class. */
   readonly labels: ReadonlyMap<string, number>;
+  /** Points that no proof takes, by what keeps them from it. */
+  readonly flaws: ReadonlyMap<FlawClass, number>;
   /** Points by the reason given; the most frequent ones. */
   readonly reasons: ReadonlyMap<string, number>;
   /** Points whose vectors are bent so far that the raw observations are worth processing again. */
@@ -28,6 +31,7 @@ export function* tallied(
 ): Steps<Tally> {
   const labels = counter();
   const reasons = counter();
+  const flaws = new Map<FlawClass, number>();
   const finder = repeatedFinder();
   let total = 0;
   let repaired = 0;
@@ -41,6 +45,8 @@ export function* tallied(
     if (row.time === undefined) withoutTime += 1;
     if (point.bend > BEND_WORTH_PROCESSING) bent += 1;
     if (point.bend > largestBend) largestBend = point.bend;
+    const own = point.flaw?.class ?? point.fate.class;
+    if (isFlaw(own)) flaws.set(own, (flaws.get(own) ?? 0) + 1);
     labels.count(point.label);
     reasons.count(point.reason);
     finder.take(row);
@@ -48,7 +54,15 @@ export function* tallied(
   };
   const facts = set.steps ? yield* set.steps(takeRow) : set.read(takeRow);
   const counts = { total, repaired, withoutTime, bent, largestBend };
-  return { set, ...counts, labels: labels.counts(), reasons: reasons.counts(), facts, ...finder.found() };
+  return {
+    set,
+    ...counts,
+    flaws,
+    labels: labels.counts(),
+    reasons: reasons.counts(),
+    facts,
+    ...finder.found(),
+  };
 }
 
 /** More different ones are no reasons any more; they are counted together. */

@@ -2,9 +2,8 @@
 import { listLinks, listValues } from '../../derive/listing.ts';
 import type { StreamValues } from '../../derive/link/stream.ts';
 import { pointCounts } from '../../derive/repair/points-counts.ts';
+import { POINT_CLASSES, pointClassInWords, type PointClass } from '../../derive/repair/flaws.ts';
 import { trustOf } from '../../derive/trust/trust.ts';
-import { TRUST_CLASSES, type TrustClass } from '../../derive/trust/spans.ts';
-import { classInWords } from '../../derive/trust/words.ts';
 import type { Finding } from '../../findings/finding.ts';
 import { belowHeadline } from '../../findings/saying.ts';
 import { clockTime } from '../../findings/words.ts';
@@ -147,8 +146,8 @@ export function pointsSection(chapter: Chapter): Markup | null {
   const counts = derivation.points.map((set) => pointCounts(set, session, derivation, trust));
   const single = counts.filter(({ set }) => set.kind === 'point');
   const sets = counts.filter(({ set }) => set.kind !== 'point');
-  const used = TRUST_CLASSES.filter((found) => counts.some(({ classes }) => classes[found] > 0));
-  const row = (name: Child, classes: (found: TrustClass) => number, total: number): Child[] => [
+  const used = POINT_CLASSES.filter((found) => counts.some(({ classes }) => classes[found] > 0));
+  const row = (name: Child, classes: (found: PointClass) => number, total: number): Child[] => [
     name,
     ...used.map((found) => String(classes(found))),
     String(total),
@@ -158,7 +157,7 @@ export function pointsSection(chapter: Chapter): Markup | null {
     .map(({ set, classes, total }) =>
       row([set.name, ', ', lineLink(chapter, set.entry.place)], (found) => classes[found], total),
     );
-  const ofSingle = (found: TrustClass) => single.reduce((sum, { classes }) => sum + classes[found], 0);
+  const ofSingle = (found: PointClass) => single.reduce((sum, { classes }) => sum + classes[found], 0);
   const undated = counts.reduce((sum, { withoutTime }) => sum + withoutTime, 0);
   return section(
     'Points',
@@ -167,7 +166,7 @@ export function pointsSection(chapter: Chapter): Markup | null {
       : table(
           [
             { head: 'Points' },
-            ...used.map((found) => ({ head: classInWords(found), right: true })),
+            ...used.map((found) => ({ head: pointClassInWords(found), right: true })),
             { head: 'in all', right: true },
           ],
           [...rows, ...(single.length > 0 ? [row('one by one', ofSingle, single.length)] : [])],
