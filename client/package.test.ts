@@ -23,7 +23,6 @@ const expectedFiles = [
   'extension/dist/server-worker.js',
   'extension/dist/tribrach.cjs',
   'extension/dist/tribrach.tmLanguage.json',
-  'extension/grammar/snippets.json',
   'extension/package.json',
   'extension/readme.md',
   'extension/samples/example-day.trib',

@@ -19,7 +19,12 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
     documentSelector: [{ language: 'tribrach' }],
     synchronize: { configurationSection: 'tribrach' },
     outputChannelName: 'Tribrach',
-    initializationOptions: () => ({ verdict: true, trusted: workspace.isTrusted, pages: openPages() }),
+    initializationOptions: () => ({
+      verdict: true,
+      snippets: 'with time',
+      trusted: workspace.isTrusted,
+      pages: openPages(),
+    }),
     ...startedAgain(() => client.state === State.StartFailed),
   });
   logWhatFollowsFromAnEnd(client);

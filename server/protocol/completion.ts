@@ -11,6 +11,7 @@ import {
 } from 'vscode-languageserver';
 import { completionAt, type Offer } from '../features/completion/completion.ts';
 import { wholeEntriesFor, type WholeEntry } from '../features/completion/whole-entries.ts';
+import type { Now } from '../features/completion/offered-times.ts';
 import { writtenDown } from '../features/names.ts';
 import type { Document } from '../../grammar/document.ts';
 import type { OpenSessions } from './open-sessions.ts';
@@ -30,9 +31,10 @@ export function answerCompletion(
 ): void {
   const client = capabilities.textDocument?.completion?.completionItem;
   const asked = (initializationOptions ?? {}) as Readonly<Record<string, unknown>>;
-  // The extension brings its own, which know the time.
-  const whole = asked['snippets'] === true && client?.snippetSupport === true;
+  const whole =
+    (asked['snippets'] === true || asked['snippets'] === 'with time') && client?.snippetSupport === true;
   const formats = client?.documentationFormat ?? [];
+  const beside = client?.labelDetailsSupport === true;
   const markdown = formats.includes(MarkupKind.Markdown);
   const shown = (text: string): MarkupContent | string =>
     markdown ? { kind: MarkupKind.Markdown, value: fenced(text.split('\n'), 'tribrach') } : text;
@@ -41,10 +43,12 @@ export function answerCompletion(
     const session = sessions.at(textDocument.uri);
     if (!session) return null;
     const offset = toOffset(session.document, position);
-    const offers = completionAt(sessions.inspectionOf(session), offset, session.files);
+    const offers = completionAt(sessions.inspectionOf(session), offset, session.files, now());
     const items = offers.flatMap((offer, index) => {
       const item = toItem(offer, index, session.document, offset, textDocument.uri);
-      return whole ? [item, ...wholeEntriesFor(offer).map((entry) => toSnippet(entry, item))] : [item];
+      const entries = whole ? wholeEntriesFor(offer, asked['snippets'] === 'with time') : [];
+      const items = [item, ...entries.map((entry) => toSnippet(entry, item))];
+      return beside ? items.map(toldBeside) : items;
     });
     return { isIncomplete: offers.some(({ kind }) => kind === 'system'), items };
   });
@@ -56,6 +60,12 @@ export function answerCompletion(
   });
 }
 
+/** As the computer's clock has it. */
+function now(): Now {
+  const seconds = Math.floor(Date.now() / 1000);
+  return { day: Math.floor(seconds / 86_400), seconds: seconds % 86_400 };
+}
+
 function toItem(
   offer: Offer,
   index: number,
@@ -63,7 +73,7 @@ function toItem(
   offset: number,
   uri: string,
 ): CompletionItem {
-  const { kind, label, beside, says, text, start, matches, means } = offer;
+  const { kind, label, beside, says, text, start, end = offset, matches, means } = offer;
   return {
     label,
     kind: KINDS[kind],
@@ -72,8 +82,15 @@ function toItem(
     ...(means ? { data: { uri, means } satisfies Meaning } : {}),
     sortText: String(index).padStart(4, '0'),
     filterText: matches ?? label,
-    textEdit: { range: toRange(document, { start, end: offset }), newText: text },
+    textEdit: { range: toRange(document, { start, end }), newText: text },
   };
+}
+
+/** In the list itself, so that all of it can be compared; what is said at length does not repeat it. */
+function toldBeside({ detail, ...item }: CompletionItem): CompletionItem {
+  if (detail === undefined) return item;
+  const said = typeof item.documentation === 'string' && item.documentation.includes(detail);
+  return { ...item, labelDetails: { description: detail }, ...(said ? {} : { detail }) };
 }
 
 /** Behind the word alone, in the place of the same characters. */

@@ -66,7 +66,14 @@ export type Remark = { readonly place: Place } & (
       readonly name: string;
       readonly first: Place;
     }
-  | { readonly about: 'value-range'; readonly word: string; readonly typed: string; readonly allowed: string }
+  | {
+      readonly about: 'value-range';
+      readonly word: string;
+      readonly typed: string;
+      readonly allowed: string;
+      /** The words that it can be, where they are a few. */
+      readonly among?: readonly string[];
+    }
   | { readonly about: 'unreadable-file'; readonly path: string; readonly because: string }
 );
 

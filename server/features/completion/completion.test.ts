@@ -110,6 +110,61 @@ describe('each example of the vocabulary', () => {
   });
 });
 
+describe('a question', () => {
+  const behind = (text: string) => completionAt(inspected(text), text.indexOf('?') + 1);
+  const before = (text: string) => completionAt(inspected(text), text.indexOf('?'));
+
+  it('is answered by what may stand there, which takes its place', () => {
+    const text = 'mark A\n  found       ?\n';
+    for (const offers of [behind(text), before(text)]) {
+      expect(offers.map(({ label }) => label)).toEqual([
+        'intact',
+        'damaged',
+        'disturbed',
+        'destroyed',
+        'not-found',
+      ]);
+      for (const { start, end } of offers) expect(text.slice(start, end)).toBe('?');
+    }
+    // An editor compares what stands before the cursor.
+    expect(behind(text)[0]?.matches).toBe('?intact');
+    expect(before(text)[0]?.matches).toBeUndefined();
+  });
+
+  it('is one only where it stands alone', () => {
+    expect(behind('mark A\n  found       intact?\n').filter(({ end }) => end !== undefined)).toEqual([]);
+    expect(behind(`job "x"\n  clock ?\n`)[0]).toMatchObject({ label: 'UTC' });
+    expect(behind(`${job}${rest}check C on ? at 08:25`)[0]).toMatchObject({ label: 'PM-14', text: 'PM-14' });
+  });
+});
+
+describe('times', () => {
+  // 2026-05-19 is day 20592 from 1970-01-01.
+  const now = { day: 20592, seconds: 8 * 3600 + 25 * 60 + 40 };
+  const offered = (head: string) => completionAt(inspected(head), head.length, NO_FILES, now);
+  const clocked = job.replace('  observer', '  clock       UTC+01:00\n  observer');
+
+  it('begin with what the clock of the job shows now, on the day of the notes', () => {
+    expect(offered(`${clocked}event disturbance at `)[0]).toMatchObject({ label: '09:25' });
+    expect(offered(`${clocked}${rest}event disturbance at `).map(({ label }) => label)).toEqual([
+      '09:25',
+      '07:53',
+      '07:55',
+      '08:00',
+    ]);
+    expect(offered(`${job}event disturbance at `)).toEqual([]);
+    const yesterday = clocked.replace('05-19', '05-18');
+    expect(offered(`${yesterday}event disturbance at `)).toEqual([]);
+  });
+});
+
+describe('entries', () => {
+  it('begin with what the day brings next', () => {
+    expect(labels(`${job}${rest}`).slice(0, 3)).toEqual(['setup', 'radio', 'stream']);
+    expect(labels(`${job}mark A\n`).slice(0, 2)).toEqual(['mark', 'antenna']);
+  });
+});
+
 describe('units', () => {
   it('are those of what is measured at this very place', () => {
     const setup = `${job}${rest}setup NEW on PM-09\n  `;
@@ -155,6 +210,30 @@ describe('names', () => {
 });
 
 describe('systems', () => {
+  const found = (typed: string) => at(`job "x"\n  grid ${typed}`);
+
+  it('are found by the first digits of their code, by place, and by name and zone', () => {
+    expect(found('EPSG:37').map(({ label }) => label)).toContain('EPSG:3763');
+    expect(found('EPSG:37').every(({ label }) => label.startsWith('EPSG:37'))).toBe(true);
+    expect(found('Portugal').map(({ label }) => label)).toContain('EPSG:3763');
+    // EPSG:25829 is ETRS89 / UTM zone 29N.
+    expect(found('UTM 29').map(({ label }) => label)).toContain('EPSG:25829');
+    expect(found('3763')[0]?.says).toMatch(
+      /ETRS89 \/ Portugal TM06; projected; metre; area of use: Portugal/,
+    );
+  });
+
+  it('whose area holds a mark come first, and are offered before anything is typed', () => {
+    const head = 'mark A\n  position 41.15°N, 8.62°W\njob "x"\n  datum EPSG:4258\n  grid ';
+    const near = labels(head);
+    expect(near.length).toBeGreaterThan(5);
+    expect(labels('job "x"\n  grid ')).toEqual([]);
+    // Zone 29 reaches from 12°W to 6°W.
+    expect(labels(`${head}UTM`)[0]).toMatch(/^EPSG:/);
+    const first = at(`${head}ETRS89 UTM`)[0];
+    expect(first?.beside).toMatch(/29N/);
+  });
+
   it('are followed by what goes on with the phrase', () => {
     expect(labels('job "x"\n  datum ITRF2014 epoch 2026.38, plate Eurasia, ')).toEqual(['by']);
     expect(labels('job "x"\n  datum EPSG:4258 ')).toEqual(['by', 'epoch', 'plate']);

@@ -13,7 +13,7 @@ import { expectedBehind, valuesBehind } from './expected.ts';
 import { offeredColumns } from './offered-columns.ts';
 import { offeredNames } from './offered-names.ts';
 import { offeredSystems, systemStart } from './offered-systems.ts';
-import { offeredTimes } from './offered-times.ts';
+import { offeredTimes, type Now } from './offered-times.ts';
 import { offeredTransformations } from './offered-transformations.ts';
 import { spotAfter, type Spot } from './spot.ts';
 
@@ -26,6 +26,8 @@ export interface Offer {
   /** What is put in the place of the characters from `start` to the cursor. */
   readonly text: string;
   readonly start: number;
+  /** The cursor, where it is not said; behind a `?` that goes with what is put in. */
+  readonly end?: number;
   /** What the client is to compare with what was typed, where it is not the label. */
   readonly matches?: string;
   /** The thing that a name stands for, so that more can be said of it when somebody looks at the offer. */
@@ -48,7 +50,32 @@ export interface Before {
   readonly offset: number;
 }
 
-export function completionAt(inspection: Inspection, offset: number, files: Files = NO_FILES): Offer[] {
+/** @param now what a clock shows; where there is none, no time is offered as the present one */
+export function completionAt(
+  inspection: Inspection,
+  offset: number,
+  files: Files = NO_FILES,
+  now: Now | null = null,
+): Offer[] {
+  const question = questionAt(inspection.session.document.text, offset);
+  if (question === null) return offersAt(inspection, offset, files, now);
+  // A question is answered as if nothing stood there yet; the answer takes its place.
+  return offersAt(inspection, question, files, now).map((offer) => ({
+    ...offer,
+    end: question + 1,
+    ...(offset > question ? { matches: `?${offer.matches ?? offer.label}` } : {}),
+  }));
+}
+
+/** Where the lone `?` stands that the cursor touches. */
+function questionAt(text: string, offset: number): number | null {
+  const at = [offset - 1, offset].find((place) => text[place] === '?');
+  if (at === undefined) return null;
+  const apart = (letter: string | undefined) => letter === undefined || /[\s,]/.test(letter);
+  return apart(text[at - 1]) && apart(text[at + 1]) ? at : null;
+}
+
+function offersAt(inspection: Inspection, offset: number, files: Files, now: Now | null): Offer[] {
   const { document } = inspection.session;
   const lineStart = startOfLine(document.text, offset);
   const head = document.text.slice(lineStart, offset);
@@ -57,7 +84,7 @@ export function completionAt(inspection: Inspection, offset: number, files: File
   if (/^\s*[^\s"#]*$/.test(head)) return firstWords(inspection, head, offset);
   const before = whatIsBefore(inspection, head, lineStart, offset);
   if (before?.word === 'columns') return offeredColumns(before, inspection, files);
-  return before ? behindFirstWord(before, inspection) : [];
+  return before ? behindFirstWord(before, inspection, now) : [];
 }
 
 /** In the first column an entry may open; anywhere else a detail of the entry above goes on. */
@@ -87,7 +114,13 @@ function firstWords(inspection: Inspection, head: string, offset: number): Offer
       start,
     };
   });
-  return indented ? details : [...opening, ...details];
+  return indented ? details : [...dayOrder(opening, spec?.word), ...details];
+}
+
+/** What the day brings next comes first: more of what stands above, then what follows it. */
+function dayOrder(opening: readonly Offer[], above: string | undefined): Offer[] {
+  const at = opening.findIndex(({ label }) => label === above);
+  return at < 0 ? [...opening] : [...opening.slice(at), ...opening.slice(0, at)];
 }
 
 /** A file has one job: once it stands, no second one is offered. */
@@ -144,14 +177,14 @@ function withoutUnit(term: Term, end: number): Term | null {
 const lineWith = (cursor: Cursor, lineStart: number): Line | undefined =>
   linesOf(cursor.entry).findLast(({ start }) => cursor.start + start >= lineStart);
 
-function behindFirstWord(before: Before, inspection: Inspection): Offer[] {
+function behindFirstWord(before: Before, inspection: Inspection, now: Now | null): Offer[] {
   const { word, leading, spot } = before;
   const names = offeredNames(before, inspection);
   if (names) return names;
   if (leading === 'by') return offeredTransformations(before, inspection);
   const system = systemStart(before);
   if (system !== null) return offeredSystems(before, system, inspection);
-  if (['at', 'until', 'between', 'and'].includes(leading)) return offeredTimes(before, inspection);
+  if (['at', 'until', 'between', 'and'].includes(leading)) return offeredTimes(before, inspection, now);
   const units = offeredUnits(before);
   if (units.length > 0) return units;
   const values = spot.atStart ? valuesBehind(word).filter(isFree(before, inspection)) : [];

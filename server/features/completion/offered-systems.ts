@@ -1,31 +1,62 @@
 /** Coordinate systems by code, name or area of use, out of the register carried in the package. */
-import { searchSystems, systemOf } from '../../geodesy/registry/registry.ts';
+import { searchSystems, systemOf, type FoundSystem } from '../../geodesy/registry/registry.ts';
 import type { Item } from '../../../grammar/tree.ts';
 import type { Inspection } from '../../inspect.ts';
 import { isRefusal } from '../../quantities/refusal.ts';
+import { isHole } from '../../quantities/value.ts';
 import { written } from '../names.ts';
 import type { Before, Offer } from './completion.ts';
 
 /** Everything typed behind the word is searched for, so that `grid portugal tm` finds a system, too. */
-export function offeredSystems(before: Before, begin: number, { session }: Inspection): Offer[] {
-  const { offset } = before;
+export function offeredSystems(before: Before, begin: number, { session, derivation }: Inspection): Offer[] {
+  const { offset, word } = before;
   const searched = session.document.text.slice(begin, offset);
   const wanted = searched.replace(/^epsg\s*:*/i, '').trim();
-  if (wanted === '') return inUse(before, begin, session);
-  return searchSystems(wanted, MOST)
-    .filter(({ kind }) => kind !== 'vertical')
-    .map(({ code, name, kind, areaName }) => ({
-      kind: 'system',
-      label: code,
-      beside: name,
-      says: `${kind}; area of use: ${areaName}`,
-      text: code,
-      start: begin,
-      matches: searched,
-    }));
+  const used = wanted === '' ? inUse(before, begin, session) : [];
+  if (used.length > 0) return used;
+  const kinds = word === 'grid' || wanted === '' ? GRIDS : SYSTEMS;
+  const atMost = wanted === '' ? FEW : MOST;
+  const found = searchSystems(wanted, { atMost, kinds, near: placeOf(derivation) });
+  return found.map((system) => ({ ...systemOffer(system), start: begin, matches: searched }));
 }
 
 const MOST = 40;
+/** Near a place with nothing typed: those of the smallest areas. */
+const FEW = 12;
+
+const GRIDS: readonly FoundSystem['kind'][] = ['projected', 'compound'];
+const SYSTEMS: readonly FoundSystem['kind'][] = [
+  'projected',
+  'compound',
+  'geographic',
+  'geographic-3d',
+  'geocentric',
+];
+
+function systemOffer({ code, name, kind, areaName }: FoundSystem) {
+  const system = systemOf(code);
+  const unit = 'unit' in system ? [system.unit.name] : [];
+  return {
+    kind: 'system' as const,
+    label: code,
+    beside: name,
+    says: [name, kind, ...unit, `area of use: ${areaName}`].join('; '),
+    text: code,
+  };
+}
+
+/** Where a mark is said to be, or where a receiver was told that it is. */
+function placeOf({ marks, setups }: Inspection['derivation']) {
+  const told = [
+    ...marks.values(),
+    ...[...setups.values()].flatMap(({ keyed }) => keyed.map(({ located }) => located)),
+  ];
+  for (const place of told) {
+    if (isHole(place) || isHole(place.latitude) || isHole(place.longitude)) continue;
+    return { latitude: place.latitude.value, longitude: place.longitude.value };
+  }
+  return null;
+}
 
 /** Where the name of a coordinate system starts that is being typed, or null where none may stand. */
 export function systemStart({ word, items, start, cursor, typed }: Before): number | null {
@@ -47,7 +78,9 @@ const isIn = (item: Item) => item.kind === 'word' && item.word === 'in';
 function inUse({ word, cursor }: Before, start: number, session: Inspection['session']): Offer[] {
   const mayBeGround = !(word === 'datum' || cursor.bound.kind === 'ground');
   const codes = new Set(
-    [...session.jobs.values()].flatMap((job) => [job?.grid?.name, job?.datum?.name]).filter((code) => code),
+    [...session.jobs.values()]
+      .flatMap((job) => [job?.grid?.name, word === 'grid' ? undefined : job?.datum?.name])
+      .filter((code) => code),
   );
   const named = [...codes].map((code) => ({ label: code ?? '', beside: nameOf(code ?? '') }));
   const grounds = (mayBeGround ? [...session.grounds.values()] : [])

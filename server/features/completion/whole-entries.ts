@@ -8,16 +8,20 @@ export interface WholeEntry {
   readonly body: string;
 }
 
-/** Those that open with the word that is offered. */
-export const wholeEntriesFor = ({ kind, label }: Pick<Offer, 'kind' | 'label'>): readonly WholeEntry[] =>
-  kind === 'entry' ? ALL.filter(({ prefix }) => prefix === label) : [];
+/** Those that open with the word that is offered. @param withTime the editor itself puts in what time it is */
+export const wholeEntriesFor = (
+  { kind, label }: Pick<Offer, 'kind' | 'label'>,
+  withTime = false,
+): readonly WholeEntry[] =>
+  kind === 'entry' ? (withTime ? ALL : TIMELESS).filter(({ prefix }) => prefix === label) : [];
 
 /** Not every editor knows what time it is. */
-const withoutClock = (line: string) => line.replace(/\$\{(\d+):\$CURRENT[^}]*\}/g, '${$1:?}');
+const withoutClock = (body: string) => body.replace(/\$\{(\d+):\$CURRENT[^}]*\}/g, '${$1:?}');
 
 const ALL = Object.entries(SNIPPETS).map(([name, { prefix, description, body }]) => ({
   name,
   prefix,
   says: description,
-  body: body.map(withoutClock).join('\n'),
+  body: body.join('\n'),
 }));
+const TIMELESS = ALL.map((entry) => ({ ...entry, body: withoutClock(entry.body) }));

@@ -1,6 +1,7 @@
 /** A word or number that is none of those that its place can take. */
 import { short } from '../words.ts';
-import { kind } from '../finding.ts';
+import { nearest } from '../../quantities/near.ts';
+import { kind, readingFixes } from '../finding.ts';
 import { remarksAbout } from './remarks.ts';
 
 export const syntaxValueRange = kind({
@@ -10,4 +11,5 @@ export const syntaxValueRange = kind({
     severity: 'error',
     message: `${short(typed)} says nothing that ${word} can mean, so it is not used. It can be: ${allowed}.`,
   }),
+  mend: ({ place, typed, among = [] }) => readingFixes(place, nearest(typed, among)),
 });

@@ -68,38 +68,73 @@ export interface FoundSystem {
   readonly areaName: string;
 }
 
-/**
- * The systems whose code, name or area of use contain every word of the text, a code from its first digits on: exact
- * codes first, then those whose name has all the words, shorter names before longer ones.
- */
-export function searchSystems(text: string, atMost = 20): readonly FoundSystem[] {
-  const words = plain(text).split(/\s+/).filter(Boolean).slice(0, 12);
-  if (words.length === 0) return [];
-  return searchable()
-    .filter(({ code, searchedName, searchedArea }) =>
-      words.every(
-        (word) => searchedName.includes(word) || searchedArea.includes(word) || beginsCode(word, code),
-      ),
-    )
-    .map((found) => ({ ...found, rank: rankOf(found, words) }))
-    .sort(
-      (one, other) => one.rank - other.rank || one.name.length - other.name.length || +one.code - +other.code,
-    )
-    .slice(0, atMost)
-    .map(({ code, name, kind, areaName }) => ({ code: `EPSG:${code}`, name, kind, areaName }));
+export interface SystemSearch {
+  readonly atMost?: number;
+  /** Only these; all where it is not said. */
+  readonly kinds?: readonly AnySystem['kind'][];
+  /** Of equal ones, those whose area of use holds this place come first, the smallest area before a larger one. */
+  readonly near?: { readonly latitude: number; readonly longitude: number } | null;
 }
 
-const beginsCode = (word: string, code: string) => word.length >= 3 && code.startsWith(word);
+/**
+ * The systems whose code, name or area of use contain every word of the text, a code from its first digits on: codes
+ * first, then those whose name has all the words, shorter names before longer ones. No text finds all near the place.
+ */
+export function searchSystems(
+  text: string,
+  { atMost = 20, kinds, near = null }: SystemSearch = {},
+): readonly FoundSystem[] {
+  const words = plain(text).split(/\s+/).filter(Boolean).slice(0, 12);
+  if (words.length === 0 && !near) return [];
+  const code = words.length === 1 && /^\d+$/.test(words[0] ?? '') ? (words[0] ?? null) : null;
+  return searchable()
+    .filter(({ kind }) => !kinds || kinds.includes(kind))
+    .map((found) => ({
+      ...found,
+      rank: rankOf(found, words, code),
+      size: near && areaSize(found.area, near),
+    }))
+    .filter(({ rank, size }) => rank < Infinity && (words.length > 0 || size !== Infinity))
+    .sort(
+      (one, other) =>
+        one.rank - other.rank ||
+        bySize(one.size, other.size) ||
+        one.name.length - other.name.length ||
+        +one.code - +other.code,
+    )
+    .slice(0, atMost)
+    .map(({ code: digits, name, kind, areaName }) => ({ code: `EPSG:${digits}`, name, kind, areaName }));
+}
+
+/** Infinity is not less than itself. */
+const bySize = (one: number | null, other: number | null) => (one === other ? 0 : (one ?? 0) - (other ?? 0));
+
+/** In square degrees; infinite where the place lies outside, or the area is not known. */
+function areaSize(area: string, { latitude, longitude }: NonNullable<SystemSearch['near']>): number {
+  const { south, west, north, east } = areaAt(area) ?? NOWHERE;
+  const across = (east - west + 360) % 360 || 360;
+  const inside = south <= latitude && latitude <= north && (longitude - west + 360) % 360 <= across;
+  return inside ? (north - south) * across : Infinity;
+}
+const NOWHERE = { south: NaN, west: NaN, north: NaN, east: NaN };
 
 interface Searchable extends FoundSystem {
+  /** Its place in the table of areas. */
+  readonly area: string;
   readonly searchedName: string;
   readonly searchedArea: string;
 }
 
-const rankOf = ({ code, searchedName }: Searchable, words: readonly string[]) => {
-  if (words.includes(code)) return 0;
-  return words.every((word) => searchedName.includes(word)) ? 1 : 2;
-};
+/** Infinite for one that is not found. @param code the text, where it is digits alone */
+function rankOf(
+  { code: own, searchedName, searchedArea }: Searchable,
+  words: readonly string[],
+  code: string | null,
+): number {
+  if (code !== null && own.startsWith(code)) return own === code ? 0 : 1;
+  if (words.every((word) => searchedName.includes(word))) return 2;
+  return words.every((word) => searchedName.includes(word) || searchedArea.includes(word)) ? 3 : Infinity;
+}
 
 const decoded = new Map<string, AnySystem | Refusal>();
 
@@ -218,6 +253,7 @@ function searchable(): readonly Searchable[] {
         code,
         name,
         kind: KINDS[kind] ?? 'projected',
+        area,
         areaName,
         searchedName: plain(name),
         searchedArea: plain(areaName),

@@ -36,7 +36,7 @@ export function checkPage(inspection: Inspection): string {
   const none = found.length === 0 ? ['Nothing is found wrong.'] : [];
   return paragraphs([
     ...(sentence === null ? [] : [sentence]),
-    ...(next === '' ? [] : [`Next: ${next}`]),
+    ...(next === null ? [] : [`Next: ${next}`]),
     ...found,
     ...none,
   ]);

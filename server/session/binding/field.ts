@@ -111,6 +111,7 @@ export function bindEvent({ header, entry, place, remarks }: Source): Event {
       word: 'event',
       typed: what.name,
       allowed: EVENT_KINDS.join(', '),
+      among: EVENT_KINDS,
     });
   return { entry, place, remarks, kind: 'event', what: what?.name ?? '', at, on, text };
 }

@@ -66,6 +66,7 @@ function takePlate(reader: LineReader): Named | null {
       word: 'plate',
       typed: plate.name,
       allowed: PLATES.join(', '),
+      among: PLATES,
     });
   return plate;
 }

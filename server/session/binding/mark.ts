@@ -68,6 +68,7 @@ function takeFound(line: LineReader): Named | null {
       word: 'found',
       typed: found.name,
       allowed: FOUND.join(', '),
+      among: FOUND,
     });
   return found;
 }
