@@ -47,6 +47,12 @@ const bundles = [
     entryPoints: ['client/panel/page.ts'],
     outfile: 'dist/panel.js',
   },
+  {
+    ...forBrowser,
+    format: 'iife',
+    entryPoints: ['client/card/page.ts'],
+    outfile: 'dist/card.js',
+  },
   { ...forBrowser, entryPoints: ['client/panel/page.css'], outfile: 'dist/panel.css' },
 ];
 

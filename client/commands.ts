@@ -6,7 +6,6 @@ import { offerRestart } from './server-end.ts';
 export function registerCommands(restart: () => Promise<void>): readonly Disposable[] {
   return [
     commands.registerCommand('tribrach.restartServer', restart),
-    commands.registerCommand('tribrach.showWhatToKey', () => openPage('what to key')),
     commands.registerCommand('tribrach.checkSession', () => openPage('check')),
     commands.registerCommand('tribrach.deriveValues', () => openPage('derived values')),
   ];

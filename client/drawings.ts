@@ -1,9 +1,10 @@
 /** Asks the server for the drawings of a session; what stands in their way is told with what to do about it. */
-import { workspace, type Uri } from 'vscode';
+import type { Uri } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import type { SessionDrawings } from '../server/record/drawings/session-drawings.ts';
 import { nameOf } from './in-front.ts';
 import type { ToPage } from './panel/messages.ts';
+import { openedFor } from './session-editor.ts';
 
 export async function drawingsOf(
   client: BaseLanguageClient,
@@ -19,7 +20,7 @@ export async function drawingsOf(
       'The language server is not running, so the drawings may be out of date. Use “Tribrach: Restart the Language Server”.',
     );
   try {
-    const answer = (await ask()) ?? ((await isOpened(uri)) ? await ask() : null);
+    const answer = await openedFor(uri, ask);
     if (!answer)
       return trouble(
         `${nameOf(uri)} cannot be read. If it was moved, open it from where it is now, and show its drawings again.`,
@@ -33,10 +34,3 @@ export async function drawingsOf(
 }
 
 const trouble = (sentence: string): ToPage => ({ kind: 'trouble', sentence });
-
-/** A session that is not open in the editor is read for the panel, as after a reload. */
-const isOpened = (uri: Uri): Promise<boolean> =>
-  Promise.resolve(workspace.openTextDocument(uri)).then(
-    ({ languageId }) => languageId === 'tribrach',
-    () => false,
-  );

@@ -15,6 +15,8 @@ import {
   type TextEditor,
 } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
+import { today } from './calendar.ts';
+import { nameOf } from './in-front.ts';
 import { offerRestart } from './server-end.ts';
 
 export function registerFirstMinutes(extension: Uri, client: BaseLanguageClient): readonly Disposable[] {
@@ -29,28 +31,58 @@ export function registerFirstMinutes(extension: Uri, client: BaseLanguageClient)
   }
 
   return [
-    commands.registerCommand('tribrach.newSession', () => beginSession(client)),
+    commands.registerCommand('tribrach.newSession', (told?: Begun) => beginSession(client, told ?? {})),
     commands.registerCommand('tribrach.openExampleDay', async () => void (await showExample())),
     commands.registerCommand('tribrach.plantSlip', async () => plantSlip(await showExample())),
   ];
 }
 
-/** A new file with the questions of the day, the first of them chosen; the answer to it can be typed at once. */
-async function beginSession(client: BaseLanguageClient): Promise<void> {
+/** Who begins a session from elsewhere may say what it is called and where it lies; what is not said is asked. */
+interface Begun {
+  readonly name?: string;
+  readonly file?: Uri;
+}
+
+/** A file with the questions of the day, saved under the day and the name of the job; its first question is chosen. */
+async function beginSession(client: BaseLanguageClient, told: Begun): Promise<void> {
   if (!client.isRunning()) {
     const running = await offerRestart('A session is begun by the language server, which is not running.');
     if (!running) return;
   }
-  const { text } = await client.sendRequest<{ text: string }>('tribrach/newSession', { date: today() });
-  const editor = await show(await opened(text));
-  choose(editor, editor.document.getText().indexOf('"?"') + 1, 1);
+  const name = told.name ?? (await askName());
+  if (name === undefined) return;
+  const file = told.file ?? (await askFile(name));
+  if (!file) return;
+  const asked = { date: today(), ...(name === '' ? {} : { name }) };
+  const { text } = await client.sendRequest<{ text: string }>('tribrach/newSession', asked);
+  try {
+    await workspace.fs.writeFile(file, new TextEncoder().encode(text));
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    void window.showErrorMessage(`${nameOf(file)} could not be written: ${reason}`);
+    return;
+  }
+  await show(await workspace.openTextDocument(file));
+  await commands.executeCommand('tribrach.nextQuestion');
 }
 
-/** As the surveyor's calendar shows it. */
-function today(): string {
-  const now = new Date();
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+const askName = () =>
+  window.showInputBox({
+    title: 'Begin a session (1 of 2)',
+    prompt: 'What is measured, and where? It becomes the name of the job. Leave it empty to answer later.',
+    placeHolder: 'Breakwater as-built',
+  });
+
+/** Named after the day and the job, beside the other sessions. */
+function askFile(name: string): Thenable<Uri | undefined> {
+  const file = `${[today(), ...name.toLowerCase().split(/[^\p{L}\p{N}]+/u)].filter(Boolean).join('-')}.trib`;
+  const folder = workspace.workspaceFolders?.[0]?.uri;
+  return window.showSaveDialog({
+    title: 'Begin a session (2 of 2): where to keep it',
+    saveLabel: 'Begin',
+    ...(folder ? { defaultUri: Uri.joinPath(folder, file) } : {}),
+    filters: { 'Survey sessions': ['trib'] },
+  });
 }
 
 /** What was keyed without the extension of 250 mm, and the heights that the checks would then have shown. */

@@ -15,6 +15,7 @@ const expectedFiles = [
   ...['begun', 'card', 'caught', 'drawings', 'example'].flatMap((name) =>
     ['dark', 'light'].map((theme) => `extension/client/pictures/${name}-${theme}.png`),
   ),
+  'extension/dist/card.js',
   'extension/dist/extension-web.js',
   'extension/dist/extension.cjs',
   'extension/dist/licences.txt',

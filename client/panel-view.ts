@@ -15,6 +15,8 @@ import { drawingsOf } from './drawings.ts';
 import { isSession, nameOf } from './in-front.ts';
 import type { FromPage, Line, ToPage } from './panel/messages.ts';
 import { pageHtml } from './panel/page-html.ts';
+import { pageParts } from './page-parts.ts';
+import { backToText, editorOf, lineIn } from './session-editor.ts';
 
 export type Panel = ReturnType<typeof openPanel>;
 
@@ -46,7 +48,7 @@ export function openPanel(view: WebviewPanel, folder: Uri, client: BaseLanguageC
     width = message.width;
     refresh();
   });
-  view.webview.html = page(view, folder);
+  view.webview.html = pageHtml(pageParts(view.webview, folder, 'panel'));
 
   /** One question at a time, so that no answer comes after a later one; what changes meanwhile is asked for next. */
   function refresh(): void {
@@ -134,27 +136,4 @@ async function goTo({ path, line }: Line, session: Uri | null): Promise<void> {
       `Line ${line} of ${path} cannot be shown; the file may have changed or gone.`,
     );
   }
-}
-
-async function backToText(session: Uri | null): Promise<void> {
-  const editor = session && editorOf(session);
-  if (editor) await window.showTextDocument(editor.document, editor.viewColumn);
-}
-
-const editorOf = (uri: Uri): TextEditor | undefined =>
-  window.visibleTextEditors.find(({ document }) => document.uri.toString() === uri.toString());
-
-const lineIn = (uri: Uri): number | null => {
-  const editor = editorOf(uri);
-  return editor ? editor.selection.active.line + 1 : null;
-};
-
-function page({ webview }: WebviewPanel, folder: Uri): string {
-  const address = (file: string) => webview.asWebviewUri(Uri.joinPath(folder, file)).toString();
-  return pageHtml({
-    script: address('panel.js'),
-    style: address('panel.css'),
-    source: webview.cspSource,
-    nonce: crypto.randomUUID().replaceAll('-', ''),
-  });
 }

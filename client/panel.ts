@@ -1,18 +1,10 @@
 /** The panel beside a session: one for the whole editor, it shows the session that it was asked for last, and comes back after a reload. */
-import {
-  commands,
-  languages,
-  Uri,
-  ViewColumn,
-  window,
-  workspace,
-  type Disposable,
-  type WebviewPanel,
-} from 'vscode';
-import { State, type BaseLanguageClient } from 'vscode-languageclient';
-import { isSession, sessionInFront } from './in-front.ts';
+import { commands, Uri, ViewColumn, window, type Disposable, type WebviewPanel } from 'vscode';
+import type { BaseLanguageClient } from 'vscode-languageclient';
+import { sessionInFront } from './in-front.ts';
 import { openPanel, type Panel } from './panel-view.ts';
 import type { Remembered } from './panel/messages.ts';
+import { whenSessionsChange } from './session-changes.ts';
 
 const VIEW = 'tribrach.drawings';
 
@@ -48,18 +40,7 @@ export function registerPanel(extension: Uri, client: BaseLanguageClient): reado
         panel.show(Uri.parse(state.address, true));
       },
     }),
-    // A session may use others, so that any of them can change its drawings.
-    workspace.onDidChangeTextDocument(({ document }) => {
-      if (isSession(document)) panel?.refresh();
-    }),
-    languages.onDidChangeDiagnostics(({ uris }) => {
-      const changed = new Set(uris.map(String));
-      if (workspace.textDocuments.some((one) => isSession(one) && changed.has(one.uri.toString())))
-        panel?.refresh();
-    }),
-    client.onDidChangeState(({ newState }) => {
-      if (newState !== State.Starting) panel?.refresh();
-    }),
+    ...whenSessionsChange(client, () => panel?.refresh()),
     window.onDidChangeTextEditorSelection(({ textEditor }) => panel?.follow(textEditor)),
     window.onDidChangeActiveTextEditor((editor) => panel?.follow(editor)),
     { dispose: () => panel?.close() },

@@ -2,11 +2,15 @@
 import { window, workspace, type ExtensionContext } from 'vscode';
 import { State, type BaseLanguageClient, type LanguageClientOptions } from 'vscode-languageclient';
 import { openPages, registerCommands } from './commands.ts';
+import { registerCard } from './card.ts';
+import { registerExplain } from './explain.ts';
 import { registerFirstMinutes } from './first-minutes.ts';
 import { registerPanel } from './panel.ts';
 import { readFile } from './read-file.ts';
 import { followsFromAnEnd, logWhatFollowsFromAnEnd, startedAgain } from './server-end.ts';
 import { sessionFilesBelow } from './session-files.ts';
+import { registerQuestions } from './questions.ts';
+import { registerRecordCommands } from './record-commands.ts';
 import { registerStatus } from './status.ts';
 
 export type Connect = (options: LanguageClientOptions) => BaseLanguageClient;
@@ -36,6 +40,10 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
     ...registerCommands(() => attempt(() => restart(client))),
     ...registerFirstMinutes(context.extensionUri, client),
     ...registerPanel(context.extensionUri, client),
+    ...registerCard(context.extensionUri, client),
+    ...registerRecordCommands(client),
+    ...registerExplain(),
+    ...registerQuestions(),
     // Only now may files that sessions name be read.
     workspace.onDidGrantWorkspaceTrust(() => attempt(() => restartOnceMore(client))),
   );

@@ -1,8 +1,8 @@
-/** The status bar entry of a session in front: its verdict, or what keeps it from having one; it leads to the drawings. */
-import { MarkdownString, StatusBarAlignment, ThemeColor, window, type Disposable } from 'vscode';
+/** The status bar entry of a session in front: its verdict, or what keeps it from having one; it leads to the pages of the session. */
+import { commands, MarkdownString, StatusBarAlignment, ThemeColor, window, type Disposable } from 'vscode';
 import { State, type BaseLanguageClient } from 'vscode-languageclient';
 import type { ToldVerdict } from '../server/protocol/verdict.ts';
-import { frontSession } from './in-front.ts';
+import { frontSession, sessionInFront } from './in-front.ts';
 
 interface Face {
   readonly text: string;
@@ -36,6 +36,7 @@ export function registerStatus(client: BaseLanguageClient): readonly Disposable[
   follow();
   return [
     item,
+    commands.registerCommand(CHOOSE, () => choosePage(verdicts)),
     window.onDidChangeActiveTextEditor(follow),
     window.onDidChangeVisibleTextEditors(follow),
     client.onNotification('tribrach/verdict', (told: ToldVerdict) => {
@@ -50,8 +51,8 @@ export function registerStatus(client: BaseLanguageClient): readonly Disposable[
   ];
 }
 
-const DRAW = 'tribrach.showDrawings';
-const CLICK_TO_DRAW = 'Click for the drawings of the session.';
+const CHOOSE = 'tribrach.showPages';
+const CLICK_TO_CHOOSE = 'Click for findings, drawings, what to key, and report.';
 
 /** The state is one of trust's classes, or `no-day`. */
 const SIGNS: Readonly<Record<string, string>> = {
@@ -66,20 +67,37 @@ const SIGNS: Readonly<Record<string, string>> = {
 
 function faceOf(told: ToldVerdict | undefined): Face {
   if (!told)
-    return { ...plain('$(sync) checking', 'The session is being checked.'), command: DRAW, alarming: false };
+    return {
+      ...plain('$(sync) checking', 'The session is being checked.'),
+      command: CHOOSE,
+      alarming: false,
+    };
   const { state, verdict, next, findings } = told;
-  const day = state === 'no-day' ? 'no base yet' : state.replace('-', ' ');
-  const errors =
-    findings.error === 0 ? '' : `, ${findings.error} ${findings.error === 1 ? 'error' : 'errors'}`;
+  const words = wordsOf(state, findings);
   const sentences = [verdict ?? 'No base is set up in these notes.', next].filter((one) => one !== null);
   return {
-    text: `${SIGNS[state] ?? '$(info)'} ${day}${errors}`,
-    spoken: `Verdict of the session: ${day}${errors}. ${sentences.join(' ')} ${CLICK_TO_DRAW}`,
-    tooltip: [...sentences, CLICK_TO_DRAW].map(escaped).join('\n\n'),
-    command: DRAW,
-    alarming: state === 'in-doubt',
+    text: `${signOf(state, findings)} ${words}`,
+    spoken: `Verdict of the session: ${words}. ${sentences.join(' ')} ${CLICK_TO_CHOOSE}`,
+    tooltip: [...sentences, CLICK_TO_CHOOSE].map(escaped).join('\n\n'),
+    command: CHOOSE,
+    alarming: state === 'in-doubt' || findings.error > 0,
   };
 }
+
+type Counts = ToldVerdict['findings'];
+
+/** An error comes before what the day is worth, and is never under the sign of a day that is proved. */
+function wordsOf(state: string, { error, warning }: Counts): string {
+  const day = state === 'no-day' ? 'no base yet' : state.replace('-', ' ');
+  if (error > 0)
+    return state === 'in-doubt' ? `${counted(error, 'error')}, in doubt` : counted(error, 'error');
+  return warning > 0 ? `${day}, ${counted(warning, 'warning')}` : day;
+}
+
+const signOf = (state: string, { error, warning }: Counts): string =>
+  error > 0 ? '$(error)' : warning > 0 && state !== 'in-doubt' ? '$(warning)' : (SIGNS[state] ?? '$(info)');
+
+const counted = (count: number, what: string) => `${count} ${what}${count === 1 ? '' : 's'}`;
 
 /** Names out of a session stay text in the tooltip. */
 const escaped = (sentence: string) => sentence.replace(/[\\`*_{}[\]()#+\-.!|<>~&$]/g, '\\$&');
@@ -88,7 +106,7 @@ const plain = (text: string, sentence: string) => ({ text, spoken: sentence, too
 
 const STARTING: Face = {
   ...plain('$(loading~spin) starting', 'The language server is starting.'),
-  command: DRAW,
+  command: CHOOSE,
   alarming: false,
 };
 const STOPPED: Face = {
@@ -104,3 +122,26 @@ const SERVER_FACES: Readonly<Record<Exclude<State, State.Running>, Face>> = {
   [State.StartFailed]: STOPPED,
   [State.Stopped]: STOPPED,
 };
+
+const PAGES = [
+  { label: '$(warning) Findings', command: 'workbench.actions.view.problems' },
+  { label: '$(graph) Drawings', command: 'tribrach.showDrawings' },
+  { label: '$(key) What to key', command: 'tribrach.showWhatToKey' },
+  { label: '$(book) Report', command: 'tribrach.saveReport' },
+] as const;
+
+async function choosePage(verdicts: ReadonlyMap<string, ToldVerdict>): Promise<void> {
+  const session = sessionInFront();
+  if (!session) return;
+  const told = verdicts.get(session.toString());
+  const { error = 0, warning = 0 } = told?.findings ?? {};
+  const counts = `${counted(error, 'error')}, ${counted(warning, 'warning')}`;
+  const chosen = await window.showQuickPick(
+    PAGES.map((page, index) => ({ ...page, description: index === 0 ? counts : '' })),
+    {
+      title: told ? wordsOf(told.state, told.findings) : 'Pages of the session',
+      placeHolder: told?.next ?? 'What to show',
+    },
+  );
+  if (chosen) await commands.executeCommand(chosen.command);
+}

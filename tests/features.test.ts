@@ -116,6 +116,23 @@ describe('hovers', () => {
     expect(told(day.replace('-40311.876', '-40311.|876'))).toContain('up residual of OPEN = 0.0070 m');
   });
 
+  it('compare what was keyed with what should be, and how that came about', () => {
+    // √(1.284² − 0.048²) + 0.250 and √(1.580² − 0.168²) − 0.035, their mean by hand: 1.5346.
+    const right = day.replace('antenna-height 1.283 m', 'antenna-height 1.5|35 m');
+    expect(told(right)).toContain('antenna height to the ARP: keyed 1.535 m, should be 1.535 m ±');
+    expect(told(right)).toContain('they agree');
+    const wrong = day.replace('antenna-height 1.283 m', 'antenna-height 1.2|83 m');
+    expect(told(wrong)).toContain('keyed 1.283 m, should be 1.535 m');
+    expect(told(wrong)).toContain('252 mm too low');
+  });
+
+  it('say of a check how far it is off, beside its limit', () => {
+    // 5.203 − 5.196; the limit is 50 mm and 1 mm for each kilometre (1.009 km).
+    const text = told(day.replace('-40311.876', '-40311.|876'));
+    expect(text).toContain('OPEN passes: observed less known');
+    expect(text).toMatch(/up +\+7\.0 mm +limit 51 mm/);
+  });
+
   it('say why a value is not known', () => {
     expect(told('mark A\n  height |6.284 m orthometric\n')).toContain('no separation');
   });

@@ -280,6 +280,30 @@ describe('what no other conversation asks', () => {
     expect(await asked(page)).not.toContain('workspace/textDocumentContent/refresh');
   });
 
+  it('hands over the card, the report and a comparison of a session that is open', async () => {
+    const { uri } = typist(client, 'handed.trib', 'mark A\nsetup S on A at 07:50\n  measured 1.5 m to arp\n');
+    const card = await client.request<{ html: string; here: string | null }>('tribrach/keyCard', {
+      uri,
+      line: 3,
+    });
+    expect(card.here).toBe('S');
+    expect(card.html).toContain('1.500 m');
+    const report = await client.request<{ text: string }>('tribrach/report', { uri });
+    expect(report.text).toMatch(/^<!doctype html>/);
+    const old = 'mark A\nsetup S on A at 07:50\n  measured 1.6 m to arp\n';
+    const compared = await client.request<{ text: string }>('tribrach/compare', { uri, old, oldName: 'old' });
+    expect(compared.text).toMatch(/1\.6000? m|100 mm/);
+    await expect(client.request('tribrach/report', { uri: 'file:///nowhere.trib' })).rejects.toThrow(
+      'not open',
+    );
+  });
+
+  it('explains the code of a finding on a page', async () => {
+    const uri = `tribrach:/syntax%20indent.md?${encodeURIComponent('explains=syntax/indent')}`;
+    const page = await client.request<{ text: string }>('workspace/textDocumentContent', { uri });
+    expect(page.text).toMatch(/^# syntax\/indent\n[^]*\*\*What to do\.\*\*/);
+  });
+
   it('asks for everything again that another file has made stale', async () => {
     writeFileSync(folder.path('marks.trib'), marks.replace('PM-14', 'PM-16'));
     await client.notify('workspace/didChangeWatchedFiles', {

@@ -3,12 +3,14 @@ import { openDocument } from '../../grammar/document.ts';
 import type { Edit } from '../../server/findings/finding.ts';
 import { inspect, type Inspection } from '../../server/inspect.ts';
 import { isRefusal } from '../../server/quantities/refusal.ts';
+import { cardsHtml } from '../../server/record/card/card-html.ts';
+import { CARD_STYLE } from '../../server/record/card/card-style.ts';
 import { newSession } from '../../server/record/notes/new-session.ts';
 import { verdictOf } from '../../server/record/verdict.ts';
 import type { Files } from '../../server/session/files.ts';
 import { offsetsOf } from '../../server/session/where.ts';
 import { loadKept, saveKept } from './kept-sessions.ts';
-import { findingList, keyCards } from './shown.ts';
+import { findingList } from './shown.ts';
 
 const TABS = ['notes', 'card', 'findings'] as const;
 type Tab = (typeof TABS)[number];
@@ -41,7 +43,7 @@ function show(): void {
   at('verdict').textContent = sentence ?? '';
   at('next').textContent = next ?? '';
   at('tab-findings').textContent = `Findings (${inspection.findings.length})`;
-  at('card').replaceChildren(...keyCards(inspection));
+  at('card').innerHTML = cardsHtml(inspection);
   at('findings').replaceChildren(
     ...findingList(inspection, {
       goTo,
@@ -138,6 +140,12 @@ at('drop').addEventListener('click', () => {
   if (texts.size === 0) texts.set(`${today()}.trib`, newSession(today()));
   open([...texts.keys()][0] ?? '');
 });
+at('card').addEventListener('click', ({ target }) => {
+  const button = (target as Element).closest<HTMLElement>('[data-copy]');
+  const number = button?.dataset['copy'];
+  if (!button || number === undefined) return;
+  void navigator.clipboard.writeText(number).then(() => (button.textContent = 'Copied'));
+});
 at('save').addEventListener('click', save);
 at('open').addEventListener('change', (event) => void openFile(event.target as HTMLInputElement));
 at('attach').addEventListener('change', (event) => void attach(event.target as HTMLInputElement));
@@ -152,5 +160,8 @@ TABS.forEach((tab, index) => {
   });
 });
 
+const cardStyle = new CSSStyleSheet();
+cardStyle.replaceSync(CARD_STYLE);
+document.adoptedStyleSheets.push(cardStyle);
 open(current);
 select('notes');

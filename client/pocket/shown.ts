@@ -1,36 +1,8 @@
-/** The key card and the findings of a session as elements of the pocket page; text only ever becomes text. */
+/** The findings of a session as elements of the pocket page; text only ever becomes text. */
 import { SEVERITIES, type Edit, type Finding, type Severity } from '../../server/findings/finding.ts';
 import { belowHeadline } from '../../server/findings/saying.ts';
 import type { Inspection } from '../../server/inspect.ts';
-import { CAUTIONS, keyCard, type KeyLine } from '../../server/record/card/key-card.ts';
 import { offsetsOf, whereIs } from '../../server/session/where.ts';
-
-export function keyCards(inspection: Inspection): HTMLElement[] {
-  const setups = [...inspection.derivation.setups.values()];
-  if (setups.length === 0) return [element('p', 'No setup is noted yet, so there is nothing to key.')];
-  const cards = setups.flatMap((values) => {
-    const card = keyCard(values, inspection);
-    return [
-      element('h2', `${card.setup} on ${card.mark}`),
-      ...card.warnings.map((warning) => element('p', warning, 'warn')),
-      keyLines(card.lines, ''),
-      element('h2', 'Antenna as broadcast (messages 1005, 1006)'),
-      keyLines(card.broadcast, 'lesser'),
-    ];
-  });
-  return [...cards, element('p', CAUTIONS, 'small')];
-}
-
-function keyLines(lines: readonly KeyLine[], manner: string): HTMLElement {
-  const list = element('dl', '', manner);
-  for (const { label, value, note } of lines) {
-    const row = element('div');
-    row.append(element('dt', label), element('dd', value ?? 'not known', 'figure'));
-    if (note !== '') row.append(element('dd', note, 'small'));
-    list.append(row);
-  }
-  return list;
-}
 
 /** A sign of its own for each severity, so that none is told by colour alone. */
 const SIGNS: Readonly<Record<Severity, string>> = { error: '■', warning: '▲', information: '●', hint: '○' };

@@ -1,7 +1,7 @@
 /** `tribrach seal`: prints the review line for a reviewer to place; it writes nothing itself. */
 import { dirname } from 'node:path';
 import type { Command } from 'commander';
-import { sealOf, writtenSeal } from '../session/seal.ts';
+import { reviewLine } from '../record/notes/review-line.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
 import { inspectSessions, requireDay, shownPath, type SessionOptions } from './sessions.ts';
@@ -31,10 +31,10 @@ async function run(path: string, options: Options, io: Io): Promise<void> {
   const inspected = await inspectSessions([path], options, io);
   if (inspected.length !== 1) throw new CannotRun(['a review is of one session; name one file']);
   for (const { session, path: shown } of inspected) {
-    const seal = sealOf(session, diskFiles(options.root ?? rootOf(dirname(shown)), '.'));
-    if ('unsealed' in seal)
-      throw new CannotRun(seal.unsealed.map((reason) => `${shownPath(shown)} cannot be sealed: ${reason}`));
-    const name = (options.by ?? 'NAME').replaceAll('"', '""').replace(/[\r\n]+/g, ' ');
-    io.print(`review "${name}" ${options.date ?? 'DATE'} seal ${writtenSeal(seal)}\n`);
+    const files = diskFiles(options.root ?? rootOf(dirname(shown)), '.');
+    const line = reviewLine(session, files, options.by ?? 'NAME', options.date ?? 'DATE');
+    if (typeof line !== 'string')
+      throw new CannotRun(line.unsealed.map((reason) => `${shownPath(shown)} cannot be sealed: ${reason}`));
+    io.print(line);
   }
 }

@@ -11,6 +11,7 @@ import { isHole, type Value } from '../quantities/value.ts';
 import { tellPlace } from '../session/where.ts';
 import { aboutItem } from './about-item.ts';
 import { aboutName } from './about-name.ts';
+import { comparisonOn } from './comparison.ts';
 import { cursorAt, type Cursor, type Stretch } from './cursor.ts';
 import { licenceReminders } from './licence-reminder.ts';
 import { nameAt } from './names.ts';
@@ -40,6 +41,7 @@ export function hoverAt(inspection: Inspection, offset: number): Hover | null {
   if (word && word.start <= at && at <= word.end) {
     const blocks = [
       ...aboutWord(word.word),
+      ...comparisonOn(cursor, inspection),
       ...storiesOn(cursor, inspection),
       ...reminderOn(cursor, inspection),
     ];
@@ -52,7 +54,11 @@ export function hoverAt(inspection: Inspection, offset: number): Hover | null {
   }
   if (!cursor.item) return null;
   const first = word ? (detailWord(word.word)?.word ?? entryWord(word.word)?.word ?? word.word) : '';
-  const own = [...aboutItem(cursor.item, at, first, session), ...storiesOn(cursor, inspection)];
+  const own = [
+    ...comparisonOn(cursor, inspection),
+    ...aboutItem(cursor.item, at, first, session),
+    ...storiesOn(cursor, inspection),
+  ];
   // Of what is only written down, the line's word says what it is.
   const blocks = own.length > 0 ? own : aboutWord(first);
   return blocks.length > 0 ? { at: stretch(cursor.item), blocks } : null;

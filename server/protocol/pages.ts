@@ -2,6 +2,7 @@
 import type { Connection, InitializeParams } from 'vscode-languageserver';
 import type { Inspection } from '../inspect.ts';
 import { checkPage, keyCardPage, valuesPage } from '../record/card/pages.ts';
+import { explainedPage } from '../record/card/explained.ts';
 import type { OpenSession, OpenSessions } from './open-sessions.ts';
 
 export const PAGE_SCHEME = 'tribrach';
@@ -20,6 +21,8 @@ export function answerPages(
 ): (session: OpenSession) => void {
   const shown = new Set(shownBefore(initializationOptions));
   connection.workspace.textDocumentContent.on(({ uri }) => {
+    const code = explained(uri);
+    if (code !== null) return { text: explainedPage(code) ?? `There is no finding ${code}.\n` };
     const { page, session } = asked(uri, sessions);
     shown.add(uri);
     const write = PAGES[page];
@@ -40,6 +43,12 @@ function shownBefore(told: unknown): readonly string[] {
 }
 
 const CLOSED = 'The session that this page speaks of is not open. Open it, and the page fills again.\n';
+
+/** `tribrach:/…?explains=CODE` is about a finding and no session. */
+function explained(uri: string): string | null {
+  const query = decodeURIComponent(uri.split(/\?(.*)/s)[1] ?? '');
+  return query.startsWith('explains=') ? query.slice('explains='.length) : null;
+}
 
 function asked(uri: string, sessions: OpenSessions): { page: string; session: OpenSession | null } {
   const [before = '', query = ''] = uri.split(/\?(.*)/s);

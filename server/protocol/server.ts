@@ -14,12 +14,14 @@ import { answerDrawings } from './drawings.ts';
 import { answerFormatting } from './formatting.ts';
 import { answerHover } from './hover.ts';
 import { answerInlayHints } from './inlay-hints.ts';
+import { answerKeyCard } from './key-card.ts';
 import { answerMoves, MOVES } from './moved-files.ts';
 import { answerNames } from './names.ts';
 import { answerNewSession } from './new-session.ts';
 import { openedOnly } from './opened-only.ts';
 import { openSessions, type OpenSession, type OpenSessions, type Platform } from './open-sessions.ts';
 import { answerPages, PAGE_SCHEME } from './pages.ts';
+import { answerRecord } from './record.ts';
 import { answerSemanticTokens, LEGEND } from './semantic-tokens.ts';
 import { answerStructure } from './structure.ts';
 import { hearFiles, hearFolders, hearSettings, hearTexts } from './synchronise.ts';
@@ -72,6 +74,8 @@ function answerAll(connection: Connection, sessions: OpenSessions): void {
   answerFormatting(connection, sessions);
   answerSemanticTokens(connection, sessions);
   answerDrawings(connection, sessions);
+  answerKeyCard(connection, sessions);
+  answerRecord(connection, sessions);
   answerNewSession(connection);
 }
 

@@ -180,7 +180,9 @@ export async function killServer(browser, name, host, expected, report) {
 
   async function cardSays(height) {
     await page
-      .locator('.editor-instance .view-line', { hasText: 'Antenna height' })
+      .frameLocator('iframe.webview')
+      .frameLocator('#active-frame')
+      .locator('.card-line', { hasText: 'Antenna height' })
       .filter({ hasText: height })
       .first()
       .waitFor();

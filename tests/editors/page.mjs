@@ -12,7 +12,7 @@ export async function lookAtPage(browser, name, address, expected, report) {
   const page = await context.newPage();
   page.setDefaultTimeout(patience);
   const editor = page.locator('.part.editor .monaco-editor').first();
-  const steps = { squiggle, inlay, hover, verdict, fix, panel, keyboard, reload };
+  const steps = { squiggle, inlay, hover, verdict, fix, card, panel, keyboard, reload };
   try {
     await page.goto(address);
     await editor.locator('.view-line').first().waitFor();
@@ -52,6 +52,9 @@ export async function lookAtPage(browser, name, address, expected, report) {
     const entry = page.locator(`.statusbar-item[aria-label^="Verdict of the session: ${expected.verdict}"]`);
     await entry.waitFor();
     await entry.locator('a').click();
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Drawings' }).waitFor();
+    await page.keyboard.type('Drawings');
+    await page.keyboard.press('Enter');
     await drawings().locator('svg').first().waitFor();
     await page.keyboard.press('Control+K');
     await page.keyboard.press('Escape');
@@ -67,6 +70,27 @@ export async function lookAtPage(browser, name, address, expected, report) {
     await pick(offer);
     await lineWith(expected.fix.leaves.trim());
     await page.locator(`.squiggly-${expected.finding.severity}`).first().waitFor({ state: 'detached' });
+  }
+
+  /** What to key in figures, what was keyed beside it; it follows the typing, and a number is copied alone. */
+  async function card() {
+    await page.locator('.tab', { hasText: 'Drawings of' }).locator('.codicon-close').click();
+    await goTo(expected.hover.at);
+    await command('Tribrach: Show What to Key');
+    const line = drawings().locator('.card-line', { hasText: 'Antenna height' }).first();
+    await line.filter({ hasText: expected.page.says }).waitFor();
+    await drawings().locator('.card.card-here').waitFor();
+    await drawings().locator('.card-copy').nth(1).click();
+    await drawings().locator('#said', { hasText: 'Copied 41°' }).waitFor({ state: 'attached' });
+    await picture('card-opened');
+    await page.locator('.tab', { hasText: 'What to key' }).locator('.codicon-close').click();
+  }
+
+  async function command(title) {
+    await page.keyboard.press('F1');
+    await page.locator('.quick-input-widget input[type=text]').fill(`>${title}`);
+    await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
+    await page.keyboard.press('Enter');
   }
 
   /** The drawings show the cursor's line, a thing that is clicked leads to its own, and they follow the typing. */

@@ -112,11 +112,17 @@ async function showDrawings(page) {
 
 async function showCard(page) {
   await command(page, 'Tribrach: Show What to Key');
-  await page.locator('.view-line', { hasText: 'Antenna height' }).first().waitFor();
+  const shown = page.frameLocator('iframe.webview').frameLocator('#active-frame');
+  await shown.locator('.card-line', { hasText: 'Antenna height' }).first().waitFor();
 }
 
 async function begin(page) {
   await command(page, 'Tribrach: Begin a Session');
+  for (const answer of ['North quay', null]) {
+    await page.waitForTimeout(1500); // until the question is there
+    if (answer !== null) await page.keyboard.type(answer);
+    await page.keyboard.press('Enter');
+  }
   await page.locator('.view-line', { hasText: 'In the office' }).first().waitFor();
 }
 

@@ -7,6 +7,7 @@ import { bearingOn } from '../../findings/keyed/bears-on-told.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { Inspection } from '../../inspect.ts';
 import { lineInWords } from '../../session/where.ts';
+import { keyedBeside, type Beside } from './keyed-beside.ts';
 import { onGround } from './on-ground.ts';
 
 export interface KeyCard {
@@ -23,6 +24,8 @@ export interface KeyLine {
   /** Null where it cannot be said; the note then says why. */
   readonly value: string | null;
   readonly note: string;
+  /** What was keyed last; null where nothing was, or where it cannot be compared. */
+  readonly keyed: Beside | null;
 }
 
 /** Shown once, never certified. */
@@ -41,25 +44,34 @@ export function keyCard(values: SetupValues, inspection: Inspection): KeyCard {
   const arp = wrong(errors.mark ?? errors.antenna) ?? tell.arp;
   const whole = isHole(arp) ? { x: arp, y: arp, z: arp } : arp;
   const { keyed: system } = derivation.frame;
+  const keyed = keyedBeside(values, session.antennas);
   const lines = [
     isHole(system)
-      ? { label: 'Datum', value: null, note: system.hole }
-      : { label: 'Datum', value: system.datum.name, note: system.datum.geographic ?? '' },
-    line('Latitude', tell.latitude, (value) => showAngle(value, 'N')),
-    line('Longitude', tell.longitude, (value) => showAngle(value, 'E')),
+      ? { label: 'Datum', value: null, note: system.hole, keyed: null }
+      : { label: 'Datum', value: system.datum.name, note: system.datum.geographic ?? '', keyed: null },
+    line('Latitude', tell.latitude, (value) => showAngle(value, 'N'), '', keyed.latitude),
+    line('Longitude', tell.longitude, (value) => showAngle(value, 'E'), '', keyed.longitude),
     tell.coarse
       ? line('Ellipsoidal height', tell.ellipsoidalHeight, toMetre, 'by EGM96, not for keying')
-      : line('Ellipsoidal height', tell.ellipsoidalHeight, toMillimetre, 'not the height above sea level'),
+      : line(
+          'Ellipsoidal height',
+          tell.ellipsoidalHeight,
+          toMillimetre,
+          'not the height above sea level',
+          keyed.height,
+        ),
     line(
       'Antenna height',
       tell.antennaHeight,
       toMillimetre,
       `vertical, ${REFERENCES[tell.antennaReference] ?? ''}`,
+      keyed.antennaHeight,
     ),
     {
       label: 'Antenna type',
       value: tell.antennaType,
       note: tell.antennaType ? '' : 'the setup names no antenna',
+      keyed: tell.antennaType ? keyed.antennaType : null,
     },
   ];
   const broadcast = tell.coarse
@@ -117,8 +129,16 @@ const toTenth = (metres: number) => `${showNumber(metres, 4)} m`;
 const named = (name: string, description: string | null) =>
   description === null ? name : `${name} (${description})`;
 
-const line = (label: string, value: Maybe<Value>, show: (number: number) => string, note = ''): KeyLine =>
-  isHole(value) ? { label, value: null, note: value.hole } : { label, value: show(value.value), note };
+const line = (
+  label: string,
+  value: Maybe<Value>,
+  show: (number: number) => string,
+  note = '',
+  keyed: Beside | null = null,
+): KeyLine =>
+  isHole(value)
+    ? { label, value: null, note: value.hole, keyed: null }
+    : { label, value: show(value.value), note, keyed };
 
 /** What cannot be said, once for each reason. */
 function missingFrom(lines: readonly KeyLine[]): string[] {

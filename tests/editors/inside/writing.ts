@@ -9,6 +9,16 @@ export const writingTests: Tests = {
     same('the text', editor.document.getText(), 'mark A\n  found       intact\nsetup B on A');
   },
 
+  'a point and a ground grid indent what stands under them': async () => {
+    const editor = await emptied();
+    await type('ground G', '\n', 'scale 1.0001', '\n', 'point K at 09:14', '\n', 'remark "x"');
+    same(
+      'the text',
+      editor.document.getText().replace('""', '"'),
+      'ground G\n  scale 1.0001\npoint K at 09:14\n  remark "x"',
+    );
+  },
+
   'a minute mark stays alone and a quotation is closed': async () => {
     const editor = await emptied();
     await type(`41°09'`);

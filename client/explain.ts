@@ -1,0 +1,44 @@
+/** “Explain” at a finding: the page of its code, which is part of the package, beside the text. */
+import {
+  CodeActionKind,
+  commands,
+  languages,
+  Uri,
+  type CodeAction,
+  type Diagnostic,
+  type Disposable,
+} from 'vscode';
+
+export function registerExplain(): readonly Disposable[] {
+  return [
+    commands.registerCommand('tribrach.explain', async (code: unknown) => {
+      if (typeof code === 'string')
+        await commands.executeCommand('markdown.showPreviewToSide', explanationOf(code));
+    }),
+    languages.registerCodeActionsProvider(
+      { language: 'tribrach' },
+      {
+        provideCodeActions: (_document, _range, { diagnostics }) => {
+          const codes = new Set(diagnostics.map(codeOf).filter((code) => code !== null));
+          return [...codes].map(explainAction);
+        },
+      },
+      { providedCodeActionKinds: [CodeActionKind.QuickFix] },
+    ),
+  ];
+}
+
+/** The server writes the page of that address. */
+const explanationOf = (code: string): Uri =>
+  Uri.from({ scheme: 'tribrach', path: `/${code.replace('/', ' ')}.md`, query: `explains=${code}` });
+
+const explainAction = (code: string): CodeAction => ({
+  title: `Explain ${code}`,
+  kind: CodeActionKind.QuickFix,
+  command: { title: 'Explain', command: 'tribrach.explain', arguments: [code] },
+});
+
+function codeOf({ source, code }: Diagnostic): string | null {
+  if (source !== 'tribrach' || code === undefined) return null;
+  return String(typeof code === 'object' ? code.value : code);
+}
