@@ -87,7 +87,7 @@ export const ENTRIES: readonly WordEntry[] = [
   entry(
     'check',
     'name',
-    'pole observed quality spread remark',
+    'pole observed quality spread from remark',
     'A known mark occupied by the rover, to prove the base.',
     'check OPEN on PM-09 at 08:25 by R1',
   ),
@@ -300,7 +300,7 @@ export const DETAILS: readonly DetailWord[] = [
     'quality fixed, 60 epochs, pdop 1.5, 16 satellites',
   ),
   detail('spread', 'value', 'How far the epochs scattered.', 'spread 4 mm horizontal, 7 mm vertical'),
-  detail('from', 'name', 'The base of these points.', 'from BASE'),
+  detail('from', 'name', 'The base of these points, or of this check.', 'from BASE'),
   detail('by', 'name', 'The rover of these points, or the person.', 'by R1'),
   detail('state', 'name', 'Whether the points are as broadcast or already corrected.', 'state as-broadcast'),
   detail(
@@ -343,7 +343,13 @@ export const nameFollows = (word: string) => NAME_FOLLOWS.has(plain(word));
 const plain = (word: string) => plainHyphens(word).toLowerCase();
 
 function entry(word: string, subject: Subject, list: string, says: string, example: string): WordEntry {
-  return { word, subject, details: list === '' ? [] : list.split(' '), says, example };
+  return {
+    word,
+    subject,
+    details: list === '' ? [] : list.split(' '),
+    says,
+    example,
+  };
 }
 function detail(word: string, subject: Subject, says: string, example: string): DetailWord {
   return { word, subject, repeatable: false, says, example };

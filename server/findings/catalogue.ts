@@ -20,12 +20,15 @@ import { checkMissingOpening } from './check/missing-opening.ts';
 import { checkNoTime } from './check/no-time.ts';
 import { checkSurprising } from './check/surprising.ts';
 import { checkToleranceTooTight } from './check/tolerance-too-tight.ts';
+import { checkTwoBases } from './check/two-bases.ts';
 import { checkWeak } from './check/weak.ts';
+import { eventNoTime } from './event/no-time.ts';
 import { gearOutOfDate } from './gear/out-of-date.ts';
 import { heightAntennaNotKeyed } from './height/antenna-not-keyed.ts';
 import { heightCoarseModel } from './height/coarse-model.ts';
 import { heightExtension } from './height/extension.ts';
 import { heightGeoidUnreadable } from './height/geoid-unreadable.ts';
+import { heightImpossible } from './height/impossible.ts';
 import { heightModelUnnamed } from './height/model-unnamed.ts';
 import { heightNoSeparation } from './height/no-separation.ts';
 import { heightNoSurface } from './height/no-surface.ts';
@@ -119,6 +122,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   heightExtension,
   heightPhaseCentre,
   heightSlope,
+  heightImpossible,
   heightTapeTooShort,
   heightReadingsDisagree,
   heightSettled,
@@ -144,6 +148,8 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   checkMissingOpening,
   checkMissingClosing,
   checkNoTime,
+  checkTwoBases,
+  eventNoTime,
   checkAfterEvent,
   checkDrift,
   checkBaseMark,

@@ -148,12 +148,25 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     hurts: 'Right checks will fail it now and then, and people learn to look away.',
     remedy: 'Widen the tolerance, or use better marks, shorter vectors and longer observations.',
   },
+  'check/two-bases': {
+    means: 'A check was made while two bases stood, and does not say from which.',
+    hurts:
+      'It proves the base that it was made from, and says nothing of the other. Given to the wrong one it would clear a base that nobody has checked.',
+    remedy: 'Write which base the rover listened to: `from BASE`. Until then the check proves neither.',
+  },
   'check/weak': {
     means:
       'A check was observed too poorly: the solution was not fixed, or it had few epochs, few satellites or poor geometry. The job’s `limits` decide, else usual ones.',
     hurts:
       'A float solution is good to some decimetres. When it agrees that proves nothing, and when it does not that proves nothing either.',
     remedy: 'Wait for a fixed solution, and observe again.',
+  },
+  'event/no-time': {
+    means: 'An event has no time.',
+    hurts:
+      'It may have come between any two checks. So no part of the day is bracketed, although checks agree on both sides of it.',
+    remedy:
+      'Find out when it was, and write it behind the word: `event disturbance at 11:10`. The order of the notes is no time.',
   },
   'gear/out-of-date': {
     means:
@@ -192,6 +205,14 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
       'Published separations are used as they are, and nothing compares them with the model; a mark without one has no ellipsoidal height, so that there is nothing to key.',
     remedy:
       'Put the grid where the job says it is, or name another one. The built-in EGM96 catches blunders, and is too coarse for more.',
+  },
+  'height/impossible': {
+    means:
+      'A length is one that no such thing can have: a taped height, an extension, a phase centre, a point to tape to, the height or the separation of a mark.',
+    hurts:
+      'Most often the unit is wrong: 1.413 mm for 1.413 m. What rests on it is wrong by as much, so the key card leaves it out.',
+    remedy:
+      'Read it again. The fixes offer the units in which the number is possible; only the person who read it knows. Possible are 10 mm to 20 m on a tape, 5 mm to 10 m for extensions, 1 m for a phase centre, heights from 500 m below the sea to 9000 m, separations from −120 m to 100 m (common practice).',
   },
   'height/model-unnamed': {
     means:

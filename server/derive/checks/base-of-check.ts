@@ -5,7 +5,7 @@ import { instantOf } from '../../session/session.ts';
 import { remembered } from '../remembered.ts';
 import type { SetupValues } from '../setups/setup.ts';
 
-/** The base of a check: the one it names, else the one that stood at its time, else the only one. */
+/** The base of a check: the one it names, else the one that stood at its time, else the only one; null where several stood. */
 export function setupFor(
   check: Pick<Check, 'from' | 'at'>,
   setups: Table<SetupValues>,
@@ -16,13 +16,22 @@ export function setupFor(
   if (setups.size === 1) return valuesOf(setups)[0] ?? null;
   const instant = instantOf(check.at, job);
   if (instant === null) return null;
-  // Of those that stood at that time the one that was begun last.
+  // In the very minute in which one ends and the next begins it is of the next.
+  let found: SetupTime | null = null;
   for (let index = countBegun(begun, instant) - 1; index >= 0; index -= 1) {
     const time = begun[index];
-    if (time && time.until >= instant) return setups.get(time.name) ?? null;
+    if (!time || time.until < instant) continue;
+    if (found && time.until > instant) return null;
+    found ??= time;
   }
-  return null;
+  return found ? (setups.get(found.name) ?? null) : null;
 }
+
+/** All bases that stood at an instant. */
+export const basesOf = (instant: number, setups: readonly SetupValues[]): SetupValues[] =>
+  setups.filter(
+    ({ from, until }) => (from === null || from <= instant) && (until === null || until > instant),
+  );
 
 /** From when to when a setup stood, in seconds since 1970-01-01 UTC; without end where none is known. */
 export interface SetupTime {

@@ -5,6 +5,7 @@ import { isHole } from '../../quantities/value.ts';
 import { READING_SIGMA, type Reading } from '../../derive/setups/antenna-height.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import { kind, type Subject } from '../finding.ts';
+import { impossibleUnder } from './impossible.ts';
 import { reunited } from './reading-units.ts';
 
 export const heightReadingsDisagree = kind({
@@ -15,7 +16,7 @@ export const heightReadingsDisagree = kind({
     message: `This reading makes the antenna height of ${setup.setup.name} ${showLength(Math.abs(apart))} ${apart > 0 ? 'more' : 'less'} than the other one of the same time, which is more than two readings of a tape differ by. One of them is wrong, and their mean is, too. Tape again; where that is not possible, say which one counts and why.`,
     rests: [{ message: 'the other reading', place: other.measured.place }],
     causes: [`reading/${setup.setup.name}`],
-    follows: [`reading-unit/${setup.setup.name}`],
+    follows: [`reading-unit/${setup.setup.name}`, ...impossibleUnder(setup)],
   }),
 });
 
@@ -53,7 +54,16 @@ const disagreeingAt = foundInEach((setup: SetupValues) =>
     const sigma = Math.max(sigmaOf(farthest), sigmaOf(other));
     if (Math.abs(apart) <= SURELY * sigma) return [];
     const sure = Math.abs(apart) > GROSS * sigma;
-    return [{ setup, reading: farthest, other, apart, sure, place: placeOfLength(farthest) }];
+    return [
+      {
+        setup,
+        reading: farthest,
+        other,
+        apart,
+        sure,
+        place: placeOfLength(farthest),
+      },
+    ];
   }),
 );
 

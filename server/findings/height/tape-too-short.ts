@@ -4,13 +4,15 @@ import { showLength } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import { kind } from '../finding.ts';
+import { impossibleUnder } from './impossible.ts';
 import { placeOfLength } from './readings-disagree.ts';
 
 export const heightTapeTooShort = kind({
   code: 'height/tape-too-short',
   find: ({ derivation }) => tooShort(valuesOf(derivation.setups)),
-  tell: ({ length, beyond }) => ({
+  tell: ({ setup, length, beyond }) => ({
     severity: 'error',
+    follows: impossibleUnder(setup),
     message: `The tape, ${showLength(length.value)}, is not longer than its distance off the plumb line, ${showLength(beyond.value)}, and no slope is. So this reading gives no antenna height, and nothing is compared with it. One of the two has a wrong unit or a wrong digit, or they stand in each other’s place.`,
   }),
 });
@@ -18,6 +20,6 @@ export const heightTapeTooShort = kind({
 const tooShort = foundInEach((setup: SetupValues) =>
   setup.height.readings.flatMap((reading) => {
     const { length, beyond } = reading;
-    return isHole(length) || !beyond ? [] : [{ length, beyond, place: placeOfLength(reading) }];
+    return isHole(length) || !beyond ? [] : [{ setup, length, beyond, place: placeOfLength(reading) }];
   }),
 );

@@ -5,6 +5,7 @@ import { keyedDifferences, type KeyedDifference } from '../../slips/keyed-differ
 import { numberOf } from '../../slips/situation.ts';
 import { addedDetail } from '../edits.ts';
 import { kind, type AnyFindingKind, type Fix, type Subject, type Told } from '../finding.ts';
+import { impossibleUnder } from '../height/impossible.ts';
 import { unreadDetail } from '../unread.ts';
 
 /** The kind that tells those differences whose slip names this code; `null` of them have no slip. */
@@ -37,6 +38,7 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
       // What was broadcast is told by a recording, and the note of what was keyed is then the lesser matter.
       ...states.map((state) => contradicted(name, state)),
       ...unreadHeights(difference),
+      ...(own === 'up' ? impossibleUnder(setup) : []),
       ...(leads ? [] : key('horizontal')),
       ...(difference.field === 'antennaHeight' && asSomeReading(difference)
         ? [`reading-unit/${name}`, `reading/${name}`]
@@ -138,7 +140,11 @@ function checksDisagree({ setup, states, by }: KeyedDifference, { derivation }: 
 
 /** Nobody but the surveyor knows what was keyed afterwards and when: the line has open values only. */
 function lineForLater({ field, place, named }: KeyedDifference): Fix {
-  const open = { antennaHeight: 'antenna-height ?', height: 'height ?', position: 'position ?' };
+  const open = {
+    antennaHeight: 'antenna-height ?',
+    height: 'height ?',
+    position: 'position ?',
+  };
   // What one slip spoilt together is keyed anew together.
   const together = field === 'antennaHeight' ? [] : (named?.fields ?? []);
   const fields = (['position', 'height', 'antennaHeight'] as const).filter(

@@ -4,6 +4,7 @@ import type { PointSet } from '../../derive/points/points.ts';
 import { pointCounts } from '../../derive/repair/points-counts.ts';
 import { trustOf } from '../../derive/trust/trust.ts';
 import { showLength } from '../../quantities/show.ts';
+import { valuesOf } from '../../session/each.ts';
 import { kind, type Subject } from '../finding.ts';
 import { setInWords } from './set-in-words.ts';
 
@@ -12,12 +13,20 @@ interface Unfit {
   readonly headline: string;
   readonly effect: string;
   readonly action: string;
+  /** A base that is put elsewhere puts all its points far off. */
+  readonly follows: readonly string[];
 }
 
 export const pointsUnfit = kind<Unfit>({
   code: 'points/unfit',
   find: (subject) => subject.derivation.points.flatMap((set) => [...flawed(set, subject), ...ofOneName(set)]),
-  tell: ({ headline, effect, action }) => ({ severity: 'warning', headline, effect, action }),
+  tell: ({ headline, effect, action, follows }) => ({
+    severity: 'warning',
+    headline,
+    effect,
+    action,
+    follows,
+  }),
 });
 
 function flawed(set: PointSet, { session, derivation }: Subject): Unfit[] {
@@ -37,6 +46,7 @@ function flawed(set: PointSet, { session, derivation }: Subject): Unfit[] {
             headline: `${subject} ${be} observed too weakly.`,
             effect: `${first}${example.reason} No class is given and no uncertainty.`,
             action: 'Measure again what matters.',
+            follows: [],
           },
         ]
       : [
@@ -45,6 +55,9 @@ function flawed(set: PointSet, { session, derivation }: Subject): Unfit[] {
             headline: `${subject} ${be} too far from the base.`,
             effect: `${first}${example.reason} No class is given and no uncertainty.`,
             action: 'Compare the columns and the base (from) with the controller.',
+            follows: valuesOf(derivation.setups).flatMap(({ mark }) =>
+              mark ? [`mark/${mark.mark.name}/position`] : [],
+            ),
           },
         ];
   });
@@ -60,6 +73,7 @@ function ofOneName(set: PointSet): Unfit[] {
       headline: `The name ${name} stands for places ${showLength(apart)} apart.`,
       effect: `${set.kind === 'file' ? 'Lines' : 'Rows'} ${lines.join(' and ')}${count > 1 ? `; ${count} points in all have the name of another place` : ''}.`,
       action: 'Give each place a name of its own.',
+      follows: [],
     },
   ];
 }

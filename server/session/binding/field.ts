@@ -40,7 +40,21 @@ export function bindCheck({ header, details, entry, place, remarks }: Source): C
   const { on, at, by, from } = takeOccupation(header, name);
   header.finish(['on', 'at', 'by', 'from']);
   const { pole, observed, quality, spread } = occupied(details, name);
-  return { entry, place, remarks, kind: 'check', name, on, at, by, from, pole, observed, quality, spread };
+  return {
+    entry,
+    place,
+    remarks,
+    kind: 'check',
+    name,
+    on,
+    at,
+    by,
+    from: from ?? details.one('from', takeNamed),
+    pole,
+    observed,
+    quality,
+    spread,
+  };
 }
 
 export function bindPoint({ header, details, entry, place, remarks }: Source): Point {
@@ -113,7 +127,16 @@ export function bindEvent({ header, entry, place, remarks }: Source): Event {
       allowed: EVENT_KINDS.join(', '),
       among: EVENT_KINDS,
     });
-  return { entry, place, remarks, kind: 'event', what: what?.name ?? '', at, on, text };
+  return {
+    entry,
+    place,
+    remarks,
+    kind: 'event',
+    what: what?.name ?? '',
+    at,
+    on,
+    text,
+  };
 }
 
 const EVENT_KINDS: readonly string[] = ['disturbance', 're-level', 'power-loss'];
@@ -144,7 +167,10 @@ export function bindPoints({ header, details, entry, place, remarks }: Source): 
 }
 
 /** `name, east m "Easting", height m orthometric, time local`. */
-function takeColumns(reader: LineReader): { columns: Column[]; place: Column['place'] } {
+function takeColumns(reader: LineReader): {
+  columns: Column[];
+  place: Column['place'];
+} {
   const columns: Column[] = [];
   for (;;) {
     const first = reader.peek();
@@ -162,7 +188,12 @@ function takeColumns(reader: LineReader): { columns: Column[]; place: Column['pl
       reader.next();
     }
     const [means = '', ...qualifiers] = words;
-    columns.push({ means, qualifiers, header, place: reader.at({ start: first.start, end }) });
+    columns.push({
+      means,
+      qualifiers,
+      header,
+      place: reader.at({ start: first.start, end }),
+    });
     if (!reader.comma()) break;
   }
   if (columns.length === 0)
