@@ -3,6 +3,7 @@ import { foundInEach } from '../../session/each.ts';
 import type { Event } from '../../session/entries.ts';
 import type { Place } from '../../../grammar/tree.ts';
 import { kind } from '../finding.ts';
+import { unreadEntry } from '../unread.ts';
 
 export const eventNoTime = kind({
   code: 'event/no-time',
@@ -12,6 +13,7 @@ export const eventNoTime = kind({
     headline: `No time is noted for the ${what}.`,
     effect: `It may have come between any two checks, so nothing${on ? ` from ${on}` : ''} is bracketed, whatever the checks say.`,
     action: 'Find out when it was, and write it: at 11:10.',
+    follows: unreadEntry('event'),
   }),
 });
 
