@@ -415,7 +415,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'position/out-of-area': {
     means:
-      'Coordinates lie outside the area that their grid is for, or where its projection takes none at all: of a mark, of a point, as they were keyed or observed. What can be compared with its mark is told by how far it is off instead.',
+      'Coordinates lie outside the area that their grid is for, or where its projection takes none at all: of a mark, of a point, as they were keyed or observed. What can be compared with its mark is told by how far it is off instead. Or a transformation is named (`by`) whose own area excludes the place; one that is chosen here never does.',
     hurts:
       'The grid is another one, or a coordinate is wrong. Formulas of a projection give numbers far outside their area, too, and those numbers look right.',
     remedy:

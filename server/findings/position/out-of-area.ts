@@ -3,16 +3,31 @@ import { showLength } from '../../quantities/show.ts';
 import { kind, type Subject, type Told } from '../finding.ts';
 import { marksOutOfArea, type Outside } from './marks-out-of-area.ts';
 import { outOfReach, tellOutOfReach, type OutOfReach } from './reach.ts';
+import {
+  outsideTransformation,
+  tellOutsideTransformation,
+  type OutsideTransformation,
+} from './transformation-area.ts';
 import type { Place } from '../../../grammar/tree.ts';
 
 type Evidence =
   | { readonly place: Place; readonly outside: readonly Outside[] }
-  | { readonly place: Place; readonly beyond: OutOfReach };
+  | { readonly place: Place; readonly beyond: OutOfReach }
+  | { readonly place: Place; readonly transformation: OutsideTransformation };
 
 export const positionOutOfArea = kind<Evidence>({
   code: 'position/out-of-area',
-  find: (subject) => [...marksOutside(subject), ...othersOutside(subject)],
-  tell: (evidence) => ('beyond' in evidence ? tellOutOfReach(evidence.beyond) : tellMarks(evidence.outside)),
+  find: (subject) => [
+    ...marksOutside(subject),
+    ...othersOutside(subject),
+    ...outsideTransformation(subject).map((one) => ({ place: one.place, transformation: one })),
+  ],
+  tell: (evidence) =>
+    'beyond' in evidence
+      ? tellOutOfReach(evidence.beyond)
+      : 'transformation' in evidence
+        ? tellOutsideTransformation(evidence.transformation)
+        : tellMarks(evidence.outside),
 });
 
 const othersOutside = (subject: Subject): Evidence[] =>

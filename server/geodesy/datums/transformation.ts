@@ -25,6 +25,8 @@ export interface DatumTransformation {
   /** As published: about what a transformed position is good to; 0 where the target is defined by the transformation. */
   readonly accuracy: Metres;
   readonly area: AreaOfUse;
+  /** A part of the area's box that the transformation is not for. */
+  readonly leavesOut?: AreaOfUse;
   readonly parameters: HelmertParameters | TimeDependentHelmert;
   readonly source: string;
   /** Where it holds at one epoch only: that epoch, and how many years from it are allowed. */
@@ -68,7 +70,8 @@ export function transformationsBetween(
 /** All those that lead away from a datum, in either direction, the most accurate first. */
 export function transformationsOf(from: string, at?: Geographic): readonly DirectedTransformation[] {
   return (byDatum().get(from) ?? []).filter(
-    ({ transformation }) => at === undefined || isWithin(transformation.area, at),
+    ({ transformation: { area, leavesOut } }) =>
+      at === undefined || (isWithin(area, at) && !(leavesOut && isWithin(leavesOut, at))),
   );
 }
 
@@ -123,17 +126,28 @@ function read(line: string): DatumTransformation {
   const [t = '', r = '', s = '', epoch = '', dt = '', dr = '', ds = ''] = numbers;
   const fixed = { translation: triple(t), rotation: triple(r), scale: Number(s) };
   const rates = { translation: triple(dt), rotation: triple(dr), scale: Number(ds) };
+  const areaOfUse = areaAt(Number(area));
   return {
     code: `EPSG:${code}`,
     name,
     from,
     to,
     accuracy: metres(Number(accuracy)),
-    area: areaAt(Number(area)),
+    area: areaOfUse,
+    ...(areaOfUse.name.includes('excluding northern prefectures') ? { leavesOut: NORTHERN_HONSHU } : {}),
     parameters: epoch === '' ? fixed : { ...fixed, epoch: Number(epoch), rates },
     source: `EPSG Geodetic Parameter Dataset, operation ${code}`,
   };
 }
+
+/** Those that moved by up to metres in 2011; the box is that of EPSG:6713, which is for them. */
+const NORTHERN_HONSHU: AreaOfUse = {
+  name: 'Japan - northern Honshu',
+  south: 34.84,
+  west: 135.42,
+  north: 41.58,
+  east: 142.14,
+};
 
 const triple = (text: string): Triple => {
   const [x = 0, y = 0, z = 0] = text.split(' ').map(Number);
