@@ -1,7 +1,8 @@
 /** A session file as a table of entries: opened in one pass, and after an edit only the touched entries are read again. */
 import { keptWith } from './kept-with.ts';
+import { attempted, isFault } from './fault.ts';
 import { hasUnseen, isBlank, isUnseen, wordEnd } from './characters.ts';
-import { readEntry } from './lowering.ts';
+import { readEntry, unreadEntry } from './lowering.ts';
 import type { Entry, Place } from './tree.ts';
 import { detailWord, entryWord } from './vocabulary.ts';
 
@@ -16,14 +17,24 @@ export interface Document {
   readonly starts: readonly number[];
 }
 
-/** Reads a whole file. */
+/** Reads a whole file; what the program should fail over is one entry that says nothing. */
 export function openDocument(path: string, text: string): Document {
-  const { entries, starts } = readRegion(text, 0, false, []);
+  const region = attempted(() => readRegion(text, 0, false, []));
+  const { entries, starts } = isFault(region)
+    ? { entries: [unreadEntry(text, region.fault)], starts: [0] }
+    : region;
   return { path, text, length: text.length, entries, starts };
 }
 
 /** The document with `inserted` in the place of the characters from `start` to `end`; untouched entries keep their identity. */
 export function editDocument(document: Document, start: number, end: number, inserted: string): Document {
+  const edited = attempted(() => editedDocument(document, start, end, inserted));
+  if (!isFault(edited)) return edited;
+  const { path, text } = document;
+  return openDocument(path, text.slice(0, start) + inserted + text.slice(end));
+}
+
+function editedDocument(document: Document, start: number, end: number, inserted: string): Document {
   const { path, entries, starts } = document;
   // The entry before may take over lines of the first one touched.
   const first = Math.max(0, entryAt(starts, start) - 1);

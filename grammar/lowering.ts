@@ -1,5 +1,6 @@
 /** From the parser's own tree to plain data; no other file sees the parser's tree. */
 import { tokenMatcher, type CstNode, type IToken } from 'chevrotain';
+import { attempted, isFault } from './fault.ts';
 import { isBidirectional, isBlank, plainHyphens } from './characters.ts';
 import { endOf, readNumeral } from './numerals.ts';
 import { parseLine } from './parser.ts';
@@ -32,6 +33,19 @@ import { detailWord } from './vocabulary.ts';
  * @param opensFile the text stands at the very start of a file, where a byte order mark is no slip
  */
 export function readEntry(text: string, headed: boolean, opensFile: boolean): Entry {
+  const entry = attempted(() => read(text, headed, opensFile));
+  return isFault(entry) ? unreadEntry(text, entry.fault) : entry;
+}
+
+export const unreadEntry = (text: string, fault: string): Entry => ({
+  text,
+  header: NO_HEADER,
+  details: [],
+  slips: [],
+  fault,
+});
+
+function read(text: string, headed: boolean, opensFile: boolean): Entry {
   const visible = visibleOf(text);
   const slips: Slip[] = [];
   const lines: Line[] = [];

@@ -10,11 +10,14 @@ export interface NumeralReading {
   readonly slip: Pick<Slip, 'slip' | 'readings'> | null;
 }
 
+/** Beyond all that is measured, counted or set, in whatever unit; more digits than that are a slip of the hand. */
+const LARGEST = 1e15;
+
 /** Reads what `numeralLength` found; digits packed by dashes, slashes or points have neither value nor slip. */
 export function readNumeral(typed: string): NumeralReading {
   if (plain.test(typed)) {
     const value = Number(typed);
-    return Number.isFinite(value) ? { value, slip: null } : hole('too-large', []);
+    return value <= LARGEST ? { value, slip: null } : hole('too-large', []);
   }
   if (groupedByPoints.test(typed)) return hole('grouped-digits', [typed.replaceAll('.', '')]);
   if (typed === '?' || packed.test(typed)) return { value: null, slip: null };

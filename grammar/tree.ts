@@ -15,6 +15,8 @@ export interface Entry {
   readonly header: Line;
   readonly details: readonly Line[];
   readonly slips: readonly Slip[];
+  /** The program failed over this text, which then says nothing; what it said of that. */
+  readonly fault?: string;
 }
 
 /** One line without its blanks and comment: the first word and what follows it. */

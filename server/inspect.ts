@@ -1,9 +1,11 @@
 /** The whole program in a few lines: a session's text becomes a tree, a session, values, and findings. */
 import { editDocument, startOf, type Document } from '../grammar/document.ts';
+import { attempted, isFault, type Fault } from '../grammar/fault.ts';
 import { deriveSession, type Derivation } from './derive/derivation.ts';
 import type { Edit, Finding, Subject } from './findings/finding.ts';
 import { findingsOf } from './findings/findings.ts';
-import type { Files } from './session/files.ts';
+import { NO_FILES, type Files } from './session/files.ts';
+import { emptySession, sessionWithout } from './session/lesser-session.ts';
 import { sessionOf, type Session } from './session/session.ts';
 
 export interface Inspection {
@@ -12,28 +14,55 @@ export interface Inspection {
   readonly findings: readonly Finding[];
 }
 
-/** Never fails; what cannot be derived is a hole, and the findings say why. They are looked for when somebody asks. */
+/**
+ * Never fails; what cannot be derived is a hole, and the findings say why. They are looked for when somebody asks. Where
+ * the program itself fails over something, that is a finding as well, and all else is answered.
+ */
 export function inspect(document: Document, files: Files): Inspection {
-  const session = sessionOf(document, files);
-  return new Inspected(session, deriveSession(session, files), files);
+  const read = attempted(() => sessionOf(document, files));
+  const session = isFault(read) ? emptySession(document) : read;
+  const faults = isFault(read) ? [read] : [];
+  return new Inspected(session, derived(session, files, faults), faults, files);
 }
 
+/** What the program fails over is derived as if it were not noted; each such fault is put to the others. */
+function derived(session: Session, files: Files, faults: Fault[]): Subject {
+  for (let left = session; ;) {
+    const derivation = attempted(() => deriveSession(left, files));
+    if (!isFault(derivation))
+      return { session: left, derivation: faults.length === 0 ? derivation : partOf(derivation) };
+    faults.push(derivation);
+    const lesser =
+      derivation.place && faults.length < MOST_FAULTS ? sessionWithout(left, derivation.place) : null;
+    if (!lesser)
+      return { session: left, derivation: partOf(deriveSession(emptySession(session.document), NO_FILES)) };
+    left = lesser;
+  }
+}
+const MOST_FAULTS = 8;
+const partOf = (derivation: Derivation): Derivation => ({ ...derivation, whole: false });
+
 class Inspected implements Inspection {
+  readonly derivation: Derivation;
   private found: readonly Finding[] | null = null;
   readonly #files: Files;
 
   constructor(
     readonly session: Session,
-    readonly derivation: Derivation,
+    private readonly subject: Subject,
+    private readonly faults: readonly Fault[],
     files: Files,
   ) {
+    this.derivation = subject.derivation;
     this.#files = files;
   }
 
   get findings(): readonly Finding[] {
-    const { session, derivation } = this;
-    const mended = (edits: readonly Edit[]) => mendedBy(edits, session, this.#files);
-    return (this.found ??= findingsOf({ session, derivation, mended }));
+    const mended = (edits: readonly Edit[]) => {
+      const subject = attempted(() => mendedBy(edits, this.session, this.#files));
+      return isFault(subject) ? null : subject;
+    };
+    return (this.found ??= findingsOf({ ...this.subject, mended }, this.faults));
   }
 }
 

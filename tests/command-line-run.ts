@@ -14,6 +14,7 @@ interface Circumstances {
   readonly input?: string;
   readonly colours?: boolean;
   readonly width?: number;
+  readonly terminal?: boolean;
 }
 
 export async function tribrach(words: readonly string[], around: Circumstances = {}): Promise<Ran> {
@@ -23,6 +24,7 @@ export async function tribrach(words: readonly string[], around: Circumstances =
     complain: (text) => (complained += text),
     readInput: () => Promise.resolve(new TextEncoder().encode(around.input ?? '')),
     exitWith: (wanted) => (status = wanted),
+    terminal: around.terminal ?? false,
     colours: around.colours ?? false,
     width: around.width ?? 100,
     watched: false,

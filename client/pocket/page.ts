@@ -1,6 +1,8 @@
 /** The pocket page: a session typed or pasted on a phone, and at once what to key, what is wrong, and the verdict. */
 import { openDocument } from '../../grammar/document.ts';
+import { saidBy } from '../../grammar/fault.ts';
 import type { Edit } from '../../server/findings/finding.ts';
+import { faultMessage } from '../../server/findings/program/fault.ts';
 import { inspect, type Inspection } from '../../server/inspect.ts';
 import { isRefusal } from '../../server/quantities/refusal.ts';
 import { cardsHtml } from '../../server/record/card/card-html.ts';
@@ -37,7 +39,19 @@ const files: Files = {
 
 let waiting: ReturnType<typeof setTimeout> | undefined;
 
+/** What cannot be worked out for the text as it is now must not stay for the one before: somebody may key it. */
 function show(): void {
+  try {
+    showInspection();
+  } catch (error) {
+    at('verdict').textContent = 'Not judged.';
+    at('next').textContent = '';
+    at('tab-findings').textContent = 'Findings (not known)';
+    for (const part of ['card', 'findings']) at(part).textContent = faultMessage(saidBy(error));
+  }
+}
+
+function showInspection(): void {
   const inspection = inspect(openDocument(current, text.value), files);
   const { sentence, next } = verdictOf(inspection);
   at('verdict').textContent = sentence ?? '';

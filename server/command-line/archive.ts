@@ -4,11 +4,13 @@ import { dirname, resolve } from 'node:path';
 import { availableParallelism } from 'node:os';
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
 import { openDocument, type Document } from '../../grammar/document.ts';
+import { attempted, isFault, type Fault } from '../../grammar/fault.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
-import { examined, type Examined, type View } from './examine.ts';
+import { examined, untold, type Examined, type View } from './examine.ts';
 import { CannotRun, type Io } from './io.ts';
+import { harmless } from './terminal-text.ts';
 import { contentOf, digestOf, loadAnswers, recorded, saveAnswers, type KeptAnswer } from './kept-answers.ts';
 import { LARGEST_SESSION, readWhole, sessionText } from './read-file.ts';
 
@@ -51,7 +53,11 @@ export async function examineArchive(
     if (io.watched) io.complain(`\r${done} of ${paths.length} sessions`);
   }
   if (io.watched) io.complain('\r\u001b[K');
-  if (stale.length > 0) saveAnswers(folder, key, fresh);
+  const unkept = stale.length > 0 ? saveAnswers(folder, key, fresh) : null;
+  if (unkept !== null && folder !== null)
+    io.complain(
+      `tribrach: answers cannot be kept in ${harmless(folder)} (${unkept}); the next run examines all anew, as with --no-cache\n`,
+    );
   if (reasons.length > 0) throw new CannotRun(reasons.sort());
   return paths.flatMap((path) => fresh.get(path)?.examined ?? []);
 }
@@ -178,7 +184,7 @@ function answerTo({ paths, root, view }: Task): Answer {
     for (const one of opened) {
       // Files of their own for each session. What it draws on is let go before the next: a recording fills the memory.
       const { files, uses } = recorded(diskFiles(root ?? rootFor(dirname(one.path)), '.'));
-      const inspection = inspect(one.document, files);
+      const inspection = attempted(() => inspect(one.document, files));
       const tell = () => answers.push(answerOn(one, inspection, uses));
       if (uses().length > 0) tell();
       else waiting.push(tell);
@@ -187,8 +193,8 @@ function answerTo({ paths, root, view }: Task): Answer {
   }
   return { answers, reasons };
 
-  function answerOn({ path, text }: Opened, inspection: Inspection, uses: () => KeptAnswer['uses']) {
-    const answer = examined(path, inspection, view);
+  function answerOn({ path, text }: Opened, inspection: Inspection | Fault, uses: () => KeptAnswer['uses']) {
+    const answer = isFault(inspection) ? untold(path, inspection, view) : examined(path, inspection, view);
     return { path, text, uses: uses(), examined: answer };
   }
 

@@ -25,7 +25,7 @@ export function register(program: Command, io: Io): void {
     .addOption(new Option('--format <format>', 'how to answer').choices(Object.keys(ANSWERS)).default('text'))
     .action((path: string, options: Options) => {
       const capture = readCapture(path, io);
-      io.print(ANSWERS[options.format](path, capture, io));
+      io.print(ANSWERS[options.format](path, capture, io), options.format);
       if (capture.frames === 0) io.exitWith(1);
     });
 }
@@ -40,7 +40,7 @@ function readCapture(path: string, io: Io): Capture {
     every: 16,
     told: () => `${Math.round(read / 1_000_000)} of ${Math.round(size / 1_000_000)} MB`,
   });
-  for (const piece of pieces(descriptor)) {
+  for (const piece of pieces(descriptor, path)) {
     reader.push(piece);
     read += piece.length;
     progress.step();

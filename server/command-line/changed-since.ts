@@ -31,8 +31,15 @@ export function changedSince(revision: string, paths: readonly string[], root: s
 function changedFiles(revision: string): { readonly top: string; readonly changed: ReadonlySet<string> } {
   if (revision.startsWith('-')) throw new CannotRun([`${revision} is no git revision`]);
   try {
+    // A monitor of files is a program that the repository names; it is not needed here.
     const git = (...words: string[]) =>
-      execFileSync('git', words, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 30 });
+      execFileSync('git', ['-c', 'core.fsmonitor=false', ...words], {
+        encoding: 'utf8',
+        stdio: ['ignore', 'pipe', 'pipe'],
+        maxBuffer: 1 << 30,
+      });
+    // What is no revision would be taken for a path, and git's answer to that helps nobody.
+    git('rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`);
     const top = realpathSync(git('rev-parse', '--show-toplevel').replace(/\r?\n$/, ''));
     const names = [
       ...git('diff', ...EVERY_NAME, '-z', revision, '--').split('\0'),
@@ -43,13 +50,26 @@ function changedFiles(revision: string): { readonly top: string; readonly change
     const said =
       typeof error === 'object' && error !== null && 'stderr' in error ? String(error.stderr).trim() : '';
     throw new CannotRun([
-      `git cannot say what changed since ${revision}: ${said.split('\n')[0] || 'git could not be run'}`,
+      `git cannot say what changed since ${revision}: ${said.split('\n')[0] || reasonWithout(error)}`,
     ]);
   }
 }
 
+/** git says nothing about a name that it does not know as a revision. */
+const reasonWithout = (error: unknown) =>
+  typeof error === 'object' && error !== null && 'status' in error && error.status !== null
+    ? 'there is no such revision of the whole repository here'
+    : 'git could not be run';
+
 /** Whatever somebody has configured for looking at differences. */
-const EVERY_NAME = ['--name-only', '--no-renames', '--no-relative', '--ignore-submodules=none'];
+const EVERY_NAME = [
+  '--no-ext-diff',
+  '--no-textconv',
+  '--name-only',
+  '--no-renames',
+  '--no-relative',
+  '--ignore-submodules=none',
+];
 
 const isBelow = (path: string, folder: string) => path === folder || path.startsWith(join(folder, sep));
 

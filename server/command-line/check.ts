@@ -68,7 +68,7 @@ export function register(program: Command, io: Io): void {
 
 async function run(paths: readonly string[], options: Options, io: Io): Promise<void> {
   const examined = await examineAll(paths, options, io);
-  io.print(ANSWERS[options.format](examined));
+  io.print(ANSWERS[options.format](examined), options.format === 'text' ? 'text' : 'json');
   const counted = SEVERITIES.slice(0, SEVERITIES.indexOf(options.severity) + 1);
   if (examined.some(({ counts }) => counted.some((severity) => counts[severity] > 0))) io.exitWith(1);
   const missing = examined.flatMap(({ path, shortfalls }) =>

@@ -22,6 +22,8 @@ const ANSWERS = {
   json: (title: string, comparison: Comparison) => `${JSON.stringify({ title, ...comparison }, null, 2)}\n`,
 } satisfies Record<string, (title: string, comparison: Comparison) => string>;
 
+const kindOf = ({ format }: Options) => (format === 'json' ? 'json' : 'text');
+
 const harmlessLines = (text: string) => text.split('\n').map(harmless).join('\n');
 
 export function register(program: Command, io: Io): void {
@@ -46,10 +48,10 @@ async function run(paths: readonly string[], options: Options, io: Io): Promise<
     await versionAt(now, now, options, io),
   );
   if (isSame(comparison)) {
-    if (options.format === 'json') io.print(ANSWERS.json(`${old} → ${now}`, comparison));
+    if (options.format === 'json') io.print(ANSWERS.json(`${old} → ${now}`, comparison), 'json');
     return;
   }
-  io.print(ANSWERS[options.format](`${old} → ${now}`, comparison));
+  io.print(ANSWERS[options.format](`${old} → ${now}`, comparison), kindOf(options));
   io.exitWith(1);
 }
 
@@ -74,7 +76,7 @@ async function forGit(words: readonly string[], options: Options, io: Io): Promi
   );
   const title = renamed === undefined ? path : `${path} → ${renamed}`;
   const answer = ANSWERS[options.format](title, comparison);
-  io.print(answer === '' ? `${harmless(title)}: the text changed, no result did\n` : answer);
+  io.print(answer === '' ? `${harmless(title)}: the text changed, no result did\n` : answer, kindOf(options));
 }
 
 async function versionAt(file: string, path: string, { root }: Options, io: Io): Promise<Inspection> {

@@ -13,12 +13,14 @@ import {
 import { isHole, type Value } from '../quantities/value.ts';
 import { onGround } from '../record/card/on-ground.ts';
 import type { Io } from './io.ts';
-import { shownPath, type Inspected } from './sessions.ts';
+import { partOf, shownPath, type Inspected } from './sessions.ts';
 import { harmless, wrapped } from './terminal-text.ts';
 
 /** @param only the id of a value, or of what stands above several; all where it is empty */
 export function valuesText(inspected: readonly Inspected[], io: Io, only: string): string {
-  return inspected.map((session) => sessionText(session, io, only)).join('\n');
+  return inspected
+    .map((session) => partOf(session.path, io, () => sessionText(session, io, only)))
+    .join('\n');
 }
 
 function sessionText({ path, derivation }: Inspected, io: Io, only: string): string {

@@ -7,7 +7,7 @@ import { tellPlace } from '../session/where.ts';
 import { valuesJson } from '../record/machine/values-json.ts';
 import { valuesText } from './derive-text.ts';
 import { CannotRun, type Io } from './io.ts';
-import { inspectSessions, type Inspected, type SessionOptions } from './sessions.ts';
+import { inspectSessions, tellFaults, type Inspected, type SessionOptions } from './sessions.ts';
 import { harmless } from './terminal-text.ts';
 
 interface Options extends SessionOptions {
@@ -42,7 +42,9 @@ async function run(paths: readonly string[], options: Options, io: Io): Promise<
   const asked = explain ?? only;
   if (!found && asked !== '')
     throw new CannotRun([`no value is called ${asked}; tribrach derive lists them all`]);
-  io.print(explain === undefined ? ANSWERS[format](inspected, io, only) : story(explain, inspected));
+  tellFaults(inspected, io);
+  if (explain === undefined) io.print(ANSWERS[format](inspected, io, only), format);
+  else io.print(story(explain, inspected));
 }
 
 /** The story of a value in each session that has it. */

@@ -1,9 +1,10 @@
 /** Files that a session names, read from disk and only below its root. */
 import { existsSync, realpathSync, statSync } from 'node:fs';
-import { dirname, join, relative, isAbsolute, resolve } from 'node:path';
+import { dirname, join, relative, resolve } from 'node:path';
 import { openDocument, type Document } from '../../grammar/document.ts';
 import { isRefusal, refuse, type Refusal } from '../quantities/refusal.ts';
 import type { Files } from '../session/files.ts';
+import { isOutside, outside, refusedByForm } from './path-form.ts';
 import {
   LARGEST_EVIDENCE,
   LARGEST_SESSION,
@@ -37,7 +38,7 @@ export function diskFiles(root: string, from: string): Files {
     largest: number,
     make: (bytes: Uint8Array) => Thing | Refusal,
   ): Thing | Refusal {
-    const target = within(root, resolve(from, path));
+    const target = within(root, from, path);
     if (isRefusal(target)) return target;
     const before = known.get(path);
     if (before && before.version === versionOf(target)) return before.thing;
@@ -52,10 +53,10 @@ export function diskFiles(root: string, from: string): Files {
 /** The same files piece by piece, for those who read a long one once: nothing of it is kept. */
 export function diskChunks(root: string, from: string): (path: string) => Iterable<Uint8Array> | Refusal {
   return (path) => {
-    const target = within(root, resolve(from, path));
+    const target = within(root, from, path);
     if (isRefusal(target)) return target;
     const opened = openRegular(target);
-    return isRefusal(opened) ? opened : pieces(opened);
+    return isRefusal(opened) ? opened : pieces(opened, path);
   };
 }
 
@@ -72,14 +73,13 @@ export function rootOf(folder: string): string {
   }
 }
 
-/** Where a path really leads, when that is below the root. */
-function within(root: string, path: string): string | Refusal {
+/** Where a path really leads, when that is below the root; what its form refuses is never looked for. */
+function within(root: string, from: string, path: string): string | Refusal {
+  const refused = refusedByForm(path, from, root, process.platform);
+  if (refused !== null) return refuse(refused);
   try {
-    const real = realpathSync(path);
-    const below = relative(realpathSync(root), real);
-    if (below === '..' || below.startsWith('../') || below.startsWith('..\\') || isAbsolute(below))
-      return refuse(`it lies outside ${root}; --root FOLDER lets a session read further`);
-    return real;
+    const real = realpathSync(resolve(from, path));
+    return isOutside(relative(realpathSync(root), real)) ? refuse(outside(root)) : real;
   } catch (error) {
     return refuse(reasonOf(error));
   }

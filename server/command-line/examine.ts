@@ -1,12 +1,16 @@
 /** One session examined: just what the answer asked for needs, so that an archive never stands in memory whole. */
 import { openDocument } from '../../grammar/document.ts';
+import { attempted, isFault, type Fault } from '../../grammar/fault.ts';
 import type { RequiredProof } from '../derive/trust/trust.ts';
+import { faultMessage, faultSaying, PROGRAM_FAULT } from '../findings/program/fault.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { findingsJson, type FindingsJson } from '../record/machine/findings-json.ts';
-import { sarifResults } from '../record/machine/findings-sarif.ts';
+import { sarifOfFault, sarifResults } from '../record/machine/findings-sarif.ts';
 import { shortfalls } from '../record/verdict.ts';
 import type { Files } from '../session/files.ts';
 import { countsOf, findingsText, type SeverityCounts } from './check-text.ts';
+import { shownPath } from './sessions.ts';
+import { harmless } from './terminal-text.ts';
 
 /** How the answer is to look, and what is asked of it. */
 export interface View {
@@ -27,11 +31,18 @@ export interface Examined {
   readonly sarif: readonly object[];
 }
 
+/** What cannot even be told is one error, so that the other sessions of a folder are answered. */
 export function examine(path: string, text: string, files: Files, view: View): Examined {
-  return examined(path, inspect(openDocument(path, text), files), view);
+  const inspection = attempted(() => inspect(openDocument(path, text), files));
+  return isFault(inspection) ? untold(path, inspection, view) : examined(path, inspection, view);
 }
 
 export function examined(path: string, inspection: Inspection, view: View): Examined {
+  const told = attempted(() => toldOf(path, inspection, view));
+  return isFault(told) ? untold(path, told, view) : told;
+}
+
+function toldOf(path: string, inspection: Inspection, view: View): Examined {
   const inspected = Object.assign(inspection, { path });
   return {
     path,
@@ -40,5 +51,32 @@ export function examined(path: string, inspection: Inspection, view: View): Exam
     text: view.format === 'text' ? findingsText(inspected, view) : '',
     json: view.format === 'json' ? findingsJson(inspected) : null,
     sarif: view.format === 'sarif' ? sarifResults(inspected) : [],
+  };
+}
+
+/** The answer on a session that the program failed over, made without the rooms that may have failed. */
+export function untold(path: string, { fault }: Fault, { format, require }: View): Examined {
+  const message = faultMessage(fault);
+  const start = { line: 1, column: 1, endLine: 1, endColumn: 1 };
+  const finding = {
+    code: PROGRAM_FAULT,
+    severity: 'error',
+    ...faultSaying(fault),
+    message,
+    related: [],
+    fixes: [],
+    ...start,
+  };
+  const shown = harmless(shownPath(path));
+  return {
+    path,
+    counts: { error: 1, warning: 0, information: 0, hint: 0 },
+    shortfalls: require ? ['the day is not judged'] : [],
+    text:
+      format === 'text'
+        ? `${shown}:1:1 error ${PROGRAM_FAULT}\n  ${harmless(message)}\n\n${shown}: 1 error\n`
+        : '',
+    json: format === 'json' ? { files: [{ path, findings: [finding] }] } : null,
+    sarif: format === 'sarif' ? [sarifOfFault(path, message)] : [],
   };
 }

@@ -2,7 +2,7 @@
 import type { Command } from 'commander';
 import { format } from '../../grammar/printer.ts';
 import { CannotRun, type Io } from './io.ts';
-import { replaceFile } from './replace-file.ts';
+import { replaceFile } from './writing.ts';
 import { sessionPaths, STANDARD_INPUT } from './session-paths.ts';
 import { readTexts, shownPath } from './sessions.ts';
 
@@ -34,5 +34,5 @@ async function run(paths: readonly string[], { write, check }: Options, io: Io):
       throw new CannotRun(['standard input cannot be written back; leave out --write']);
     for (const { path, formatted } of changed) replaceFile(path, formatted);
     io.print(changed.map(({ path }) => `${path} formatted\n`).join(''));
-  } else io.print(results.map(({ formatted }) => formatted).join(''));
+  } else io.print(results.map(({ formatted }) => formatted).join(''), 'file');
 }

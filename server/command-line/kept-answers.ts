@@ -1,10 +1,13 @@
 /** Answers of earlier runs, kept by the content of everything that they rest on; the file may be deleted at any time. */
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { SEVERITIES } from '../findings/finding.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import type { Files } from '../session/files.ts';
 import type { Examined } from './examine.ts';
+import { reasonOf } from './read-file.ts';
+import { putBeside } from './writing.ts';
 
 /** What one session's answer rests on: its own text, and each file that was asked for, as it was then. */
 export interface KeptAnswer {
@@ -21,26 +24,49 @@ export const digestOf = (content: Uint8Array | string) =>
 export function loadAnswers(folder: string | null, key: string): KeptAnswers {
   if (folder === null) return new Map();
   try {
-    const data: unknown = JSON.parse(readFileSync(fileOf(folder, key), 'utf8'));
-    return Array.isArray(data) ? new Map(data as [string, KeptAnswer][]) : new Map();
+    const [digest = '', body = ''] = readFileSync(fileOf(folder, key), 'utf8').split(/\n(.*)/s);
+    // A file that was cut, or that somebody else wrote, is no answer.
+    const data: unknown = digest === digestOf(body) ? JSON.parse(body) : null;
+    return new Map(Array.isArray(data) ? data.filter(isKept) : []);
   } catch {
     return new Map();
   }
 }
 
-/** Whole or not at all; a folder that cannot be written to only makes the next run slower. */
-export function saveAnswers(folder: string | null, key: string, answers: KeptAnswers): void {
-  if (folder === null) return;
-  const file = fileOf(folder, key);
-  const beside = `${file}.${process.pid}`;
+/** Whole or not at all; null, or why they cannot be kept, which only makes the next run slower. */
+export function saveAnswers(folder: string | null, key: string, answers: KeptAnswers): string | null {
+  if (folder === null) return null;
+  const body = JSON.stringify([...answers]);
   try {
     mkdirSync(folder, { recursive: true });
-    writeFileSync(beside, JSON.stringify([...answers]));
-    renameSync(beside, file);
-  } catch {
-    rmSync(beside, { force: true });
+    putBeside(fileOf(folder, key), `${digestOf(body)}\n${body}`, 0o600);
+    return null;
+  } catch (error) {
+    return reasonOf(error);
   }
 }
+
+function isKept(pair: unknown): pair is [string, KeptAnswer] {
+  if (!Array.isArray(pair) || typeof pair[0] !== 'string') return false;
+  const { text, uses, examined } = recordIn(pair[1]);
+  const { path, counts, shortfalls, text: told, sarif } = recordIn(examined);
+  const isPair = (use: unknown) => isTexts(use) && use.length === 2;
+  return (
+    typeof text === 'string' &&
+    Array.isArray(uses) &&
+    uses.every(isPair) &&
+    path === pair[0] &&
+    SEVERITIES.every((severity) => Number.isInteger(recordIn(counts)[severity])) &&
+    isTexts(shortfalls) &&
+    typeof told === 'string' &&
+    Array.isArray(sarif)
+  );
+}
+
+const isTexts = (list: unknown): list is string[] =>
+  Array.isArray(list) && list.every((one) => typeof one === 'string');
+const recordIn = (value: unknown): Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null ? (value as Readonly<Record<string, unknown>>) : {};
 
 const fileOf = (folder: string, key: string) => join(folder, `check-${digestOf(key)}.json`);
 

@@ -1,6 +1,6 @@
 /** The program `tribrach`: connects the commands with this process. */
 import { homedir } from 'node:os';
-import { join } from 'node:path';
+import { isAbsolute, join } from 'node:path';
 import { isArchiveThread, serveArchive } from './archive.ts';
 import { isTableThread, serveTables } from './table-thread.ts';
 import { runCommand } from './program.ts';
@@ -27,11 +27,28 @@ const io: Io = {
     process.exitCode = status;
   },
   colours: Boolean(process.stdout.isTTY) && !process.env['NO_COLOR'] && process.env['TERM'] !== 'dumb',
+  terminal: Boolean(process.stdout.isTTY),
   width: process.stdout.isTTY ? Math.max(40, Math.min(WIDEST, process.stdout.columns)) : WIDEST,
   watched: Boolean(process.stderr.isTTY),
   program: process.argv[1] ?? null,
-  cache: join(process.env['XDG_CACHE_HOME'] || join(homedir(), '.cache'), 'tribrach'),
+  cache: cacheFolder(),
 };
+
+/** Below an absolute path only, so that nothing is ever kept where somebody happens to be; else nowhere. */
+function cacheFolder(): string | null {
+  const wanted = [process.env['XDG_CACHE_HOME'] ?? '', join(home(), '.cache')];
+  const folder = wanted.find((path) => isAbsolute(path));
+  return folder === undefined ? null : join(folder, 'tribrach');
+}
+
+/** A system may know of no home. */
+function home(): string {
+  try {
+    return homedir();
+  } catch {
+    return '';
+  }
+}
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   // Whoever reads has seen enough, as in `tribrach check | head`.

@@ -7,7 +7,7 @@ import { marksFile, registerMark } from '../record/notes/marks-file.ts';
 import { CannotRun, type Io } from './io.ts';
 import { LARGEST_EVIDENCE, readWhole, sessionText } from './read-file.ts';
 import { requireDay } from './sessions.ts';
-import { writeNewFile } from './write-new.ts';
+import { writeNewFile } from './writing.ts';
 
 interface Options {
   readonly out?: string;
@@ -68,7 +68,7 @@ function run(path: string, options: Options, io: Io): void {
   });
   for (const { sentence, line } of extract.problems)
     io.complain(`tribrach: ${path}${line === undefined ? '' : `:${line}`}: ${sentence}\n`);
-  if (options.out === undefined) return io.print(text);
+  if (options.out === undefined) return io.print(text, 'file');
   writeNewFile(options.out, text);
   io.print(
     `${options.out} is written, with ${extract.marks.length} marks. See what it still asks for: tribrach check ${options.out}\n`,

@@ -7,18 +7,17 @@ import {
   fsyncSync,
   linkSync,
   mkdirSync,
-  mkdtempSync,
   openSync,
-  realpathSync,
   renameSync,
   rmSync,
   statSync,
   writeSync,
 } from 'node:fs';
-import { basename, dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { FileText } from '../record/file-text.ts';
 import { CannotRun } from './io.ts';
 import { reasonOf } from './read-file.ts';
+import { clearLeftovers, freshName, reasonToKeep } from './writing.ts';
 
 export interface NewFile {
   readonly name: string;
@@ -40,10 +39,9 @@ export interface NewFolder {
 
 const WORTH_WRITING = 1 << 16;
 
-/** @param inputs files that were read and must never be replaced */
-export function newFolder(path: string, inputs: readonly string[], force: boolean): NewFolder {
+/** @param evidence files that were read, or that the session names, and that must never be replaced */
+export function newFolder(path: string, evidence: readonly string[], force: boolean): NewFolder {
   const target = resolve(path);
-  const read = new Set(inputs.map(realOf));
   const existed = isFolder(target);
   const beside = made(target);
   const files = new Map<string, { readonly descriptor: number; readonly text: FileText }>();
@@ -55,11 +53,9 @@ export function newFolder(path: string, inputs: readonly string[], force: boolea
   };
   return {
     file(name) {
-      const place = join(target, name);
-      if (read.has(realOf(place)))
-        throw new CannotRun([`${join(path, name)} was read for this; it is never replaced`]);
-      if (!force && existsSync(place))
-        throw new CannotRun([`${join(path, name)} is there already; --force replaces it`]);
+      const there = statSync(join(target, name), { throwIfNoEntry: false });
+      const reason = there ? reasonToKeep(join(target, name), there, { evidence, force }) : null;
+      if (reason !== null) throw new CannotRun([`cannot write ${join(path, name)}: ${reason}`]);
       const file = guarded(path, () => ({
         descriptor: openSync(join(beside, name), 'wx'),
         text: new FileText(),
@@ -102,21 +98,25 @@ export function newFolder(path: string, inputs: readonly string[], force: boolea
 function made(target: string): string {
   return guarded(target, () => {
     mkdirSync(dirname(target), { recursive: true });
-    const folder = mkdtempSync(join(dirname(target), `.${basename(target)}.`));
+    clearLeftovers(dirname(target));
+    const folder = join(dirname(target), freshName());
+    mkdirSync(folder);
     chmodSync(folder, 0o777 & ~process.umask());
     return folder;
   });
 }
 
 function isFolder(target: string): boolean {
-  if (!existsSync(target)) return false;
-  if (!statSync(target).isDirectory()) throw new CannotRun([`${target} is there already and is no folder`]);
+  const stats = guarded(target, () => statSync(target, { throwIfNoEntry: false }));
+  if (!stats) return false;
+  if (!stats.isDirectory()) throw new CannotRun([`${target} is there already and is no folder`]);
   return true;
 }
 
 /** Files that are replaced stay where they are until the new one takes their place in one step; should any move fail, they come back. */
 function moveInto(beside: string, target: string, names: readonly string[]): void {
-  const aside = mkdtempSync(join(beside, '.old.'));
+  const aside = join(beside, freshName());
+  mkdirSync(aside);
   const moved: string[] = [];
   try {
     for (const name of names) {
@@ -138,15 +138,6 @@ function keepAside(path: string, aside: string): void {
     linkSync(path, aside);
   } catch {
     copyFileSync(path, aside);
-  }
-}
-
-/** A place that links lead to is the place itself. */
-function realOf(path: string): string {
-  try {
-    return realpathSync(path);
-  } catch {
-    return resolve(path);
   }
 }
 

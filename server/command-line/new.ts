@@ -4,7 +4,7 @@ import { newSession } from '../record/notes/new-session.ts';
 import type { Io } from './io.ts';
 import { STANDARD_INPUT } from './session-paths.ts';
 import { requireDay } from './sessions.ts';
-import { writeNewFile } from './write-new.ts';
+import { writeNewFile } from './writing.ts';
 
 export function register(program: Command, io: Io): void {
   program
@@ -16,7 +16,7 @@ export function register(program: Command, io: Io): void {
     .action((path: string, { date, name }: { date?: string; name?: string }) => {
       requireDay(date);
       const text = newSession(date ?? null, name ?? null);
-      if (path === STANDARD_INPUT) return io.print(text);
+      if (path === STANDARD_INPUT) return io.print(text, 'file');
       writeNewFile(path, text);
       io.print(
         `${path} is written. Answer its questions from the top down, then run: tribrach check ${path}\n`,

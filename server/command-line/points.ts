@@ -7,6 +7,7 @@ import { openDocument } from '../../grammar/document.ts';
 import type { PointSet } from '../derive/points/points.ts';
 import { FLAW_CLASSES, pointClassInWords } from '../derive/repair/flaws.ts';
 import type { RepairedPoint } from '../derive/repair/row.ts';
+import { PROGRAM_FAULT } from '../findings/program/fault.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal, type Refusal } from '../quantities/refusal.ts';
 import { isHole } from '../quantities/value.ts';
@@ -30,6 +31,7 @@ import { newFolder, type NewFile, type NewFolder } from './new-folder.ts';
 import { progressOf } from './progress.ts';
 import { STANDARD_INPUT } from './session-paths.ts';
 import { readTexts, requireFolder } from './sessions.ts';
+import { evidenceOf } from './writing.ts';
 import { tableWriter, type TableWriter } from './table-thread.ts';
 
 interface Options {
@@ -75,9 +77,11 @@ async function run(path: string, options: Options, io: Io): Promise<void> {
     ...diskFiles(root, '.'),
     chunks: (file) => watched(chunks(file), file, reading),
   });
-  const { points } = inspection.derivation;
+  const { points, whole } = inspection.derivation;
+  if (!whole)
+    throw new CannotRun([`points are not judged while ${PROGRAM_FAULT} stands; see tribrach check ${path}`]);
   if (points.length === 0) throw new CannotRun([`${path} names no points`]);
-  const inputs = [read.path, ...points.flatMap((set) => (set.path === null ? [] : [set.path]))];
+  const inputs = [read.path, ...evidenceOf(inspection.session)];
   const folder = options.out === undefined ? null : newFolder(options.out, inputs, options.force ?? false);
   const tables = tableWriter(io.program);
   try {

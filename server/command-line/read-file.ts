@@ -1,5 +1,6 @@
 /** Reads whole regular files, and says in a sentence why one cannot be read. */
 import { closeSync, constants, fstatSync, openSync, readSync, type Stats } from 'node:fs';
+import { CannotRun } from './io.ts';
 import { refuse, type Refusal } from '../quantities/refusal.ts';
 
 /** Sessions are notes: a file beyond this is not one. */
@@ -58,11 +59,11 @@ export function openRegular(path: string): number | Refusal {
 }
 
 /** What is read from a descriptor, piece by piece; it is closed when the last piece has been taken, or whoever takes them stops. */
-export function* pieces(descriptor: number): Generator<Uint8Array> {
+export function* pieces(descriptor: number, name: string): Generator<Uint8Array> {
   const piece = new Uint8Array(PIECE);
   try {
     for (;;) {
-      const count = readSync(descriptor, piece, 0, PIECE, null);
+      const count = readPiece(descriptor, piece, name);
       if (count === 0) return;
       yield piece.subarray(0, count);
     }
@@ -71,6 +72,14 @@ export function* pieces(descriptor: number): Generator<Uint8Array> {
   }
 }
 const PIECE = 1 << 16;
+
+function readPiece(descriptor: number, piece: Uint8Array, name: string): number {
+  try {
+    return readSync(descriptor, piece, 0, PIECE, null);
+  } catch (error) {
+    throw new CannotRun([`cannot read ${name}: ${reasonOf(error)}`]);
+  }
+}
 
 /** The text of a session file, byte order mark included. */
 export function sessionText(bytes: Uint8Array): string | Refusal {
@@ -125,5 +134,10 @@ const REASONS: Readonly<Record<string, string>> = {
   ENXIO: 'it is no ordinary file',
   EFBIG: 'it grows larger than a file may be here',
   ENOSPC: 'there is no room left on the disk',
+  EIO: 'the disk cannot be read there',
+  EMFILE: 'too many files are open',
+  EBUSY: 'it is in use',
+  EINVAL: 'it cannot be read as a file',
+  EEXIST: 'something of that name is there already',
   EROFS: 'the disk can only be read',
 };

@@ -1,7 +1,9 @@
 /** Opens and inspects the sessions that a command line names; all of them, or none with the reasons. */
 import { dirname } from 'node:path';
 import { statSync } from 'node:fs';
+import { attempted, isFault } from '../../grammar/fault.ts';
 import { openDocument } from '../../grammar/document.ts';
+import { faultMessage, PROGRAM_FAULT } from '../findings/program/fault.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { isRefusal } from '../quantities/refusal.ts';
 import type { Files } from '../session/files.ts';
@@ -9,6 +11,7 @@ import { isDay } from '../record/notes/new-session.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { CannotRun, type Io } from './io.ts';
 import { LARGEST_SESSION, readWhole, reasonOf, sessionText } from './read-file.ts';
+import { harmless } from './terminal-text.ts';
 import { sessionPaths, STANDARD_INPUT } from './session-paths.ts';
 
 export interface SessionOptions {
@@ -34,6 +37,24 @@ export async function inspectSessions(
     shared.set(limit, files);
     return Object.assign(inspect(openDocument(path, text), files), { path });
   });
+}
+
+/** Tells of each session that the program failed over a part of, which the answer then lacks; exit status 1. */
+export function tellFaults(sessions: readonly Inspected[], io: Io): void {
+  for (const { path, session, derivation, findings } of sessions) {
+    if (derivation.whole && !session.remarks.some(({ about }) => about === 'fault')) continue;
+    for (const { message } of findings.filter(({ code }) => code === PROGRAM_FAULT))
+      io.complain(`tribrach: ${shownPath(path)}: ${message}\n`);
+    io.exitWith(1);
+  }
+}
+
+/** A part of an answer, or the sentence that it cannot be given; exit status 1 where it cannot. */
+export function partOf(path: string, io: Io, work: () => string): string {
+  const part = attempted(work);
+  if (!isFault(part)) return part;
+  io.exitWith(1);
+  return `${harmless(shownPath(path))}: ${harmless(faultMessage(part.fault))}\n`;
 }
 
 export interface SessionText {

@@ -3,7 +3,14 @@ import type { Command } from 'commander';
 import picocolors from 'picocolors';
 import { CAUTIONS, keyCard, type KeyCard, type KeyLine } from '../record/card/key-card.ts';
 import { CannotRun, type Io } from './io.ts';
-import { inspectSessions, shownPath, type Inspected, type SessionOptions } from './sessions.ts';
+import {
+  inspectSessions,
+  partOf,
+  shownPath,
+  tellFaults,
+  type Inspected,
+  type SessionOptions,
+} from './sessions.ts';
 import { counted, harmless, wrapped } from './terminal-text.ts';
 
 export function register(program: Command, io: Io): void {
@@ -16,16 +23,24 @@ export function register(program: Command, io: Io): void {
 }
 
 async function run(paths: readonly string[], options: SessionOptions, io: Io): Promise<void> {
-  const cards = (await inspectSessions(paths, options, io)).flatMap((inspected) =>
-    [...inspected.derivation.setups.values()].map((setup) => ({
-      inspected,
-      card: keyCard(setup, inspected),
-    })),
+  const sessions = await inspectSessions(paths, options, io);
+  const texts = sessions.flatMap((inspected) =>
+    [...inspected.session.setups.keys()].map((name) =>
+      partOf(inspected.path, io, () => setupText(name, inspected, io)),
+    ),
   );
-  if (cards.length === 0) throw new CannotRun(['there is no setup to tell a receiver about']);
-  const texts = cards.map(({ inspected, card }) => cardText(card, inspected, io));
+  if (texts.length === 0) throw new CannotRun(['there is no setup to tell a receiver about']);
   io.print(`${[...texts, wrapped(CAUTIONS, io.width)].join('\n')}\n`);
-  if (cards.some(({ card }) => card.lines.some(({ value }) => value === null))) io.exitWith(1);
+  tellFaults(sessions, io);
+}
+
+/** What is to be keyed at a setup, or that this cannot be said. */
+function setupText(name: string, inspected: Inspected, io: Io): string {
+  const setup = inspected.derivation.setups.get(name);
+  if (!setup) throw new Error(`the setup ${name} was left out`);
+  const card = keyCard(setup, inspected);
+  if (card.lines.some(({ value }) => value === null)) io.exitWith(1);
+  return cardText(card, inspected, io);
 }
 
 function cardText(card: KeyCard, { path, findings }: Inspected, io: Io): string {

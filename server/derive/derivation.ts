@@ -33,6 +33,8 @@ export interface Derivation {
   readonly link: LinkValues;
   /** Who reviewed it, and whether it has changed since. */
   readonly reviews: readonly ReviewValues[];
+  /** False where the program failed over a part of the session, which is then left out. */
+  readonly whole: boolean;
 }
 
 export function deriveSession(session: Session, files: Files): Derivation {
@@ -56,7 +58,7 @@ export function deriveSession(session: Session, files: Files): Derivation {
   const points = pointSets(session, frame, surfaces, times, files);
   const link = linkValues(session, checks, points, setups);
   const reviews = reviewValues(session, files);
-  return { frame, geoid, marks, setups, antennas, checks, points, link, reviews };
+  return { frame, geoid, marks, setups, antennas, checks, points, link, reviews, whole: true };
 }
 
 const markTable = tableBy<MarkValues>(({ mark }) => mark.name);

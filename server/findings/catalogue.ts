@@ -60,6 +60,7 @@ import { positionGroundScale } from './position/ground-scale.ts';
 import { positionOutOfArea } from './position/out-of-area.ts';
 import { positionSwapped } from './position/swapped.ts';
 import { positionTransformationAccuracy } from './position/transformation-accuracy.ts';
+import { programFaults } from './program/fault.ts';
 import { radioEndsDiffer } from './radio/ends-differ.ts';
 import { radioOverload } from './radio/overload.ts';
 import { radioRange } from './radio/range.ts';
@@ -208,4 +209,5 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   syntaxUnknownName,
   syntaxDuplicateName,
   syntaxUnreadableFile,
+  programFaults,
 ];

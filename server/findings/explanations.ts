@@ -437,6 +437,14 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Prove the base by checks on a second mark in the grid: the transformation cancels between marks and checks in one grid. Or name a better transformation, where one is published for the area (`datum … by …`).',
   },
+  'program/fault': {
+    means:
+      'The program itself failed over a part of this session. No session is known that brings it about: it is a mistake in Tribrach and not in the notes.',
+    hurts:
+      'What rests on that part is neither computed nor judged, so the day must not be taken for proved. Everything else is answered as usual.',
+    remedy:
+      'Keep the file as it is, and report the sentence with the lines that it stands at. Until it is mended, work out by hand what rests on that part; often a figure nearby is far from anything that can be measured.',
+  },
   'radio/ends-differ': {
     means:
       'A setting that must be the same at both ends of the radio link is noted differently for base and rover, or for one of them only.',
@@ -686,7 +694,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'time/order': {
     means:
-      'A time lies before another one that it must follow: a setup ends before it starts, a recording is read backwards, a review is older than its day. A reading, keyed value, check or event noted below a later one is a hint.',
+      'A time lies before another one that it must follow: a setup ends before it starts, a recording is read backwards, a review is older than its day. A setup that stands for more than two weeks most likely ends at a wrong date. A reading, keyed value, check or event noted below a later one is a hint.',
     hurts:
       'What was keyed when, which check closes which stretch, and whether a reading was taken before or after a disturbance all follow from the times. One wrong hour moves a check into another stretch.',
     remedy: 'Read the times again. Past midnight, write the date before the time: `until 2026-05-20 01:40`.',

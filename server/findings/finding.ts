@@ -1,8 +1,10 @@
 /** What a finding is, and what a kind of finding must be able to do: find evidence, tell it, and where possible mend it. */
+import { attempted, isFault } from '../../grammar/fault.ts';
 import type { Place } from '../../grammar/tree.ts';
 import { unitNamed } from '../../grammar/units.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { Session } from '../session/session.ts';
+import { programFault } from './program/fault.ts';
 import { sayingOf, type Sayable, type Saying } from './saying.ts';
 import { short } from './words.ts';
 
@@ -95,24 +97,33 @@ export function kind<Evidence extends { readonly place: Place }>(of: FindingKind
     report: (subject) => {
       const found = of.find(subject);
       return found.map((evidence) => {
-        const told = of.tell(evidence, subject);
-        const { headline, effect, action } = sayingOf(told);
-        return {
-          code: of.code,
-          severity: told.severity,
-          headline,
-          effect,
-          action,
-          place: evidence.place,
-          untilExplained: told.untilExplained,
-          rests: told.rests,
-          causes: told.causes,
-          follows: told.follows,
-          past: told.past,
-          fixes: of.mend?.(evidence, subject) ?? [],
-        };
+        const reported = attempted(() => reportedBy(of, evidence, subject), evidence.place);
+        return isFault(reported) ? programFault(reported, subject) : reported;
       });
     },
+  };
+}
+
+function reportedBy<Evidence extends { readonly place: Place }>(
+  of: FindingKind<Evidence>,
+  evidence: Evidence,
+  subject: Subject,
+): Reported {
+  const told = of.tell(evidence, subject);
+  const { headline, effect, action } = sayingOf(told);
+  return {
+    code: of.code,
+    severity: told.severity,
+    headline,
+    effect,
+    action,
+    place: evidence.place,
+    untilExplained: told.untilExplained,
+    rests: told.rests,
+    causes: told.causes,
+    follows: told.follows,
+    past: told.past,
+    fixes: of.mend?.(evidence, subject) ?? [],
   };
 }
 

@@ -1,18 +1,70 @@
 /** All findings of a session: one root a cause, what follows from it hung underneath. */
 import { startOf } from '../../grammar/document.ts';
+import { attempted, isFault, type Fault } from '../../grammar/fault.ts';
+import type { Entry } from '../../grammar/tree.ts';
 import type { Session } from '../session/session.ts';
 import { CATALOGUE } from './catalogue.ts';
 import type { Finding, Related, Reported, Subject } from './finding.ts';
+import { PROGRAM_FAULT, programFault } from './program/fault.ts';
 import { inOneText, joined, type Saying } from './saying.ts';
 import { leftWhenMended } from './mending.ts';
 import { settled } from './settled.ts';
-import { unreadBy } from './unread.ts';
+import { lineAt, unreadBy } from './unread.ts';
 
-export function findingsOf(subject: Subject): Finding[] {
-  const reported: Reported[] = [];
-  for (const kind of CATALOGUE)
-    for (const finding of kind.report(subject)) reported.push(withUnread(settled(finding, subject)));
-  return inTextOrder(hungUnderRoots(reported, subject), subject.session);
+export function findingsOf(subject: Subject, faults: readonly Fault[] = []): Finding[] {
+  const reported: Reported[] = faults.map((fault) => programFault(fault, subject));
+  for (const kind of CATALOGUE) {
+    const found = attempted(() => kind.report(subject));
+    if (isFault(found)) reported.push(programFault(found, subject));
+    else for (const finding of found) reported.push(finished(finding, subject));
+  }
+  return inTextOrder(hungUnderRoots(fewOnEachLine(onceEach(reported)), subject), subject.session);
+}
+
+/** A finding that cannot be told to its end is told as a fault at its place. */
+function finished(finding: Reported, subject: Subject): Reported {
+  const told = attempted(() => withUnread(settled(finding, subject)), finding.place);
+  return isFault(told) ? programFault(told, subject) : told;
+}
+
+/** Of one sort on one line: a line of a hundred thousand characters that nobody sees would bury all else. */
+const MOST_ON_A_LINE = 20;
+
+/** The last one that is told counts the others. */
+function fewOnEachLine(reported: readonly Reported[]): readonly Reported[] {
+  if (reported.length <= MOST_ON_A_LINE) return reported;
+  const counts = new Map<object, Map<string, number>>();
+  const told: Reported[] = [];
+  const lastOnes: { readonly index: number; readonly count: () => number }[] = [];
+  for (const finding of reported) {
+    const { entry, start } = finding.place;
+    const line = lineAt(entry.details, start) ?? entry;
+    const ofLine = counts.get(line) ?? new Map<string, number>();
+    counts.set(line, ofLine);
+    const count = (ofLine.get(finding.code) ?? 0) + 1;
+    ofLine.set(finding.code, count);
+    if (count > MOST_ON_A_LINE) continue;
+    if (count === MOST_ON_A_LINE)
+      lastOnes.push({ index: told.length, count: () => ofLine.get(finding.code) ?? 0 });
+    told.push(finding);
+  }
+  for (const { index, count } of lastOnes) {
+    const [finding, more] = [told[index], count() - MOST_ON_A_LINE];
+    if (finding && more > 0)
+      told[index] = { ...finding, effect: joined(finding.effect, `${more} more of these are on this line.`) };
+  }
+  return told;
+}
+
+/** Many kinds look at the same thing and fail over it: the first of them says so. */
+function onceEach(reported: readonly Reported[]): Reported[] {
+  const faulty = new Set<Entry>();
+  return reported.filter(({ code, place }) => {
+    if (code !== PROGRAM_FAULT) return true;
+    const isNew = !faulty.has(place.entry);
+    faulty.add(place.entry);
+    return isNew;
+  });
 }
 
 /** A line that cannot be read as it is written is the cause of whatever misses what it would have said. */
@@ -39,7 +91,7 @@ function hungUnderRoots(reported: readonly Reported[], subject: Subject): Findin
   const told = new Set<Reported>();
   const tell = (root: Reported) => {
     told.add(root);
-    return finished(root, consequences(root, follows, told));
+    return withConsequences(root, consequences(root, follows, told));
   };
   // Findings that follow from one another in a circle have no root above them, and are told all the same.
   return [...roots.map(tell), ...reported.flatMap((finding) => (told.has(finding) ? [] : [tell(finding)]))];
@@ -88,7 +140,7 @@ function consequences(
   });
 }
 
-function finished(root: Reported, following: readonly Reported[]): Finding {
+function withConsequences(root: Reported, following: readonly Reported[]): Finding {
   const { code, severity, place, fixes } = root;
   const rests: Related[] = (root.rests ?? []).map((related) => ({
     code,

@@ -1,4 +1,5 @@
 /** What a line would have said that cannot be read as it is written: keys by which what is missing for it hangs under it. */
+import { keptWith } from '../../grammar/kept-with.ts';
 import type { Entry, Line, Place } from '../../grammar/tree.ts';
 import { DETAILS, detailWord, ENTRIES, entryWord } from '../../grammar/vocabulary.ts';
 import { nearest } from '../quantities/near.ts';
@@ -6,7 +7,7 @@ import type { Subject } from './finding.ts';
 
 /** An entry of this word and name, or one of any name, whose own line cannot be read or is missing. */
 export const unreadEntry = (word: string, name?: string): string[] => [
-  name === undefined ? `unread/${word}` : `unread/${word}/${name}`,
+  name === undefined ? `unread/${word}` : `unread/${word}/${bounded(name)}`,
   `missing/${word}`,
 ];
 
@@ -14,7 +15,12 @@ export const unreadEntry = (word: string, name?: string): string[] => [
 export const missingEntry = (word: string) => `missing/${word}`;
 
 /** A detail of the entry of this name that cannot be read. */
-export const unreadDetail = (name: string, word: string) => `unread/detail/${name}/${word}`;
+export const unreadDetail = (name: string, word: string) => `unread/detail/${bounded(name)}/${word}`;
+
+/** A key holds no text of any length: what stands in a name's place may be a whole note, in each finding about it. */
+const bounded = (name: string) =>
+  name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME)}…${name.length}` : name;
+const LONGEST_NAME = 100;
 
 export type KeyedPart = 'position' | 'height' | 'antenna-height' | 'antenna-type';
 
@@ -56,7 +62,7 @@ export function unreadBy(code: string, place: Place): string[] {
     });
   return meant(entry.header, 'entry').flatMap((word) => [
     `unread/${word}`,
-    `unread/${word}/${nameOf(entry)}`,
+    `unread/${word}/${bounded(nameOf(entry))}`,
   ]);
 }
 
@@ -93,7 +99,16 @@ export function meant({ word }: Line, sort: 'entry' | 'detail'): string[] {
 }
 
 /** As it was typed behind the first word, which need not be one that a name stands behind. */
-export function nameOf({ header, text }: Entry): string {
+export function nameOf(entry: Entry): string {
+  const known = names.get(entry);
+  if (known !== undefined) return known;
+  const name = typedName(entry);
+  names.set(entry, name);
+  return name;
+}
+const names = keptWith<Entry, string>();
+
+function typedName({ header, text }: Entry): string {
   const behind = text.slice(header.word?.end ?? header.start, header.end);
   const [, quoted, bare = ''] = /^\s*(?:"((?:[^"]|"")*)"|([^\s,"]+))/u.exec(behind) ?? [];
   return quoted?.replaceAll('""', '"') ?? bare;

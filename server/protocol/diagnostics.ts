@@ -6,7 +6,9 @@ import {
   type Diagnostic,
 } from 'vscode-languageserver';
 import type { Document } from '../../grammar/document.ts';
+import { attempted, isFault, type Fault } from '../../grammar/fault.ts';
 import type { Severity } from '../findings/finding.ts';
+import { faultMessage, PROGRAM_FAULT } from '../findings/program/fault.ts';
 import type { Inspection } from '../inspect.ts';
 import { noticesOf, type Notice } from '../features/notices.ts';
 import type { OpenSession, OpenSessions } from './open-sessions.ts';
@@ -53,8 +55,22 @@ const diagnosticsOf = (sessions: OpenSessions, session: OpenSession) =>
   diagnosticsIn(sessions, sessions.inspectionOf(session));
 
 /** Of the inspected session's own file, which need not be open. */
-export const diagnosticsIn = (sessions: OpenSessions, inspection: Inspection): Diagnostic[] =>
-  noticesOf(inspection).map((notice) => toDiagnostic(sessions, inspection.session.document, notice));
+export function diagnosticsIn(sessions: OpenSessions, inspection: Inspection): Diagnostic[] {
+  const { document } = inspection.session;
+  const told = attempted(() =>
+    noticesOf(inspection).map((notice) => toDiagnostic(sessions, document, notice)),
+  );
+  return isFault(told) ? [faultDiagnostic(told)] : told;
+}
+
+/** Findings that cannot be told are one at the head of the file, and never none. */
+const faultDiagnostic = ({ fault }: Fault): Diagnostic => ({
+  range: { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } },
+  severity: DiagnosticSeverity.Error,
+  source: SOURCE,
+  code: PROGRAM_FAULT,
+  message: faultMessage(fault),
+});
 
 function toDiagnostic(sessions: OpenSessions, document: Document, notice: Notice): Diagnostic {
   const { at, code, severity, headline, below, related } = notice;

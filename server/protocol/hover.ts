@@ -40,7 +40,7 @@ function inMarkdown(block: HoverBlock): string {
   return escaped(block.text) + example;
 }
 
-const escaped = (text: string) => text.replace(/[\\`*_{}[\]<>()#+\-.!|~&]/g, '\\$&');
+const escaped = (text: string) => text.replace(/[\\`*_{}[\]<>()#+\-.!|~&:@]/g, '\\$&');
 
 function plain(block: HoverBlock): string {
   if (block.kind === 'story') return [block.title, ...block.lines].join('\n');

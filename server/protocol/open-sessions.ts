@@ -145,15 +145,18 @@ export function openSessions(platform: Platform, listener: Listener) {
     scheduled = false;
     const [session] = waiting;
     if (!session) return;
-    if (listener.eager) inspectTimed(session);
     waiting.delete(session);
-    // What is said before a file arrives would be wrong a moment later; its arrival starts another inspection.
-    if (!awaitsFiles(session)) listener.changed(session);
-    if (waiting.size === 0 && othersWait) {
-      othersWait = false;
-      listener.othersChanged();
+    try {
+      if (listener.eager) inspectTimed(session);
+      // What is said before a file arrives would be wrong a moment later; its arrival starts another inspection.
+      if (!awaitsFiles(session)) listener.changed(session);
+      if (waiting.size === 0 && othersWait) {
+        othersWait = false;
+        listener.othersChanged();
+      }
+    } finally {
+      schedule();
     }
-    schedule();
   }
 
   function inspectTimed(session: OpenSession): void {

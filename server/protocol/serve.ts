@@ -1,11 +1,16 @@
 /** The language server for an editor that runs it as a process of its own. */
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { clientDisk } from './client-sessions.ts';
+import { framingWatch } from './framing.ts';
+import { inTurn } from './lifecycle.ts';
 import type { Platform } from './open-sessions.ts';
 import { serve } from './server.ts';
 
 export function serveStdio(disk: Pick<Platform, 'filesFor' | 'sessionsBelow'>): void {
-  const connection = createConnection(ProposedFeatures.all, process.stdin, process.stdout);
+  endWhereNothingIsUnderstood();
+  const connection = createConnection(ProposedFeatures.all, process.stdin, process.stdout, {
+    messageStrategy: inTurn(),
+  });
   const { files, sessionsBelow, reading } = clientDisk(
     (method, asked) => connection.sendRequest(method, asked),
     true,
@@ -18,5 +23,16 @@ export function serveStdio(disk: Pick<Platform, 'filesFor' | 'sessionsBelow'>): 
     later: (task, milliseconds) =>
       void (milliseconds > 0 ? setTimeout(task, milliseconds) : setImmediate(task)),
     now: () => performance.now(),
+  });
+}
+
+/** An editor that is told why its server ended can start another; one that waits cannot. */
+function endWhereNothingIsUnderstood(): void {
+  const watch = framingWatch();
+  process.stdin.on('data', (piece: Buffer) => {
+    const broken = watch(piece);
+    if (broken === null) return;
+    process.stderr.write(`tribrach: the connection ends, since ${broken}\n`);
+    process.exit(1);
   });
 }

@@ -7,6 +7,8 @@ import {
   type InitializeParams,
   type ServerCapabilities,
 } from 'vscode-languageserver';
+import { attempted, isFault } from '../../grammar/fault.ts';
+import { faultMessage } from '../findings/program/fault.ts';
 import { answerCodeActions, CODE_ACTION_KINDS } from './code-actions.ts';
 import { answerCompletion } from './completion.ts';
 import { answerDiagnostics, publishDiagnostics } from './diagnostics.ts';
@@ -15,6 +17,7 @@ import { answerFormatting } from './formatting.ts';
 import { answerHover } from './hover.ts';
 import { answerInlayHints } from './inlay-hints.ts';
 import { answerKeyCard } from './key-card.ts';
+import { refuseOutOfTurn } from './lifecycle.ts';
 import { answerMoves, MOVES } from './moved-files.ts';
 import { answerNames } from './names.ts';
 import { answerNewSession } from './new-session.ts';
@@ -29,12 +32,24 @@ import { tellVerdicts } from './verdict.ts';
 import { answerWorkspaceChecks, CHECK_WORKSPACE, wantsWorkspace } from './workspace-check.ts';
 
 export function serve(connection: Connection, platform: Platform): void {
+  refuseOutOfTurn(connection);
   connection.onInitialize((parameters) => {
-    start(connection, isTrusted(parameters) ? platform : openedOnly(platform), parameters);
+    const lent = guarded(connection, platform);
+    start(connection, isTrusted(parameters) ? lent : openedOnly(lent), parameters);
     return { capabilities: capabilities(parameters), serverInfo: { name: 'tribrach' } };
   });
   connection.listen();
 }
+
+/** What fails over a request or a notice is told by the library; here what was put off, which would end the server. */
+const guarded = (connection: Connection, platform: Platform): Platform => ({
+  ...platform,
+  later: (task, milliseconds) =>
+    platform.later(() => {
+      const done = attempted(task);
+      if (isFault(done)) connection.console.error(faultMessage(done.fault));
+    }, milliseconds),
+});
 
 function start(connection: Connection, platform: Platform, parameters: InitializeParams): void {
   const client = parameters.capabilities;

@@ -3,9 +3,14 @@ import type { Unit, Value } from './value.ts';
 
 const MINUS = '\u2212';
 
+const LARGEST = 1e15;
+
 /** A number with a fixed count of decimals and a true minus sign; `-0.0` never appears. */
 export function showNumber(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return 'not a number';
+  // Beyond this the digits of a number are no longer its own, and soon it would be written with an exponent.
+  if (Math.abs(value) >= LARGEST)
+    return `${value < 0 ? 'below ' : 'over '}${value < 0 ? MINUS : ''}${LARGEST}`;
   const text = Math.abs(value).toFixed(decimals);
   return value < 0 && Number(text) !== 0 ? MINUS + text : text;
 }

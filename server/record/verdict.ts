@@ -49,7 +49,10 @@ function pointsShort({ set, classes, refused }: PointCounts, required: RequiredP
 }
 
 const hasDay = ({ session, derivation }: Inspection) =>
-  derivation.setups.size > 0 || session.points.length > 0 || session.singlePoints.length > 0;
+  session.setups.size > 0 ||
+  !derivation.whole ||
+  session.points.length > 0 ||
+  session.singlePoints.length > 0;
 
 function nextStep(trust: Trust | null, { findings, session, derivation }: Inspection): string | null {
   const error = findings.find(({ severity }) => severity === 'error');

@@ -1,5 +1,7 @@
 /** Lists of answers, one for each of a list of things: after an edit only the things that changed are asked about again. */
+import { placed } from '../../grammar/fault.ts';
 import { keptTogether, keptWith } from '../../grammar/kept-with.ts';
+import type { Place } from '../../grammar/tree.ts';
 
 interface Run {
   readonly things: readonly object[];
@@ -26,7 +28,13 @@ export function answersFrom<
   answer: (thing: Thing, ...inputs: Inputs) => Answer,
 ): (things: readonly Thing[], ...circumstances: Circumstances) => readonly Answer[] {
   const runs = runsByTheirEnds();
-  const anew = (thing: Thing, inputs: readonly unknown[]) => answer(thing, ...(inputs as Inputs));
+  const anew = (thing: Thing, inputs: readonly unknown[]) => {
+    try {
+      return answer(thing, ...(inputs as Inputs));
+    } catch (error) {
+      throw placed(error, placeOf(thing));
+    }
+  };
   return (things, ...circumstances) => {
     if (things.length === 0) return NONE;
     const before = runs.akinTo(things);
@@ -42,6 +50,15 @@ export function answersFrom<
     runs.replace(before, { things, circumstances, inputs: own, answers });
     return answers as readonly Answer[];
   };
+}
+
+/** Of a thing of the session, or of the one that values are about. */
+function placeOf(thing: object): Place | null {
+  const own = [thing, ...Object.values(thing)].find(
+    (part): part is { readonly place: Place } =>
+      typeof part === 'object' && part !== null && 'place' in part && Boolean(part.place),
+  );
+  return own?.place ?? null;
 }
 
 type Took = Pick<Run, 'answers'> & { readonly own: Run['inputs'] };

@@ -25,7 +25,7 @@ export function takeMoment(reader: LineReader, what: string): Maybe<Moment> {
   if (item?.kind === 'time') {
     reader.next();
     const place = reader.at({ start: date?.start ?? item.start, end: item.end });
-    if (item.seconds === null || (date && date.day === null)) {
+    if (item.seconds === null || (date && !isWithin(date.day, FIRST_DAY))) {
       reader.remark({ about: 'time-impossible', place, typed: reader.typed(place) });
       return hole(`no clock shows ${reader.typed(place)}`, place);
     }
@@ -84,6 +84,13 @@ export function decimalYear(day: number): number {
   return year + (day - (start ?? NaN)) / ((end ?? NaN) - (start ?? NaN));
 }
 
+/** Days from 1970-01-01: no satellite could be measured before 1980, and no register is older than the first surveys of a whole country. */
+const FIRST_DAY = Date.UTC(1980, 0, 1) / 86_400_000;
+const FIRST_SURVEY = Date.UTC(1750, 0, 1) / 86_400_000;
+const LAST_DAY = Date.UTC(2101, 0, 1) / 86_400_000;
+/** A year with a wrong digit would stretch a day to thousands of years. */
+const isWithin = (day: number | null, first: number) => day !== null && first <= day && day < LAST_DAY;
+
 /** Days from 1970-01-01. Only `YYYY-MM-DD` can be read in one way. */
 export function takeDate(
   reader: LineReader,
@@ -93,7 +100,8 @@ export function takeDate(
   const place = item ? reader.at(item) : reader.place;
   if (item?.kind === 'date') {
     reader.next();
-    if (item.day !== null) return { day: item.day, typed: item.typed, place };
+    if (item.day !== null && isWithin(item.day, FIRST_SURVEY))
+      return { day: item.day, typed: item.typed, place };
     reader.remark({ about: 'time-impossible', place, typed: item.typed });
     return hole(`there is no ${item.typed}`, place);
   }

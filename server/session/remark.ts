@@ -74,6 +74,7 @@ export type Remark = { readonly place: Place } & (
       /** The words that it can be, where they are a few. */
       readonly among?: readonly string[];
     }
+  | { readonly about: 'fault'; readonly because: string }
   | { readonly about: 'unreadable-file'; readonly path: string; readonly because: string }
 );
 

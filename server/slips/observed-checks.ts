@@ -29,7 +29,7 @@ export interface Row {
 
 const AXES: readonly Axis[] = ['east', 'north', 'up'];
 
-/** Null where no check has a residual. */
+/** Null where no check has a residual, or where the noise is too uneven to compare anything with it. */
 export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
   const rows: Row[] = [];
   const residuals: number[] = [];
@@ -42,11 +42,9 @@ export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
     }
   if (rows.length === 0) return null;
   const covariance = covarianceOf(rows);
-  const noiseOfAll = (extra: ((check: CheckValues) => Bent) | null): Noise => {
-    const noise = noiseOf(covariance(extra));
-    if (!noise) throw new Error('every check has noise of its own');
-    return noise;
-  };
+  const noise = noiseOf(covariance(null));
+  if (!noise) return null;
+  const noiseOfAll = (extra: (check: CheckValues) => Bent): Noise => noiseOf(covariance(extra)) ?? noise;
   const known = new Map<number, Noise>();
   const noiseAfter = (size: number): Noise => {
     const noise = known.get(size) ?? noiseOfAll(leftOfBending(size));
@@ -63,7 +61,7 @@ export function evidenceOf(checks: readonly CheckValues[]): Evidence | null {
   return {
     rows,
     residuals,
-    noise: noiseOfAll(null),
+    noise,
     noiseWith: noiseOfAll,
     noiseAfter,
     most: { horizontal: most('horizontal'), up: most('up') },

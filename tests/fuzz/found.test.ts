@@ -1,4 +1,5 @@
 /** What fuzzing has found before, each with its day and its cause, so that it stays mended. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
 import { lineReader } from '../../server/evidence/lines.ts';
@@ -8,6 +9,7 @@ import { inspect } from '../../server/inspect.ts';
 import { marksFile, registerMark } from '../../server/record/notes/marks-file.ts';
 import { canonicalEntry } from '../../server/session/canonical.ts';
 import { NO_FILES } from '../../server/session/files.ts';
+import { sessionDrawings } from '../../server/record/drawings/session-drawings.ts';
 import { growth } from '../growth.ts';
 import { textAfter } from '../pages.ts';
 import { sentence } from '../recordings.ts';
@@ -164,5 +166,45 @@ describe('2026-11-27, the second', () => {
   it('a file without a name was told of in a sentence without a beginning', () => {
     const [finding] = inspected('use ""\n').findings;
     expect(finding?.message).toMatch(/^A file without a name cannot be read: /);
+  });
+});
+
+describe('2026-12-01', () => {
+  const day = readFileSync('samples/breakwater.trib', 'utf8');
+
+  it('an extension of 110 digits ended the command, the folder’s answer and the language server', () => {
+    const { findings } = inspected(day.replace('extension   250 mm', `extension   ${'9'.repeat(110)} mm`));
+    const codes = findings.map(({ code }) => code);
+    expect(codes).toContain('syntax/broken-number');
+    expect(codes).not.toContain('program/fault');
+  });
+
+  it.each(['9026', '0206', '0001', '3026'])(
+    'a base that stands until the year %s stands without an end',
+    (year) => {
+      const inspection = inspected(day.replace('until 15:40', `until ${year}-05-19 15:40`));
+      expect(inspection.findings.map(({ code }) => code)).toContain('syntax/impossible-time');
+      expect(
+        sessionDrawings(inspection, 680)
+          .drawings.map(({ svg }) => svg)
+          .join('').length,
+      ).toBeLessThan(200_000);
+    },
+  );
+
+  it('a base that stands for 36 years is told, and drawn with as many ticks as fit', () => {
+    const inspection = inspected(day.replace('until 15:40', 'until 2062-05-19 15:40'));
+    // 13149 days: 36 years, nine of them leap years (2028 to 2060).
+    const told = inspection.findings.find(({ code }) => code === 'time/order');
+    expect(told?.message).toContain('13149 days');
+    const drawn = sessionDrawings(inspection, 680).drawings.find(({ name }) => name === 'day');
+    expect(drawn?.svg.length).toBeLessThan(100_000);
+  });
+
+  it('a line of a hundred thousand characters that nobody sees gave as many findings, each with the whole line in it', () => {
+    const { findings } = inspected(`note "${'a\u200b'.repeat(100_000)}"\n`);
+    const unseen = findings.filter(({ code }) => code === 'syntax/invisible-character');
+    expect(unseen).toHaveLength(20);
+    expect(unseen.at(-1)?.message).toContain('99980 more of these are on this line.');
   });
 });

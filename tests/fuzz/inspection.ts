@@ -37,6 +37,11 @@ const HOLED = /undefined|NaN|\[object|(?<!\bis\s+)not a number/;
 export function answered({ session, findings }: Inspection, text: string): void {
   for (const { code, message, place, related, fixes } of findings) {
     law(message.length > 10, `${code} says nothing`);
+    law(code !== 'program/fault', message);
+    law(message.length < 4000, `${code} says more than anybody reads`);
+    if (!/\de[+-]?\d/i.test(text))
+      law(!/\d[eE][+-]?\d/.test(message), `${code} prints an exponent: ${message}`);
+    if (!text.includes('..')) law(!/[^.]\.\.(?:\s|$)/.test(message), `${code} ends twice: ${message}`);
     if (!/undefined|NaN|null|object/.test(text))
       law(!HOLED.test(message) && !message.includes('null'), `${code} says ${message}`);
     const places = [place, ...related.map((other) => other.place)];

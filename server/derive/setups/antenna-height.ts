@@ -103,9 +103,12 @@ export function antennaHeight(
   instants: readonly (number | null)[],
   events: readonly number[],
 ): AntennaHeight {
-  const extensions = setup.extensions.map((extension, index) =>
+  const each = setup.extensions.map((extension, index) =>
     extensionLength(extension, index, setup.extensions.length),
   );
+  const extension = extensionSum(each, setup.name);
+  // A formula of hundreds of terms says nothing, and each of them would be varied in each reading.
+  const extensions = extension && each.length > MOST_TERMS ? [extension] : each;
   const readings = setup.measured.map((measured, index) =>
     readingOf(measured, index, setup, antenna, extensions, instants[index] ?? null),
   );
@@ -131,7 +134,7 @@ export function antennaHeight(
     groups,
     arp,
     phaseCentre: phaseCentreOf(arp, antenna, setup),
-    extension: extensionSum(extensions, setup.name),
+    extension,
   };
 }
 
@@ -145,20 +148,18 @@ function extensionLength(extension: Extension, index: number, count: number): Ma
   return count > 1 ? renamed(length, `extension ${index + 1}`) : length;
 }
 
+/** Extensions that a formula shows one by one. */
+const MOST_TERMS = 6;
+
 function extensionSum(extensions: readonly Maybe<Value>[], setup: string): Value | null {
   const values = extensions.filter((extension): extension is Value => !isHole(extension));
   if (values.length === 0 || values.length < extensions.length) return null;
   const [only] = values;
   if (values.length === 1 && only) return only;
-  const inputs = Object.fromEntries(values.map((value, index) => [`e${index + 1}`, value]));
-  const expression = Object.keys(inputs).join(' + ');
-  return compute(
-    `extensions at ${setup}`,
-    'm',
-    { symbol: 'e', expression, evaluable: true, source: TRADE },
-    inputs,
-    (numbers) => Object.values(numbers).reduce((sum, length) => sum + length, 0),
-  );
+  const terms = values.map((value, index) => ({ symbol: `e${index + 1}`, value, coefficient: 1 }));
+  const expression = terms.map(({ symbol }) => symbol).join(' + ');
+  const formula = { symbol: 'e', expression, evaluable: true, source: TRADE };
+  return computeLinear(`extensions at ${setup}`, 'm', formula, terms);
 }
 
 function readingOf(

@@ -1,4 +1,5 @@
 /** Which part of a day's points stands: stretch by stretch and rover by rover, from the checks on both sides. */
+import { attempted, isFault } from '../../../grammar/fault.ts';
 import { largestOf, smallestOf } from '../../quantities/extremes.ts';
 import { isHole, type Value } from '../../quantities/value.ts';
 import type { Bound, Event, Job, Point, Points } from '../../session/entries.ts';
@@ -32,6 +33,8 @@ export interface Trust {
   readonly day: TrustClass;
   /** One sentence. */
   readonly verdict: string;
+  /** What the program said where it failed over the judgement itself; else null. */
+  readonly fault: string | null;
 }
 
 export interface RoverTrust {
@@ -74,9 +77,23 @@ export type RequiredProof = keyof typeof PROOF_CLASSES;
 export const meets = (found: TrustClass, required: RequiredProof) =>
   (PROOF_CLASSES[required] as readonly TrustClass[]).includes(found);
 
-/** The trust of a session; computed once for the same setups, checks, events and points. */
-export const trustOf = (session: Session, derivation: Derivation): Trust =>
-  trustFrom(dayFacts(session, derivation));
+/**
+ * The trust of a session; computed once for the same setups, checks, events and points. A day of which a part could not
+ * be computed is never proved, whatever is left of it.
+ */
+export function trustOf(session: Session, derivation: Derivation): Trust {
+  if (!derivation.whole || session.remarks.some(({ about }) => about === 'fault')) return notJudged(null);
+  const trust = attempted(() => trustFrom(dayFacts(session, derivation)));
+  return isFault(trust) ? notJudged(trust.fault) : trust;
+}
+
+const notJudged = (fault: string | null): Trust => ({
+  rovers: [],
+  events: [],
+  day: 'in-doubt',
+  verdict: 'not judged: Tribrach failed over a part of this day.',
+  fault,
+});
 
 /** What a session's trust and repair are judged from; the same object as long as nothing of it has changed. */
 export const dayFacts = (session: Session, derivation: Derivation): DayFacts =>
@@ -127,7 +144,7 @@ const trustFrom = remembered((facts: DayFacts): Trust => {
   const rovers = setups.flatMap(dayAt(facts));
   const day = worst(rovers.map((one) => one.day)) ?? 'unchecked';
   const doubts = rovers.flatMap((one) => eventDoubts(one, eventsOf(one.setup, events)));
-  return { rovers, events: doubts, day, verdict: verdictSentence(rovers, job) };
+  return { rovers, events: doubts, day, verdict: verdictSentence(rovers, job), fault: null };
 });
 
 /** The trust of each base, judged anew only where something that concerns it has changed. */

@@ -55,7 +55,7 @@ const POWERS = Array.from({ length: 16 }, (_, exponent) => 10 ** exponent);
  * What is written out with one is so read back as it was.
  */
 export const textOf = (cell: string) =>
-  cell.startsWith("'") && /^'+[=+\-@\t\r]/.test(cell) ? cell.slice(1) : cell;
+  cell.startsWith("'") && /^'+[=+\-@\t\r\uff1d\uff0b\uff0d\uff20]/.test(cell) ? cell.slice(1) : cell;
 
 /** How many metres a unit makes; undefined where it measures no length. */
 export function metresIn(unit: ColumnUnit): number | undefined {

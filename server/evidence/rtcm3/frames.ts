@@ -1,5 +1,5 @@
 /** Finds RTCM 3 frames in a stream of bytes, through whatever else lies between them. */
-import { crc24q } from './crc.ts';
+import { runningCrc } from './crc.ts';
 
 /** A frame whose checksum is right. */
 export interface Frame {
@@ -26,7 +26,8 @@ export interface FrameReader {
 
 /**
  * Frames are D3, six zero bits, ten bits of length, payload, CRC-24Q (RTCM 10403.3 §4). Where the checksum is wrong
- * the search goes on one byte later, so that a false preamble hides no message. Holds at most one frame and a chunk.
+ * the search goes on one byte later, so that a false preamble hides no message. Checksums are differences of a running
+ * one, so that bytes that look like the start of frames everywhere take no longer. Holds at most one frame and a chunk.
  */
 export function frameReader(
   takeFrame: (frame: Frame) => void,
@@ -34,6 +35,7 @@ export function frameReader(
 ): FrameReader {
   let held = new Uint8Array(0);
   let heldOffset = 0;
+  const crc = runningCrc();
   let strayFrom: number | undefined;
   let strayDamaged = false;
 
@@ -51,6 +53,7 @@ export function frameReader(
 
   const search = (last: boolean) => {
     let at = 0;
+    crc.begin(held);
     while (at < held.length) {
       if (held[at] !== preamble) {
         skip(heldOffset + at, false);
@@ -60,7 +63,11 @@ export function frameReader(
       }
       const length = frameLength(held, at);
       if (length !== undefined && at + length > held.length && !last) break;
-      if (length !== undefined && at + length <= held.length && checks(held, at, length)) {
+      if (
+        length !== undefined &&
+        at + length <= held.length &&
+        crc.of(at, at + length - 3) === statedCrc(held, at + length)
+      ) {
         endStray(heldOffset + at);
         const payload = held.slice(at + 3, at + length - 3);
         takeFrame({ offset: heldOffset + at, payload, length });
@@ -97,11 +104,8 @@ function frameLength(bytes: Uint8Array, at: number): number | undefined {
   return ((high << 8) | low) + 6;
 }
 
-function checks(bytes: Uint8Array, at: number, length: number): boolean {
-  const end = at + length;
-  const stated = ((bytes[end - 3] ?? 0) << 16) | ((bytes[end - 2] ?? 0) << 8) | (bytes[end - 1] ?? 0);
-  return crc24q(bytes, at, end - 3) === stated;
-}
+const statedCrc = (bytes: Uint8Array, end: number): number =>
+  ((bytes[end - 3] ?? 0) << 16) | ((bytes[end - 2] ?? 0) << 8) | (bytes[end - 1] ?? 0);
 
 function joined(first: Uint8Array, second: Uint8Array): Uint8Array<ArrayBuffer> {
   const both = new Uint8Array(first.length + second.length);

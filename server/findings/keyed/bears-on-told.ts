@@ -1,7 +1,8 @@
 /** Which findings speak of what a receiver should be told: of the lines that those numbers are worked out from. */
 import { isOfOtherTime } from '../../derive/setups/antenna-height.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
-import type { Line, Place } from '../../../grammar/tree.ts';
+import { keptWith } from '../../../grammar/kept-with.ts';
+import type { Entry, Line, Place } from '../../../grammar/tree.ts';
 import type { Finding, Subject } from '../finding.ts';
 import { lineAt, meant, nameOf } from '../unread.ts';
 
@@ -27,13 +28,73 @@ export function bearingOn(
   findings: readonly Finding[],
   subject: Subject,
 ): BearingFindings {
+  const { near, below } = nearTo(setup, findings, subject);
   return {
-    mark: findings.filter(({ place }) => touches(place, setup, OF_THE_MARK) || isElsewhere(place, setup)),
-    antenna: findings.filter(
-      (finding) => touches(finding.place, setup, OF_THE_ANTENNA) || tookAway(finding, setup, subject),
+    mark: near.filter(({ place }) => touches(place, setup, OF_THE_MARK) || isElsewhere(place, setup)),
+    antenna: near.filter(
+      (finding) => touches(finding.place, setup, OF_THE_ANTENNA) || (below.has(finding) && tookAway(finding)),
     ),
   };
 }
+
+/** Findings by what they stand in, so that each setup looks at its own and not at those of all others. */
+interface Sorted {
+  /** By word and name, as `mark/PM-14`; those of a job by its word alone. */
+  readonly byThing: ReadonlyMap<string, readonly Finding[]>;
+  /** Of words that nobody knows there, by the entry of the setup above. */
+  readonly belowSetup: ReadonlyMap<Entry, readonly Finding[]>;
+  readonly order: ReadonlyMap<Finding, number>;
+}
+const sortedBefore = keptWith<readonly Finding[], Sorted>();
+
+function nearTo({ setup }: SetupValues, findings: readonly Finding[], subject: Subject) {
+  const sorted = sortedBefore.get(findings) ?? sortedBy(findings, subject);
+  sortedBefore.set(findings, sorted);
+  const { byThing, belowSetup, order } = sorted;
+  const things = [
+    'job',
+    `setup/${setup.name}`,
+    `mark/${setup.on?.name ?? ''}`,
+    `antenna/${setup.with?.name ?? ''}`,
+  ];
+  const below = new Set(belowSetup.get(setup.place.entry));
+  const near = new Set([...things.flatMap((thing) => byThing.get(thing) ?? []), ...below]);
+  const place = (finding: Finding) => order.get(finding) ?? 0;
+  return { near: [...near].sort((one, other) => place(one) - place(other)), below };
+}
+
+function sortedBy(findings: readonly Finding[], { session }: Subject): Sorted {
+  const byThing = new Map<string, Finding[]>();
+  const belowSetup = new Map<Entry, Finding[]>();
+  const setupAbove = setupsAbove(session.document.entries);
+  for (const finding of findings) {
+    const { entry } = finding.place;
+    const [kind = ''] = meant(entry.header, 'entry');
+    put(byThing, kind === 'job' ? kind : `${kind}/${nameOf(entry)}`, finding);
+    const above = LINES_GONE.has(finding.code) ? setupAbove.get(entry) : undefined;
+    if (above) put(belowSetup, above, finding);
+  }
+  return { byThing, belowSetup, order: new Map(findings.map((finding, index) => [finding, index])) };
+}
+
+function put<Key>(lists: Map<Key, Finding[]>, key: Key, finding: Finding): void {
+  const list = lists.get(key);
+  if (list) list.push(finding);
+  else lists.set(key, [finding]);
+}
+
+/** For each entry the last one above it that opens a setup. */
+function setupsAbove(entries: readonly Entry[]): ReadonlyMap<Entry, Entry> {
+  const above = new Map<Entry, Entry>();
+  let latest: Entry | null = null;
+  for (const entry of entries) {
+    if (latest) above.set(entry, latest);
+    if (meant(entry.header, 'entry').includes('setup')) latest = entry;
+  }
+  return above;
+}
+
+const LINES_GONE: ReadonlySet<string> = new Set(['syntax/misplaced-detail', 'syntax/unknown-word']);
 
 /** In a line of the setup, its mark, its antenna or the job that is one of these, may be meant for one, or names the entry. */
 function touches(
@@ -76,12 +137,7 @@ const isElsewhere = (place: Place, { setup, keyed }: SetupValues): boolean =>
   place === setup.autonomous?.position?.place;
 
 /** A line below the setup that another entry took from it, or that opens an entry that there is not. */
-function tookAway({ code, place }: Finding, { setup }: SetupValues, { session }: Subject): boolean {
-  if (code !== 'syntax/misplaced-detail' && code !== 'syntax/unknown-word') return false;
-  const { entries } = session.document;
-  const above = entries.slice(0, Math.max(0, entries.indexOf(place.entry)));
-  if (above.findLast(({ header }) => meant(header, 'entry').includes('setup')) !== setup.place.entry)
-    return false;
+function tookAway({ place }: Finding): boolean {
   const words = OF_THE_ANTENNA['setup'] ?? [];
   return [place.entry.header, ...place.entry.details].some(
     (line) => line.word !== null && saysOneOf(line, words) && meant(line, 'detail').length > 0,

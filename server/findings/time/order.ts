@@ -25,6 +25,7 @@ export const timeOrder = kind<Backwards>({
     const setups = valuesOf(session.setups);
     return [
       ...endsBeforeStart(setups, job),
+      ...standsTooLong(setups, job),
       ...recordingsBackwards(session.checks, job),
       ...reviewsBeforeTheDay(session),
       ...linesBackwards(setups, job),
@@ -48,6 +49,19 @@ const endsBeforeStart = foundInEach(({ name, at, until }: Setup, job: Job | null
       `${name} ends at ${to} and starts at ${from}, so no time falls into it. Past midnight, write the date before the time.`,
   ),
 );
+
+/** Days; a base that stands on is noted day by day (common practice). */
+const LONGEST_DAYS = 14;
+
+/** A wrong digit in the date of the end. */
+const standsTooLong = foundInEach(({ name, at, until, place }: Setup, job: Job | null): Backwards[] => {
+  const [from, to] = [instantIn(job, at), instantIn(job, until)];
+  if (from === null || to === null || !until || isHole(until)) return [];
+  const days = Math.round((to - from) / 86_400);
+  if (days <= LONGEST_DAYS) return [];
+  const message = `${name} stands for ${days} days, until ${typedOf(until)}. The date is probably wrong, and hours count as proved that nobody saw. Look at its year, month and day.`;
+  return [{ place: until.place, severity: 'warning', message, earlier: place }];
+});
 
 const recordingsBackwards = foundInEach(({ observed }: Check, job: Job | null) =>
   backwards(

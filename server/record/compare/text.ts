@@ -1,4 +1,5 @@
 /** A comparison in words: for people at a terminal, and as Markdown for a pull request. */
+import { plain } from '../report/markdown.ts';
 import { largestOf } from '../../quantities/extremes.ts';
 import { showLength } from '../../quantities/show.ts';
 import type { Comparison, FindingChange, ValueChange } from './compare.ts';
@@ -146,5 +147,5 @@ function directions({ east, north, up }: PointsShift): string {
 const sentence = ({ code, severity, message }: FindingChange) => `${severity} ${code}: ${message}`;
 
 /** Text of a session never becomes markup in somebody's pull request. */
-const escaped = (text: string) =>
-  text.replace(/[\\`*_[\]<>|#!&]/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, ' ');
+/** No markup, no mention of anybody and no address. */
+const escaped = plain;

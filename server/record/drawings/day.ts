@@ -352,7 +352,8 @@ function spanBox(
 /** Hours, or what fits, as the job's clock shows them. */
 function ticks(inspection: Inspection, axis: TimeAxis, top: number, bottom: number, canvas: Canvas): Markup {
   const room = isNarrow(canvas) ? 46 : 58;
-  const step = STEPS.find((size) => (size / (axis.until - axis.from)) * axis.width >= room) ?? 86_400;
+  const step =
+    STEPS.find((size) => (size / (axis.until - axis.from)) * axis.width >= room) ?? daysBetween(axis, room);
   const clock = inspection.session.job?.clock;
   const offset = clock && !isHole(clock) ? clock.seconds : 0;
   const marks: Markup[] = [];
@@ -371,6 +372,12 @@ function ticks(inspection: Inspection, axis: TimeAxis, top: number, bottom: numb
   }
   return group(stroke('hair', axis.left, bottom, axis.left + axis.width, bottom), ...marks);
 }
+/** Seconds: whole days where hours do not fit, so that the labels never are more than fit beside one another. */
+function daysBetween({ from, until, width }: TimeAxis, room: number): number {
+  const days = ((until - from) * room) / Math.max(1, width) / 86_400;
+  return Number.isFinite(days) ? Math.max(1, Math.ceil(days)) * 86_400 : 86_400;
+}
+
 const STEPS = [300, 600, 900, 1800, 3600, 7200, 10_800, 21_600, 43_200];
 
 function trustLegend(

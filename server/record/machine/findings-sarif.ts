@@ -1,6 +1,7 @@
 /** Findings in the Static Analysis Results Interchange Format (OASIS SARIF 2.1.0), for continuous integration. */
 import type { Place } from '../../../grammar/tree.ts';
 import { CATALOGUE } from '../../findings/catalogue.ts';
+import { PROGRAM_FAULT } from '../../findings/program/fault.ts';
 import type { Finding, Fix, Severity } from '../../findings/finding.ts';
 import type { Inspection } from '../../inspect.ts';
 import type { Session } from '../../session/session.ts';
@@ -36,7 +37,7 @@ const LEVELS: Readonly<Record<Severity, string>> = {
 function result(session: Session, finding: Finding): object {
   const related = finding.related.map(({ headline, place }, index) => ({
     id: index,
-    message: { text: headline },
+    message: { text: plain(headline) },
     ...located(session, place),
   }));
   return {
@@ -44,13 +45,26 @@ function result(session: Session, finding: Finding): object {
     ruleIndex: CATALOGUE.findIndex(({ code }) => code === finding.code),
     level: LEVELS[finding.severity],
     // Its first sentence is the headline, which is what a list of results shows.
-    message: { text: finding.message },
+    message: { text: plain(finding.message) },
     properties: { headline: finding.headline, effect: finding.effect, action: finding.action },
     locations: [located(session, finding.place)],
     ...(related.length > 0 ? { relatedLocations: related } : {}),
     ...(finding.fixes.length > 0 ? { fixes: finding.fixes.map((fix) => fixed(session, fix)) } : {}),
   };
 }
+
+/** Of a file of which nothing else can be told. */
+export const sarifOfFault = (path: string, message: string): object => ({
+  ruleId: PROGRAM_FAULT,
+  ruleIndex: CATALOGUE.findIndex(({ code }) => code === PROGRAM_FAULT),
+  level: LEVELS.error,
+  message: { text: plain(message) },
+  locations: [
+    {
+      physicalLocation: { artifactLocation: { uri: uriOf(path) }, region: { startLine: 1, startColumn: 1 } },
+    },
+  ],
+});
 
 const located = (session: Session, place: Place) => ({
   physicalLocation: { artifactLocation: { uri: uriOf(place.path) }, region: regionOf(session, place) },
@@ -75,6 +89,9 @@ function fixed(session: Session, fix: Fix): object {
     })),
   };
 }
+
+/** In a message, words in brackets before an address in parentheses are a link (§3.11.6); nothing that was typed is one. */
+const plain = (text: string) => text.replace(/[[\]\\]/g, '\\$&');
 
 /** A relative path as a URI reference; a drive letter or a colon in a name must not look like a scheme. */
 function uriOf(path: string): string {

@@ -6,7 +6,12 @@ import { isHole } from '../../quantities/value.ts';
 import { tellPlace, whereIs } from '../../session/where.ts';
 
 export interface ValuesJson {
-  readonly files: readonly { readonly path: string; readonly values: readonly ValueJson[] }[];
+  readonly files: readonly {
+    readonly path: string;
+    /** The program failed over a part of the session, whose values are missing. */
+    readonly fault?: true;
+    readonly values: readonly ValueJson[];
+  }[];
 }
 
 interface ValueJson {
@@ -24,6 +29,7 @@ export function valuesJson(inspections: readonly Inspection[], only = ''): Value
   return {
     files: inspections.map(({ session, derivation }) => ({
       path: session.document.path,
+      ...(derivation.whole ? {} : { fault: true as const }),
       values: listValues(derivation)
         .filter(({ id }) => isBelow(id, only))
         .map(({ id, value, place }) => {

@@ -218,15 +218,18 @@ const stateOf = (own: string | undefined, { entry }: PointSet) => own ?? entry.s
 
 /**
  * A text as a cell: quoted where it must be (RFC 4180), and with an apostrophe before what a spreadsheet would run as a
- * formula. What reads points takes that apostrophe away again.
+ * formula, in whatever width it is written. What reads points takes that apostrophe away again. Characters that steer
+ * are written by number, and what looks like that already as well, so that two texts never come out the same.
  */
 export function textCell(text: string, separator: string): string {
   if (ORDINARY.test(text)) return text;
-  const plain = text.replace(/[\r\n]+/g, ' ');
-  const harmless = /^'*[=+\-@\t]/.test(plain) ? `'${plain}` : plain;
+  const plain = text.replace(/\\(?=x[0-9a-f]{2})|\p{Cc}/gu, byNumber);
+  const harmless = FORMULA.test(plain) ? `'${plain}` : plain;
   return harmless.includes(separator) || harmless.includes('"') || /^\s|\s$/.test(harmless)
     ? `"${harmless.replaceAll('"', '""')}"`
     : harmless;
 }
+const FORMULA = /^'*[=+\-@\uff1d\uff0b\uff0d\uff20]/;
+const byNumber = (sign: string) => `\\x${sign.charCodeAt(0).toString(16).padStart(2, '0')}`;
 /** Most names and codes: nothing in them needs a second look, whatever the separator. */
 const ORDINARY = /^[A-Za-z0-9][\w./-]*$/;

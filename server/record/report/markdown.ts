@@ -1,4 +1,6 @@
 /** The short report for a pull request: verdict, checks, findings, and what was keyed against what should have been. */
+import { attempted, isFault } from '../../../grammar/fault.ts';
+import { faultMessage } from '../../findings/program/fault.ts';
 import { clockTime } from '../../findings/words.ts';
 import type { Inspection } from '../../inspect.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
@@ -11,7 +13,14 @@ import { signInWords, titleOf } from './verdict.ts';
 import { verdictOf } from '../verdict.ts';
 
 export const reportMarkdown = (inspections: readonly Inspection[]): string =>
-  inspections.map(sessionMarkdown).join('\n---\n\n');
+  inspections.map(guardedMarkdown).join('\n---\n\n');
+
+function guardedMarkdown(inspection: Inspection): string {
+  const part = attempted(() => sessionMarkdown(inspection));
+  return isFault(part)
+    ? `## ${plain(inspection.session.document.path)}\n\n${plain(faultMessage(part.fault))}\n`
+    : part;
+}
 
 function sessionMarkdown(inspection: Inspection): string {
   const { sentence, next } = verdictOf(inspection);

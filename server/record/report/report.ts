@@ -1,4 +1,6 @@
 /** The report of one or several sessions: one page that needs nothing but itself, to read, print and keep. */
+import { attempted, isFault } from '../../../grammar/fault.ts';
+import { faultMessage } from '../../findings/program/fault.ts';
 import type { Inspection } from '../../inspect.ts';
 import { showLength, showNumber } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
@@ -25,6 +27,9 @@ import { REPORT_STYLE } from './style.ts';
 import { signInWords, signOf, titleOf } from './verdict.ts';
 import { verdictOf } from '../verdict.ts';
 
+/** Stands at the head of each report, so that one is told from other pages. */
+export const REPORT_MARK = '<meta name="generator" content="tribrach report">';
+
 /** A whole HTML document. The same sessions give the same text, whenever and wherever it is made. */
 export function reportPage(inspections: readonly Inspection[]): string {
   const chapters = inspections.map((inspection, index) => chapterOf(inspection, index + 1));
@@ -37,6 +42,7 @@ export function reportPage(inspections: readonly Inspection[]): string {
       'head',
       {},
       element('meta', { charset: 'utf-8' }),
+      element('meta', { name: 'generator', content: 'tribrach report' }),
       element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
       // Nothing is loaded and nothing runs, whatever a session may say.
       element('meta', {
@@ -51,7 +57,7 @@ export function reportPage(inspections: readonly Inspection[]): string {
       'body',
       {},
       only ? null : contents(chapters),
-      element('main', {}, ...chapters.map((chapter) => sessionPart(chapter, chapters.length > 1))),
+      element('main', {}, ...chapters.map((chapter) => guardedPart(chapter, chapters.length > 1))),
       element(
         'footer',
         {},
@@ -80,6 +86,18 @@ function contents(chapters: readonly Chapter[]): Markup {
         ),
       ),
     ),
+  );
+}
+
+/** A session that the program cannot report is said to be so, and the others are reported. */
+function guardedPart(chapter: Chapter, several: boolean): Markup {
+  const part = attempted(() => sessionPart(chapter, several));
+  if (!isFault(part)) return part;
+  return element(
+    'article',
+    { class: several ? 'session' : null, id: chapter.prefix },
+    element('h1', {}, chapter.inspection.session.document.path),
+    element('p', {}, faultMessage(part.fault)),
   );
 }
 

@@ -1,4 +1,5 @@
 /** From an entry of the tree to what it says; an entry that has not changed is not read again. */
+import { attempted } from '../../../grammar/fault.ts';
 import { keptWith } from '../../../grammar/kept-with.ts';
 import type { Entry, Place } from '../../../grammar/tree.ts';
 import type { WordEntry } from '../../../grammar/vocabulary.ts';
@@ -49,10 +50,20 @@ const known = keptWith<Entry, { readonly path: string; readonly bound: Bound }>(
 export function bind(path: string, entry: Entry): Bound {
   const before = known.get(entry);
   if (before?.path === path) return before.bound;
-  const bound = read(path, entry);
+  const bound = guarded(path, entry);
   known.set(entry, { path, bound });
   return bound;
 }
+
+/** What the program fails over says nothing, and the rest of the file is read all the same. */
+function guarded(path: string, entry: Entry): Bound {
+  const bound = entry.fault === undefined ? attempted(() => read(path, entry)) : { fault: entry.fault };
+  if (!('fault' in bound)) return bound;
+  const place = { path, entry, start: 0, end: firstLineEnd(entry.text) };
+  return { entry, place, remarks: [{ about: 'fault', because: bound.fault, place }], kind: 'unknown' };
+}
+
+const firstLineEnd = (text: string) => /[^\r\n]*/.exec(text)?.[0].length ?? 0;
 
 function read(path: string, entry: Entry): Bound {
   const remarks: Remark[] = entry.slips.map((slip) => ({
