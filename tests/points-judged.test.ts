@@ -15,11 +15,11 @@ import { filesOnDisk } from './samples.ts';
 const [DAY = ''] = readFileSync('samples/breakwater.trib', 'utf8').split('points "pickup.csv"');
 const COLUMNS = 'name, east m, north m, height m orthometric, time local';
 
-function judged(lines: string, csv = '') {
+function judged(lines: string, csv = '', change: (text: string) => string = (text) => text) {
   const disk = filesOnDisk();
   const bytes = (path: string) =>
     path.endsWith('own.csv') ? new TextEncoder().encode(csv) : disk.bytes(path);
-  const document = openDocument('samples/day.trib', `${DAY}${lines}\nhazard "vehicles"\n`);
+  const document = openDocument('samples/day.trib', `${change(DAY)}${lines}\nhazard "vehicles"\n`);
   const inspection = inspect(document, { ...disk, bytes });
   const repair = sessionRepair(inspection.session, inspection.derivation);
   const points: RepairedPoint[] = [];
@@ -185,4 +185,36 @@ it('a shift that nobody knows is none, and not nought', () => {
   ).points;
   expect(known && shiftOf(known, 'east')).toBe(0);
   expect(unknown && shiftOf(unknown, 'east')).toBeNull();
+});
+
+describe('a point in the minute in which the base was keyed anew', () => {
+  /** Until then the antenna height lacked the extension of 250 mm. */
+  const day = (at: string) =>
+    judged(
+      `points\n  from BASE\n  by R1\n  state as-broadcast\n  columns ${COLUMNS}\n` +
+        ['08:59:59', '09:00:30', '09:01:00']
+          .map((time, index) => `  row P${index}, -41198.315, 164918.162, 6.306, ${time}\n`)
+          .join(''),
+      '',
+      (text) =>
+        text
+          .replace(
+            '  keyed       antenna-height 1.533 m to arp\n',
+            `  keyed       antenna-height 1.283 m to arp\n  keyed       antenna-height 1.533 m to arp, at ${at}\n`,
+          )
+          .replace('height 5.203 m orthometric', 'height 4.953 m orthometric'),
+    );
+  it('is in doubt, without a shift and an uncertainty', () => {
+    const { points } = day('09:00');
+    const [before, during, after] = points;
+    expect(before?.shift?.up).toBeCloseTo(0.25, 3);
+    expect(during).toMatchObject({ label: 'in doubt', shift: null, horizontal: null, up: null });
+    expect(during?.reason).toContain('in the minute in which BASE was keyed anew');
+    expect(after && shiftOf(after, 'up')).toBe(0);
+  });
+  it('is none where the seconds tell', () => {
+    const { points } = day('09:00:15');
+    expect(points.map((point) => Math.round(1000 * (shiftOf(point, 'up') ?? NaN)))).toEqual([250, 0, 0]);
+    expect(points[1]?.label).not.toBe('in doubt');
+  });
 });

@@ -9,6 +9,7 @@ import type { SetupValues } from '../setups/setup.ts';
 import { classOf, type RoverTrust, type Trust } from '../trust/trust.ts';
 import { timeInWords } from '../trust/words.ts';
 import { pointClassInWords, type PointClass } from './flaws.ts';
+import { isDuring, rekeyingsOf } from './rekeyed.ts';
 
 /** The same object for all points that share it. */
 export interface Fate {
@@ -76,7 +77,9 @@ export function classesOf(set: PointSet, session: Session, derivation: Derivatio
       known.get(piece) ??
       (outsideOf(setup, instant, circumstance)
         ? 'outside-base'
-        : classOf(trust.rovers, { setup, rover, instant }));
+        : setup && isDuring(rekeyingsOf(setup, trust), instant)
+          ? 'in-doubt'
+          : classOf(trust.rovers, { setup, rover, instant }));
     known.set(piece, found);
     return found;
   };
@@ -162,6 +165,7 @@ function changesOf(trust: Trust, repair: Repair | null, { setups }: Derivation):
   const spans = (rovers: readonly RoverTrust[]) => rovers.flatMap((one) => one.spans);
   const all = [
     ...[...setups.values()],
+    ...[...setups.values()].flatMap((setup) => rekeyingsOf(setup, trust)),
     ...spans(trust.rovers),
     ...(repair ? [...repair.remedies, ...repair.refusals, ...spans(repair.asRepaired)] : []),
   ].flatMap(({ from, until }) => [from, until]);
@@ -214,6 +218,16 @@ function fate(
       `${outside.replace('then', `at ${at}`)} What these points were measured from is not known.`,
       false,
     );
+  }
+  if (setup && isDuring(rekeyingsOf(setup, trust), instant)) {
+    const at = timeInWords(instant, session.job) ?? 'that time';
+    const reason = `Measured at ${at}, in the minute in which ${setup.setup.name} was keyed anew: whether with the values before or after is not known. Note the seconds of the keying.`;
+    return {
+      ...kept(reason, true),
+      class: 'in-doubt',
+      asRepaired: 'in-doubt',
+      label: pointClassInWords('in-doubt'),
+    };
   }
   if (state === 'corrected') return kept('Already corrected; repaired twice it would be wrong again.', true);
   if (!setup)
