@@ -60,6 +60,7 @@ const carried = new Map();
 for (const bundle of bundles) await write(bundle);
 await writeLicences('dist/licences.txt');
 await writeColouring('grammar/colouring.ts', 'dist/tribrach.tmLanguage.json');
+await writeGalleryPage('client/gallery.md', 'dist/gallery.md');
 
 async function write(bundle) {
   const [entry] = bundle.entryPoints;
@@ -94,6 +95,19 @@ async function writeLicences(target) {
     parts.map(({ title, text }) => `${rule}\n${title}\n${rule}\n\n${text.trim()}\n`).join('\n'),
   );
   say(`wrote ${target}, of ${parts.length} packages`);
+}
+
+/** The page that presents the extension resolves no addresses inside the package, so its pictures stand in its text. */
+async function writeGalleryPage(source, target) {
+  const text = await readFile(source, 'utf8');
+  const pictures = new Map();
+  for (const [, path] of text.matchAll(/\]\((pictures\/[^)]+\.png)\)/g))
+    pictures.set(path, (await readFile(`client/${path}`)).toString('base64'));
+  await writeFile(
+    target,
+    text.replace(/\]\((pictures\/[^)]+)\)/g, (_, path) => `](data:image/png;base64,${pictures.get(path)})`),
+  );
+  say(`wrote ${target}`);
 }
 
 /** The colouring module exports `textMateGrammar`, which makes a plain object; it is called here so that it cannot drift. */

@@ -11,6 +11,7 @@ const LONG: Readonly<Record<string, readonly string[]>> = {
   process: [
     'tests/{archive,capture,compare,never-fetched,report,seal,supply,which-files,whole-writes}.test.ts',
     'tests/{command-line,points,protocol,server}*.test.ts',
+    'tests/readme-editors.test.ts',
     'client/package.test.ts',
   ],
   // Everything is tried on every sample, every simulated day or every published figure.

@@ -52,6 +52,16 @@ describe('the packaged extension', () => {
     expect(named.filter((path) => !(path in files))).toEqual([]);
   });
 
+  it('is presented by a page whose pictures are in it and whose links need no address', () => {
+    const page = textOf('readme.md');
+    const targets = [...page.matchAll(/\]\(([^)]*)\)/g)].map(([, target = '']) => target);
+    expect(targets.length).toBeGreaterThan(1);
+    for (const target of targets) {
+      const [, coded = ''] = /^data:image\/png;base64,(.+)$/.exec(target) ?? [];
+      expect([...Buffer.from(coded, 'base64').subarray(1, 4)]).toEqual([...Buffer.from('PNG')]);
+    }
+  });
+
   it('is not typed as a module, which an extension host in a browser refuses to load', () => {
     expect(JSON.parse(textOf('package.json'))).not.toHaveProperty('type');
   });

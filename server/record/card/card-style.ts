@@ -11,6 +11,7 @@ export const CARD_STYLE = `
 .card-line dt{font-size:.9rem;opacity:.85}
 .card-line dd{margin:0}
 .card-figure{display:flex;flex-wrap:wrap;align-items:baseline;gap:.1em .6em;font-size:clamp(1.35rem,6.4vw,2rem);line-height:1.25;font-weight:600;font-variant-numeric:tabular-nums;overflow-wrap:anywhere}
+.card-group{display:inline-block}
 .card-group+.card-group{margin-inline-start:.22em}
 .card-lesser .card-figure{font-size:1.15rem}
 .card-words{font-size:1.2rem}
