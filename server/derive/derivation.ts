@@ -7,6 +7,7 @@ import { instantOf, type Session } from '../session/session.ts';
 import { setupFor, timesOf, type SetupTime } from './checks/base-of-check.ts';
 import { antennasOf, type CalibratedAntennaOf } from './evidence/calibrated-antennas.ts';
 import { checkValues, type CheckValues } from './checks/check.ts';
+import { judgedTogether } from './checks/together.ts';
 import { recordingsOf, withRecords, type Recordings } from './evidence/files.ts';
 import type { RecordingValues } from './evidence/recording.ts';
 import { frameIn, type Frame } from './positions/frame.ts';
@@ -54,7 +55,8 @@ export function deriveSession(session: Session, files: Files): Derivation {
   const setups = setupTable(withRecords(noted, frame, files));
   const recordings = recordingsOf(session, frame, files);
   const times = timesOf(valuesOf(setups));
-  const checks = checksOf(session.checks, marks, setups, times, rovers, job, frame, surfaces, recordings);
+  const alone = checksOf(session.checks, marks, setups, times, rovers, job, frame, surfaces, recordings);
+  const checks = judgedTogether(alone, frame);
   const points = pointSets(session, frame, surfaces, times, files);
   const link = linkValues(session, checks, points, setups);
   const reviews = reviewValues(session, files);

@@ -15,6 +15,7 @@ import { checkAfterEvent } from './check/after-event.ts';
 import { checkBaseMark } from './check/base-mark.ts';
 import { checkDrift } from './check/drift.ts';
 import { checkFails } from './check/fails.ts';
+import { checkMarginal } from './check/marginal.ts';
 import { checkMissingClosing } from './check/missing-closing.ts';
 import { checkMissingOpening } from './check/missing-opening.ts';
 import { checkNoTime } from './check/no-time.ts';
@@ -144,6 +145,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   positionAutonomousDiffers,
   positionNotKeyed,
   checkFails,
+  checkMarginal,
   checkSurprising,
   checkToleranceTooTight,
   checkMissingOpening,

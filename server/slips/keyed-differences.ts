@@ -85,7 +85,9 @@ function ofSetup(setup: SetupValues, session: Session, derivation: Derivation): 
       // What stays as it was keyed is one finding, however many states it lasts.
       if (typed && seen.has(typed)) return [];
       if (typed) seen.add(typed);
-      const lasting = setup.keyed.filter((state) => typedField(one.field, state) === typed);
+      const lasting = setup.keyed.filter(
+        (other) => other.state.number >= keyed.state.number && typedField(one.field, other) === typed,
+      );
       const last = lasting[lasting.length - 1]?.state;
       const replaced = last !== undefined && last.number < setup.keyed.length;
       return [

@@ -1,6 +1,7 @@
 /** The checks that a diagnosis rests on: what is left of their residuals, and the noise that they share and that they do not. */
 import { isHole } from '../quantities/value.ts';
 import type { CheckValues } from '../derive/checks/check.ts';
+import { UNFIXED } from '../derive/checks/quality.ts';
 import { leftOfBending, unknownBending, type Bent } from './bending.ts';
 import { noiseOf, type Noise } from './likelihood.ts';
 import { numberOf } from './situation.ts';
@@ -84,13 +85,6 @@ function explainedLoss(check: CheckValues): Bent {
 
 /** Marks without a stated uncertainty are taken to be good to this (common practice), metres. */
 const MARK = { horizontal: 0.01, up: 0.015 };
-/** A float solution is good to some decimetres, code alone to metres (common practice), metres. */
-const UNFIXED: Readonly<Record<string, { horizontal: number; up: number }>> = {
-  float: { horizontal: 0.25, up: 0.4 },
-  differential: { horizontal: 0.7, up: 1.2 },
-  autonomous: { horizontal: 4, up: 8 },
-};
-
 /**
  * The base's mark is in all checks alike, a check mark in its own, the rest in each check anew; only that rest is
  * another one with something more in each check.

@@ -11,7 +11,7 @@ import {
 import { computeAll, computePlain } from '../../quantities/computed.ts';
 import { once } from '../../quantities/once.ts';
 import { hole, isHole, type Maybe, type Value } from '../../quantities/value.ts';
-import type { Check, LocalSurface, Quality, Rover, Stated } from '../../session/entries.ts';
+import type { Check, LocalSurface, Observed, Quality, Rover, Stated } from '../../session/entries.ts';
 import { instantOf } from '../../session/session.ts';
 import { occupationSpread, type Budget, type Occupation } from './budget.ts';
 import { sameDatum, type Frame } from '../positions/frame.ts';
@@ -20,11 +20,13 @@ import type { KeyedValues } from '../setups/keyed.ts';
 import type { MarkValues } from '../marks/mark.ts';
 import type { RecordingValues } from '../evidence/recording.ts';
 import { observedValues, residualOf, unobserved, type ObservedValues, type Residual } from './observation.ts';
+import { isWeak } from './quality.ts';
 import { residualTests, type ResidualTests } from './residual-test.ts';
 import { expectedWithin, rightCheck, type ExpectedValues, type RightCheck } from './right-check.ts';
 import type { SetupValues } from '../setups/setup.ts';
-import { withoutTransformation, type DoubtfulCheck } from './transformation-doubt.ts';
+import { withoutTransformation } from './transformation-doubt.ts';
 import { stateAt } from '../setups/timeline.ts';
+import { excused, judgedAlone, verdictOf, type Component, type Judgement, type Verdict } from './verdict.ts';
 
 export interface CheckValues {
   readonly check: Check;
@@ -58,8 +60,13 @@ export interface CheckValues {
     readonly north: Maybe<Value>;
     readonly up: Maybe<Value>;
   };
-  /** Against the tolerance; where none is set, a check passes within what is expected and fails far beyond it. */
-  readonly verdict: 'passes' | 'fails' | 'undecided';
+  /** Of each component and of the whole, among the tests of the day. */
+  readonly judged: Judgement;
+  readonly verdict: Verdict;
+  /** What mark or observation do not have, and the check so cannot prove. */
+  readonly absent: readonly Component[];
+  /** Too weak to decide anything: not fixed, few epochs, or beyond the job's own limits. */
+  readonly weak: boolean;
 }
 
 export function checkValues(
@@ -88,6 +95,14 @@ export function checkValues(
     ? residualOf(observed, mark, errors, name)
     : { east: noMark, north: noMark, up: noMark, horizontal: noMark, gridEast: noMark, gridNorth: noMark };
   const expected = expectedWithin(errors, frame, name);
+  const quality = check.quality ?? recording?.quality ?? null;
+  const weak = isWeak(quality, frame.job?.limits ?? null);
+  const absent = absentIn(mark, seen);
+  const confidence = frame.confidence.value;
+  const yardstick = { tolerance, expected, quality, weak };
+  const judged = excused(judgedAlone(residual, yardstick, confidence), yardstick, confidence, () =>
+    withoutTransformation({ residual, errors, setup, keyed, confidence }),
+  );
   return {
     check,
     mark,
@@ -96,7 +111,7 @@ export function checkValues(
     keyed,
     broadcast,
     recording,
-    quality: check.quality ?? recording?.quality ?? null,
+    quality,
     instant,
     observed,
     residual,
@@ -106,12 +121,22 @@ export function checkValues(
     tests: residualTests(residual, frame.confidence, name),
     occupation,
     explained: new Explained(() => explainedBy(broadcast, setup, mark, name)),
-    verdict: verdictOf(
-      { residual, errors, setup, keyed, confidence: frame.confidence.value },
-      tolerance,
-      expected,
-    ),
+    judged,
+    verdict: verdictOf(judged, absent),
+    absent,
+    weak,
   };
+}
+
+/** A benchmark has a height and no position; an observation may have either alone. */
+function absentIn(mark: MarkValues | null, observed: Maybe<Observed> | null): Component[] {
+  if (!mark || !observed || isHole(observed)) return [];
+  const { position, height } = mark.mark;
+  const withoutHeight = height === null && isHole(mark.ellipsoidalHeight) && isHole(mark.orthometricHeight);
+  return [
+    ...(position === null || observed.position === null ? (['horizontal'] as const) : []),
+    ...(withoutHeight || observed.height === null ? (['up'] as const) : []),
+  ];
 }
 
 /** What the comparison itself is uncertain by; holes where no base is known. */
@@ -370,45 +395,4 @@ function explainedBy(
     },
   );
   return { east: east ?? none, north: north ?? none, up: up ?? none };
-}
-
-/**
- * Without a tolerance a check fails only where chance is out of the question: a right one is beyond what is expected once
- * in so many by definition, and beyond this many times as much once in millions.
- */
-export const BEYOND_CHANCE = 2.5;
-
-function verdictOf(
-  check: DoubtfulCheck,
-  tolerance: Budget,
-  expected: ExpectedValues,
-): CheckValues['verdict'] {
-  const size = (direction: 'horizontal' | 'up') => {
-    const residual = check.residual[direction];
-    return isHole(residual) ? null : residual.value;
-  };
-  const limits = { tolerance, expected };
-  const verdict = verdictOn({ horizontal: size('horizontal'), up: size('up') }, limits);
-  if (verdict !== 'fails') return verdict;
-  const sizes = withoutTransformation(check);
-  return sizes && verdictOn(sizes, limits) !== 'fails' ? 'undecided' : 'fails';
-}
-
-/** The verdict on a residual of this size, in metres; null where it is not known. */
-export function verdictOn(
-  sizes: { readonly horizontal: number | null; readonly up: number | null },
-  { tolerance, expected }: Pick<CheckValues, 'tolerance' | 'expected'>,
-): CheckValues['verdict'] {
-  const judged = (['horizontal', 'up'] as const).map((direction) => {
-    const size = sizes[direction];
-    if (size === null) return null;
-    const limit = tolerance[direction];
-    if (!isHole(limit)) return Math.abs(size) <= limit.value;
-    const level = expected[direction];
-    if (isHole(level)) return null;
-    if (Math.abs(size) > BEYOND_CHANCE * level.value) return false;
-    return Math.abs(size) <= level.value ? true : null;
-  });
-  if (judged.includes(false)) return 'fails';
-  return judged.every((within) => within === true) ? 'passes' : 'undecided';
 }

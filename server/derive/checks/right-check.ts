@@ -257,6 +257,8 @@ export interface ExpectedValues extends Budget {
     /** Of the semi-major axis, from north over east, below 180°. */
     readonly bearing: Value;
   } | null;
+  /** Standard uncertainties of a right check, in metres; null where nobody can say. */
+  readonly spread: { readonly horizontal: Ellipse | null; readonly up: number | null };
 }
 
 /** The radius and the half-width that a right check stays within at the job's confidence. */
@@ -264,8 +266,10 @@ export function expectedWithin(errors: RightCheck, frame: Frame, name: string): 
   const confidence = frame.confidence;
   const up = isHole(errors.up) ? errors.up : halfWidth(errors.up, confidence, name);
   const { east, north } = errors;
-  if (isHole(east)) return { horizontal: east, up, ellipse: null };
-  if (isHole(north)) return { horizontal: north, up, ellipse: null };
+  const spreadUp = isHole(errors.up) ? null : errors.up.sigma;
+  const unknown = { horizontal: null, up: spreadUp };
+  if (isHole(east)) return { horizontal: east, up, ellipse: null, spread: unknown };
+  if (isHole(north)) return { horizontal: north, up, ellipse: null, spread: unknown };
   const found = ellipseOf(east.sigma ?? NaN, north.sigma ?? NaN, covariance(east, north) ?? NaN);
   const circular = found.semiMinor > found.semiMajor * ALIKE;
   return {
@@ -274,6 +278,7 @@ export function expectedWithin(errors: RightCheck, frame: Frame, name: string): 
       : ellipticalCircle(east, north, found, confidence, name),
     up,
     ellipse: circular ? null : ellipseAt(east, north, found, confidence, name),
+    spread: { horizontal: found, up: spreadUp },
   };
 }
 

@@ -6,8 +6,10 @@ import type { Derivation } from '../derivation.ts';
 import { saidOf, type PointSet } from '../points/points.ts';
 import { concerns, type NoRemedy, type Reference, type Remedy, type Repair } from './repair.ts';
 import type { SetupValues } from '../setups/setup.ts';
-import { classOf, type RoverTrust, type Trust } from '../trust/trust.ts';
-import { timeInWords } from '../trust/words.ts';
+import { carriedBy } from '../trust/drift.ts';
+import { classOf, driftsAt, type RoverTrust, type Trust } from '../trust/trust.ts';
+import { driftInWords, timeInWords } from '../trust/words.ts';
+import type { ErrorSize } from './bend.ts';
 import { pointClassInWords, type PointClass } from './flaws.ts';
 import { isDuring, rekeyingsOf } from './rekeyed.ts';
 
@@ -23,6 +25,8 @@ export interface Fate {
   readonly remedies: readonly Remedy[];
   /** What the points stand on; null where that is their base's mark alone. */
   readonly reference: Reference | null;
+  /** What the base may have moved by meanwhile, in full; metres. */
+  readonly moved: ErrorSize;
   /** An error is known and is not taken off. */
   readonly refused: boolean;
   /** `not closed`, `in doubt, repaired`. */
@@ -197,10 +201,13 @@ function fate(
   repair: Repair,
 ): Fate {
   const { setupAt, rover, roverEntry, rovers } = circumstance;
+  const { job } = repair.facts;
   const setup = setupAt(instant);
   const outside = outsideOf(setup, instant, circumstance);
   const found: PointClass = outside ? 'outside-base' : classOf(trust.rovers, { setup, rover, instant });
   const asRepaired = classOf(repair.asRepaired, { setup, rover, instant });
+  const drifts = driftsAt(trust.rovers, { setup, rover, instant });
+  const moved = carriedBy({ drifts });
   const kept = (reason: string, refused: boolean, reference: Reference | null = null): Fate => ({
     class: found,
     asRepaired: found,
@@ -208,6 +215,7 @@ function fate(
     rover: roverEntry,
     remedies: [],
     reference,
+    moved,
     refused,
     label: pointClassInWords(found),
     reason,
@@ -238,6 +246,8 @@ function fate(
   const blocked = refusals.filter(({ agrees }) => !agrees).map(({ because }) => because);
   if (remedies.length === 0) {
     if (blocked.length > 0) return kept(blocked.join(' '), true);
+    const [drift] = drifts;
+    if (drift) return kept(`${sentence(driftInWords(drift, job))}.`, false);
     const [agreed] = refusals;
     // Checks that pass prove base and rover to be in one system, whatever a transformation is good to.
     const reference = found === 'bracketed' ? null : (agreed?.reference ?? null);
@@ -253,12 +263,14 @@ function fate(
     rover: roverEntry,
     remedies,
     reference: (remedies.find(({ by }) => by === 'event') ?? remedies[0])?.reference ?? null,
+    moved,
     refused: false,
     label: `${pointClassInWords(found)}, repaired`,
     reason: [...reasons, ...blocked].join(' '),
   };
 }
 
+const sentence = (clause: string) => `${clause[0]?.toUpperCase() ?? ''}${clause.slice(1)}`;
 const unexplained = 'A check failed, and nothing in these notes tells what to take off.';
 const nothingKnown = 'Nothing is known that should be taken off.';
 

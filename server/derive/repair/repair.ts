@@ -11,14 +11,16 @@ import {
 import { allOf, showLength } from '../../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { Correction } from '../../session/entries.ts';
-import { verdictOn, type CheckValues } from '../checks/check.ts';
-import { sameDatum } from '../positions/frame.ts';
+import type { CheckValues } from '../checks/check.ts';
+import { eachOf, testsOf } from '../checks/together.ts';
+import { judgedOn, verdictOf } from '../checks/verdict.ts';
+import { sameDatum, type Frame } from '../positions/frame.ts';
 import type { KeyedValues } from '../setups/keyed.ts';
 import { keyedLimit, keyedTransformation } from '../setups/keyed-transformation.ts';
 import type { MarkValues } from '../marks/mark.ts';
 import type { TransformationLimit } from '../positions/transformation-error.ts';
 import type { SetupValues } from '../setups/setup.ts';
-import { isProof, roverTrust, type DayFacts, type RoverTrust, type Trust } from '../trust/trust.ts';
+import { judgedBy, roverTrust, type DayFacts, type RoverTrust, type Trust } from '../trust/trust.ts';
 import { movementBetween, type Movement } from '../trust/movement.ts';
 import type { Judged } from '../trust/spans.ts';
 import { boundaryInWords } from '../trust/words.ts';
@@ -116,22 +118,21 @@ export function repairOf(facts: DayFacts, trust: Trust, confirmed: readonly Conf
   const events = trust.rovers.flatMap((one) => eventRemedies(one, facts, remedies));
   const all = [...remedies, ...events.filter((found): found is Remedy => 'by' in found)];
   for (const found of events) if ('because' in found) refusals.push(found);
-  const judge = (check: CheckValues, job: DayFacts['job']): Judged => {
-    const { verdict } = repairedCheck(check, remedies);
-    if (verdict === 'fails') return 'fails';
-    return verdict === 'passes' && isProof(check, job) ? 'passes' : null;
-  };
+  const each = eachOfDay(facts);
+  const judge = (check: CheckValues): Judged => judgedBy(check, repairedCheck(check, remedies, each).verdict);
   return {
     facts,
     remedies: all,
     refusals,
-    checks: facts.checks.map((check) => repairedCheck(check, all)),
+    checks: facts.checks.map((check) => repairedCheck(check, all, each)),
     asRepaired:
       remedies.length === 0
         ? trust.rovers
         : trust.rovers.map(({ setup, rover }) => roverTrust(setup, rover, facts, judge)),
   };
 }
+
+const eachOfDay = ({ checks, frame }: DayFacts) => eachOf(testsOf(checks), frame);
 
 /** Whether a remedy or its absence concerns this base, rover and time. */
 export const concerns = (
@@ -156,8 +157,9 @@ const nothingTold = (setup: SetupValues): NoRemedy => ({
 function keyedRemedy(
   setup: SetupValues,
   values: KeyedValues,
-  { frame, checks }: DayFacts,
+  facts: DayFacts,
 ): Remedy | NoRemedy {
+  const { frame } = facts;
   const { state, broadcast, recorded } = values;
   const { name } = setup.setup;
   // What was keyed when the setup began holds for what is noted a minute too early, too.
@@ -217,7 +219,7 @@ function keyedRemedy(
     reason: `${told} put its antenna ${inWords(size)}.`,
     checks: [],
   };
-  const against = recorded === undefined ? checksAgainst(remedy, checks) : [];
+  const against = recorded === undefined ? checksAgainst(remedy, facts) : [];
   if (against.length === 0) return remedy;
   const names = allOf(against.map(({ check }) => check.name));
   return none(
@@ -226,9 +228,10 @@ function keyedRemedy(
 }
 
 /** Checks that pass as measured and would fail without the error; none where it explains a check that fails. */
-function checksAgainst(remedy: Remedy, checks: readonly CheckValues[]): CheckValues[] {
-  const own = checks.filter(({ setup }) => setup === remedy.setup);
-  const without = (check: CheckValues) => repairedCheck(check, [remedy]).verdict;
+function checksAgainst(remedy: Remedy, facts: DayFacts): CheckValues[] {
+  const each = eachOfDay(facts);
+  const own = facts.checks.filter(({ setup }) => setup === remedy.setup);
+  const without = (check: CheckValues) => repairedCheck(check, [remedy], each).verdict;
   if (own.some((check) => check.verdict === 'fails' && without(check) !== 'fails')) return [];
   return own.filter((check) => check.verdict === 'passes' && without(check) === 'fails');
 }
@@ -271,11 +274,12 @@ function slipRemedies(slip: ConfirmedSlip, { setups }: DayFacts, keyed: readonly
 /** The failing checks of a stretch that an event opened tell how far the base moved: their mean, where they agree. */
 function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[]): (Remedy | NoRemedy)[] {
   const { setup, rover, stretches, checks } = one;
+  const each = eachOfDay(facts);
   return stretches.flatMap((stretch): (Remedy | NoRemedy)[] => {
     const { opened, closed } = stretch;
     if (!opened.event) return [];
     const inside = checks.filter(({ instant }) => within(instant, stretch));
-    const repaired = inside.map((check) => repairedCheck(check, keyed));
+    const repaired = inside.map((check) => repairedCheck(check, keyed, each));
     const failing = repaired.filter(({ verdict }) => verdict === 'fails').map(({ check }) => check);
     const passing = repaired.filter(({ verdict }) => verdict === 'passes').map(({ check }) => check);
     const span = { from: stretch.from, until: closed ? stretch.until : null };
@@ -344,13 +348,13 @@ const within = (instant: number | null, { from, until }: { from: number | null; 
 
 /** The residual of a check without what remedies explain, as a geocentric vector. */
 function errorAt(check: CheckValues, remedies: readonly Remedy[]): Geocentric | null {
-  const { east, north, up } = repairedCheck(check, remedies);
+  const { east, north, up } = repairedCheck(check, remedies, 1);
   const origin = check.mark ? placeOf(check.mark) : null;
   if (!origin || east === null || north === null || up === null) return null;
   return geocentricVectorOf(origin, { east: metres(east), north: metres(north), up: metres(up) });
 }
 
-function repairedCheck(values: CheckValues, remedies: readonly Remedy[]): RepairedCheck {
+function repairedCheck(values: CheckValues, remedies: readonly Remedy[], each: number): RepairedCheck {
   const { residual, mark, setup, instant, check } = values;
   const active =
     setup && instant !== null
@@ -371,25 +375,34 @@ function repairedCheck(values: CheckValues, remedies: readonly Remedy[]): Repair
   return {
     check: values,
     ...rest,
-    verdict: verdictOf(rest, values),
+    verdict: verdictOn(rest, values, each),
     ownError: active.some(({ checks }) => checks.includes(values)),
   };
 }
 
-const verdictOf = ({ east, north, up }: Pick<RepairedCheck, 'east' | 'north' | 'up'>, check: CheckValues) =>
-  verdictOn({ horizontal: east === null || north === null ? null : Math.hypot(east, north), up }, check);
+/** @param each the probability for each test of the day */
+function verdictOn(
+  { east, north, up }: Pick<RepairedCheck, 'east' | 'north' | 'up'>,
+  check: CheckValues,
+  each: number,
+): CheckValues['verdict'] {
+  const horizontal = east === null || north === null ? null : Math.hypot(east, north);
+  return verdictOf(judgedOn({ horizontal, up }, check, each), check.absent);
+}
 
 /** Failing checks of a base, whole in all three directions, and whether each would pass without a given error. */
-export function residualsWithout(setup: SetupValues, checks: readonly CheckValues[]) {
+export function residualsWithout(setup: SetupValues, checks: readonly CheckValues[], frame: Frame) {
+  const each = eachOf(testsOf(checks), frame);
   return checks
     .filter((check) => check.setup === setup && check.verdict === 'fails')
     .flatMap((check) => {
-      const { east, north, up } = repairedCheck(check, []);
+      const { east, north, up } = repairedCheck(check, [], each);
       if (east === null || north === null || up === null) return [];
       const within = (error: Topocentric, of: { east: number; north: number; up: number }) =>
-        verdictOf(
+        verdictOn(
           { east: of.east - error.east, north: of.north - error.north, up: of.up - error.up },
           check,
+          each,
         ) !== 'fails';
       return [{ check, east, north, up, within }];
     });

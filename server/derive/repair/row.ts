@@ -103,8 +103,9 @@ function repaired(row: PointRow, fate: Fate, ready: Prepared, set: PointSet): Re
   const distance = missing ? NaN : ready.distance(first, second, third);
   const uncertainty = missing || !ready.uncertainty ? null : ready.uncertainty(distance);
   const bent = ready.bend(distance);
-  const horizontal = uncertainty ? uncertainty.horizontal + bent.horizontal : null;
-  const up = uncertainty && !Number.isNaN(third) ? uncertainty.up + bent.up : null;
+  // What a base moves and what a wrong base bends is added in full (JCGM 100:2008, F.2.4.5).
+  const horizontal = uncertainty ? uncertainty.horizontal + bent.horizontal + fate.moved.horizontal : null;
+  const up = uncertainty && !Number.isNaN(third) ? uncertainty.up + bent.up + fate.moved.up : null;
   const isRight = !fate.refused && fate.remedies.length === 0 && isTrusted(fate);
   const shift =
     ready.shiftAt && !missing ? ready.shiftAt(first, second, Number.isNaN(third) ? undefined : third) : null;

@@ -65,23 +65,26 @@ export interface ReadingGroup {
 
 /** The height of the antenna while it stood at one height. */
 export type Standing = Pick<AntennaHeight, 'arp' | 'phaseCentre'> & {
-  /** When it was first taped so; null for how the base began. */
+  /** When it was levelled anew, else when it was first taped so; null for how the base began. */
   readonly since: number | null;
-  /** The tripod was levelled anew before; else it may only have sunk, and the receiver went on with what it was told. */
+  /** The tripod was levelled anew; else it may only have sunk, and the receiver went on with what it was told. */
   readonly anew: boolean;
+  /** Null for how the base began, and where nothing was taped since it was levelled anew. */
+  readonly group: ReadingGroup | null;
 };
 
-/** How the base began, and each height that was taped later. */
-export function standingsOf(height: AntennaHeight, relevelled: readonly number[]): Standing[] {
+/** How the base began, each height that was taped later, and what nobody taped after it was levelled anew. */
+export function standingsOf(height: AntennaHeight, relevelled: readonly number[], setup: Setup): Standing[] {
   const { groups } = height;
   const again = groups.slice(1).flatMap((group, index): Standing[] => {
     const before = groups[index]?.readings.at(-1)?.instant ?? null;
-    const since = group.readings[0]?.instant ?? null;
-    if (before === null || since === null) return [];
+    const taped = group.readings[0]?.instant ?? null;
+    if (before === null || taped === null) return [];
     const { arp, phaseCentre } = group;
-    return [{ arp, phaseCentre, since, anew: relevelled.some((at) => before <= at && at <= since) }];
+    const level = relevelled.findLast((at) => before <= at && at <= taped);
+    return [{ arp, phaseCentre, since: level ?? taped, anew: level !== undefined, group }];
   });
-  return [begunAt(height), ...again];
+  return [begunAt(height), ...again, ...untaped(height, relevelled, setup)];
 }
 
 export const begunAt = ({ arp, phaseCentre }: AntennaHeight): Standing => ({
@@ -89,7 +92,17 @@ export const begunAt = ({ arp, phaseCentre }: AntennaHeight): Standing => ({
   phaseCentre,
   since: null,
   anew: true,
+  group: null,
 });
+
+/** Levelled anew and not taped since: at what height it stands nobody knows. Without any reading nothing was known before. */
+function untaped({ groups, readings }: AntennaHeight, relevelled: readonly number[], setup: Setup): Standing[] {
+  const since = relevelled.at(-1);
+  if (since === undefined || groups.length === 0) return [];
+  if (readings.some(({ instant }) => instant !== null && instant >= since)) return [];
+  const none = hole(`${setup.name} was levelled anew and not taped since`, setup.place);
+  return [{ arp: none, phaseCentre: none, since, anew: true, group: null }];
+}
 
 /** Readings further apart than this, or with an event between them, are of different times. */
 const ONE_TIME = 30 * 60;

@@ -11,7 +11,7 @@ import type { GeoidModel } from '../heights/geoid.ts';
 import { keyedAntennaHeight, keyedValues, sumOf, type KeyedValues, type True } from './keyed.ts';
 import { toGeocentric, type Located } from '../positions/locate.ts';
 import { heightOn, type MarkValues } from '../marks/mark.ts';
-import { keyedStates, type KeyedState } from './timeline.ts';
+import { continuedStates, keyedStates, type KeyedState } from './timeline.ts';
 import { transformed } from '../positions/transform.ts';
 
 export interface SetupValues {
@@ -19,6 +19,8 @@ export interface SetupValues {
   readonly mark: MarkValues | null;
   readonly antenna: Antenna | null;
   readonly height: AntennaHeight;
+  /** The heights that the antenna stood at, in order of time. */
+  readonly standings: readonly Standing[];
   readonly tell: Tell;
   readonly arp: Maybe<{ readonly x: Value; readonly y: Value; readonly z: Value }>;
   readonly keyed: readonly KeyedValues[];
@@ -66,14 +68,20 @@ export function setupValues(
   const instants = setup.measured.map((measured) => instantOf(measured.at, frame.job));
   const height = antennaHeight(setup, antenna, instants, events);
   const keyable = keyablePosition(mark, frame);
-  const standings = standingsOf(height, relevelled);
+  const from = instantOf(setup.at, frame.job);
+  const until = instantOf(setup.until, frame.job);
+  const stood = relevelled.filter((at) => (from === null || at >= from) && (until === null || at <= until));
+  const standings = standingsOf(height, stood, setup);
   const truths = standings.map((standing) => ({
     mark,
     keyable,
     standing,
     arp: arpOf(keyable, mark, standing.arp, setup.name),
   }));
-  const states = keyedStates(setup, frame.job);
+  const states = continuedStates(
+    keyedStates(setup, frame.job),
+    standings.filter(({ anew }) => anew).flatMap(({ since }) => since ?? []),
+  );
   const last = states[states.length - 1] ?? null;
   const begun = truths[0] as True;
   const now = truths.findLast(({ standing }) => standing.anew || toldSo(standing, last, antenna)) ?? begun;
@@ -88,6 +96,7 @@ export function setupValues(
     mark,
     antenna,
     height,
+    standings,
     tell: tellOf(
       states[states.length - 1]?.antennaHeight?.to?.name ?? 'arp',
       keyable,
@@ -102,8 +111,8 @@ export function setupValues(
     broadcasts: keyed,
     captured: null,
     rawLog: null,
-    from: instantOf(setup.at, frame.job),
-    until: instantOf(setup.until, frame.job),
+    from,
+    until,
   };
 }
 

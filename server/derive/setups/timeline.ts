@@ -44,6 +44,30 @@ export function keyedStates(setup: Setup, job: Job | null): KeyedState[] {
   return states.map((state, index) => ({ ...state, until: states[index + 1]?.from ?? end }));
 }
 
+/** What was keyed around the time of a new levelling was keyed for it, seconds. */
+const AROUND = 1800;
+
+/** A tripod that is levelled anew begins another state even where nothing is keyed: the receiver goes on with the old values. */
+export function continuedStates(states: readonly KeyedState[], relevelled: readonly number[]): KeyedState[] {
+  const untold = relevelled.filter(
+    (at) => !states.some(({ from }) => from !== null && at <= from && from <= at + AROUND),
+  );
+  if (untold.length === 0) return [...states];
+  const split = states.flatMap((state) => {
+    const inside = untold.filter(
+      (at) => (state.from === null || state.from < at) && (state.until === null || at < state.until),
+    );
+    const cuts = [state.from, ...inside];
+    return cuts.map((from, index): KeyedState => ({
+      ...state,
+      from,
+      until: cuts[index + 1] ?? state.until,
+      lines: index === 0 ? state.lines : [],
+    }));
+  });
+  return split.map((state, index) => ({ ...state, number: index + 1 }));
+}
+
 function nextState(
   before: KeyedState | null,
   lines: readonly Keyed[],

@@ -3,6 +3,7 @@ import { isHole } from '../../quantities/value.ts';
 import type { Event } from '../../session/entries.ts';
 import type { CheckValues } from '../checks/check.ts';
 import type { Frame } from '../positions/frame.ts';
+import type { Drift } from './drift.ts';
 import { movementBetween, type Movement } from './movement.ts';
 import { stretchOf, type Stretch } from './stretches.ts';
 
@@ -40,6 +41,8 @@ export interface Span {
   /** The checks on both sides that decide. */
   readonly before: CheckValues | null;
   readonly after: CheckValues | null;
+  /** What moved in it. */
+  readonly drifts: readonly Drift[];
 }
 
 /** Whether a disturbance was held, and the comparisons that say so. */
@@ -87,7 +90,7 @@ function spansIn(
     const until = after ? after.instant : stretch.until;
     // A check in the minute in which a stretch begins or ends leaves nothing before or behind it.
     if (from !== null && until !== null && from >= until && (before !== null) !== (after !== null)) return [];
-    return [{ from, until, class: classBetween(before, after, judge), stretch: index, before, after }];
+    return [{ from, until, class: classBetween(before, after, judge), stretch: index, before, after, drifts: [] }];
   });
 }
 

@@ -6,12 +6,13 @@ import type { Bound, Event, Job, Point, Points } from '../../session/entries.ts'
 import type { Named } from '../../session/coordinates.ts';
 import type { Session } from '../../session/session.ts';
 import type { CheckValues } from '../checks/check.ts';
+import { decides, eachOf, testsOf } from '../checks/together.ts';
 import type { Derivation } from '../derivation.ts';
 import type { Frame } from '../positions/frame.ts';
 import { interned, NOTHING, orNull, remembered, tokenOf, type Nothing, type Token } from '../remembered.ts';
 import type { SetupValues } from '../setups/setup.ts';
+import { driftsByChecks, driftsByTape, narrowest, shaken, type Drift } from './drift.ts';
 import { movementBetween, type Movement } from './movement.ts';
-import { provesNothing, shortfallsOf } from './quality.ts';
 import {
   best,
   chronicleOf,
@@ -22,7 +23,7 @@ import {
   type Span,
   type TrustClass,
 } from './spans.ts';
-import { eventsOf, stretchesOf, undatedEvents, type Stretch } from './stretches.ts';
+import { eventsOf, stretchesOf, stretchOf, undatedEvents, type Stretch } from './stretches.ts';
 import { verdictSentence } from './words.ts';
 
 export interface Trust {
@@ -51,8 +52,8 @@ export interface RoverTrust {
   readonly day: TrustClass;
   /** The smallest movement that the checks around the proved part would have seen anywhere in it; null where nothing is proved. */
   readonly smallest: { readonly horizontal: Value; readonly up: Value; readonly movement: Movement } | null;
-  /** Passing checks on one mark between which it moved more than chance allows. */
-  readonly drifts: readonly Movement[];
+  /** What its checks and its tape show to have moved. */
+  readonly drifts: readonly Drift[];
 }
 
 /** What an event puts in doubt: for each rover, whether it was held, and what the points on both sides are worth. */
@@ -124,6 +125,7 @@ const factsOf = remembered(
     rovers: roverNames(checks, points),
     job: orNull<Job>(job),
     frame,
+    each: eachOf(testsOf(checks), frame),
   }),
 );
 
@@ -137,6 +139,8 @@ export interface DayFacts {
   readonly rovers: readonly (string | null)[];
   readonly job: Job | null;
   readonly frame: Frame;
+  /** The probability for each test of the day that leaves the whole at the job's confidence. */
+  readonly each: number;
 }
 
 const trustFrom = remembered((facts: DayFacts): Trust => {
@@ -148,7 +152,7 @@ const trustFrom = remembered((facts: DayFacts): Trust => {
 });
 
 /** The trust of each base, judged anew only where something that concerns it has changed. */
-function dayAt({ checks, events, inTextOrder, rovers, job, frame }: DayFacts) {
+function dayAt({ checks, events, inTextOrder, rovers, job, frame, each }: DayFacts) {
   const bySetup = new Map<SetupValues | null, CheckValues[]>();
   for (const check of checks) {
     const own = bySetup.get(check.setup);
@@ -167,7 +171,7 @@ function dayAt({ checks, events, inTextOrder, rovers, job, frame }: DayFacts) {
     const happened = eventsOf(setup, events);
     const order = inOrder([...own.map(({ check }) => check), ...happened]);
     const concerns = [interned(own), interned(happened), interned(order), names] as const;
-    return trustAt(setup, ...concerns, job ?? NOTHING, frame);
+    return trustAt(setup, ...concerns, job ?? NOTHING, frame, tokenOf(each));
   };
 }
 
@@ -180,9 +184,10 @@ const trustAt = remembered(
     names: readonly Token<string | null>[],
     job: Job | Nothing,
     frame: Frame,
+    { worth: each }: Token<number>,
   ): readonly RoverTrust[] => {
     const rovers = names.map(({ worth }) => worth);
-    const facts = { setups: [setup], checks, events, inTextOrder, rovers, job: orNull<Job>(job), frame };
+    const facts = { setups: [setup], checks, events, inTextOrder, rovers, job: orNull<Job>(job), frame, each };
     return rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge));
   },
 );
@@ -201,13 +206,13 @@ function roverNames(
 export function roverTrust(
   setup: SetupValues,
   rover: string | null,
-  { checks, events, inTextOrder, rovers, job, frame }: DayFacts,
-  judge: (check: CheckValues, job: Job | null) => Judged,
+  { checks, events, inTextOrder, rovers, job, frame, each }: DayFacts,
+  judge: (check: CheckValues) => Judged,
 ): RoverTrust {
   const own = eventsOf(setup, events);
   const stretches = stretchesOf(setup, own, job);
   const judged = (check: CheckValues): Judged => {
-    const found = judge(check, job);
+    const found = judge(check);
     const proves = isCertain(check, setup, rovers) && stoodAt(setup, check.instant);
     return found === 'passes' && !proves ? null : found;
   };
@@ -215,8 +220,13 @@ export function roverTrust(
   const timed = mine
     .filter(({ instant }) => instant !== null)
     .toSorted((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
-  const { spans, joins } = chronicleOf(stretches, timed, judged, noted(inTextOrder), frame);
-  const cautious = withUndated(spans, mine, own, job, judged);
+  const comesBefore = noted(inTextOrder);
+  const { spans, joins } = chronicleOf(stretches, timed, judged, comesBefore, frame);
+  const placed = (check: CheckValues) => stretchOf(stretches, check, comesBefore);
+  const drifts = [...driftsByChecks(mine, each, frame), ...driftsByTape(setup)];
+  const unexplained = narrowest(drifts.filter((drift) => !atAnEvent(drift, placed, joins)));
+  const steady = spans.map((span) => shaken(span, unexplained));
+  const cautious = withUndated(steady, mine, own, job, judged);
   return {
     setup,
     rover,
@@ -226,7 +236,7 @@ export function roverTrust(
     checks: timed,
     day: dayOf(cautious, stretches),
     smallest: smallestSeen(cautious, timed, judged, frame),
-    drifts: driftsIn(cautious, frame),
+    drifts,
   };
 }
 
@@ -246,16 +256,14 @@ function stoodAt({ from, until }: SetupValues, instant: number | null): boolean 
   return from <= instant && (until === null || until <= from || instant <= until);
 }
 
-/** What a check proves as measured: nothing on the base's own mark, nothing when it was too weak. */
-function rawJudge(values: CheckValues, job: Job | null): Judged {
-  if (values.verdict === 'fails') return 'fails';
-  return values.verdict === 'passes' && isProof(values, job) ? 'passes' : null;
-}
+/** What a check proves as measured: nothing on the base's own mark, and one that is too weak neither proves nor condemns. */
+const rawJudge = (values: CheckValues): Judged => judgedBy(values, values.verdict);
 
-/** Whether a check that agrees proves anything at all. */
-export function isProof({ quality, mark, setup }: CheckValues, job: Job | null): boolean {
-  if (mark !== null && mark === setup?.mark) return false;
-  return !provesNothing(shortfallsOf(quality, job?.limits ?? null));
+/** @param verdict as measured, or as repaired */
+export function judgedBy(check: CheckValues, verdict: CheckValues['verdict']): Judged {
+  if (check.weak) return null;
+  if (verdict === 'fails') return 'fails';
+  return verdict === 'passes' && decides(check) ? 'passes' : null;
 }
 
 /** The order of the notes, where check and event bear the same minute. */
@@ -367,22 +375,19 @@ function countBefore(checks: InOrder, time: number, including: boolean): number 
   return low;
 }
 
-/** Two checks that pass, one after the other on one mark in one stretch or joined ones, and still moved. */
-function driftsIn(spans: readonly Span[], frame: Frame): Movement[] {
-  const passing = spans
-    .filter((span) => span.class === 'bracketed' || span.class === 'held')
-    .flatMap(({ before, after }) => [before, after])
-    .filter((check) => check !== null);
-  const inOrder = [...new Set(passing)];
-  const drifts: Movement[] = [];
-  const latest = new Map<object | null, CheckValues>();
-  for (const check of inOrder) {
-    const before = latest.get(check.mark);
-    const movement = before ? movementBetween(before, check, frame) : null;
-    if (movement?.verdict === 'moved') drifts.push(movement);
-    latest.set(check.mark, check);
-  }
-  return drifts;
+/** A movement across an event that was not held happened there, as far as anybody can say: the stretches tell it. */
+function atAnEvent(
+  { by }: Drift,
+  stretchOfCheck: (check: CheckValues) => number,
+  joins: readonly Join[],
+): boolean {
+  if (!('movement' in by)) return false;
+  const [first, last] = [by.movement.from, by.movement.to].map(stretchOfCheck);
+  if (first === undefined || last === undefined) return false;
+  const isHeld = (stretch: number) =>
+    joins.some(({ held, stretches: [from, to] }) => held && from <= stretch && stretch < to);
+  for (let stretch = first; stretch < last; stretch += 1) if (!isHeld(stretch)) return true;
+  return false;
 }
 
 function eventDoubts(one: RoverTrust, events: readonly Event[]): EventDoubt[] {
@@ -411,19 +416,25 @@ export interface PointCircumstance {
   readonly instant: number | null;
 }
 
-/** The class of a point: the worst that it could have, where time, rover or base are not known. */
-export function classOf(
-  rovers: readonly RoverTrust[],
-  { setup, rover, instant }: PointCircumstance,
-): TrustClass {
+/** What moved while a point was measured, as far as its time, rover and base are known. */
+export const driftsAt = (rovers: readonly RoverTrust[], circumstance: PointCircumstance): readonly Drift[] =>
+  possibleFor(rovers, circumstance).flatMap((one) =>
+    spansAt(one, circumstance.instant).flatMap(({ drifts }) => drifts),
+  );
+
+function possibleFor(rovers: readonly RoverTrust[], { setup, rover }: PointCircumstance) {
   const several = rovers.some((one) => one.rover !== rovers[0]?.rover);
-  const possible = rovers.filter(
+  return rovers.filter(
     (one) =>
       (setup === null || one.setup === setup) &&
       (rover === null ? true : one.rover === rover || (one.rover === null && !several)),
   );
-  const classes = possible.flatMap((one) => {
-    const found = worst(spansAt(one, instant).map((span) => span.class));
+}
+
+/** The class of a point: the worst that it could have, where time, rover or base are not known. */
+export function classOf(rovers: readonly RoverTrust[], circumstance: PointCircumstance): TrustClass {
+  const classes = possibleFor(rovers, circumstance).flatMap((one) => {
+    const found = worst(spansAt(one, circumstance.instant).map((span) => span.class));
     return found ? [found] : [];
   });
   return worst(classes) ?? 'unchecked';

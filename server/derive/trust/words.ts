@@ -2,6 +2,7 @@
 import { isHole } from '../../quantities/value.ts';
 import { allOf, showLength } from '../../quantities/show.ts';
 import type { Job } from '../../session/entries.ts';
+import type { Drift } from './drift.ts';
 import type { EventDoubt, RoverTrust } from './trust.ts';
 import type { Span, TrustClass } from './spans.ts';
 import type { Boundary } from './stretches.ts';
@@ -53,7 +54,10 @@ export function verdictSentence(rovers: readonly RoverTrust[], job: Job | null):
 
 function roverSentence(one: RoverTrust, job: Job | null, explained: Set<TrustClass>): string {
   const runs = runsOf(one.spans);
-  const spans = runs.map((run) => `${runInWords(run, one, job)}${meaningOf(run.class, explained)}`);
+  const spans = runs.map(
+    (run) =>
+      `${runInWords(run, one, job)}${run.spans.some(({ drifts }) => drifts.length > 0) ? '' : meaningOf(run.class, explained)}`,
+  );
   const { smallest } = one;
   const seen = smallest
     ? `; a movement of ${showLength(smallest.horizontal.value)} horizontally or ${showLength(smallest.up.value)} up would have been seen (80 % power)`
@@ -82,6 +86,7 @@ function runsOf(spans: readonly Span[]): Run[] {
     const goesOn =
       last &&
       before &&
+      before.drifts.length > 0 === span.drifts.length > 0 &&
       (proved(last.class) && proved(span.class)
         ? before.stretch === span.stretch || before.class === 'held'
         : last.class === span.class);
@@ -111,8 +116,23 @@ function runInWords({ spans, class: found }: Run, one: RoverTrust, job: Job | nu
     .map(({ opened }) => boundaryInWords(opened, job));
   const proved = found === 'bracketed' || found === 'held';
   const across = proved && crossed.length > 0 ? `, held across ${allOf(crossed)}` : '';
-  const failing = found === 'in-doubt' ? failed(spans) : '';
+  const [drift] = spans.flatMap(({ drifts }) => drifts);
+  const moved = drift ? `, since ${driftInWords(drift, job)}` : '';
+  const failing = (found === 'in-doubt' ? failed(spans) : '') || moved;
   return `${span} is ${proved ? 'bracketed' : classInWords(found)}${across}${failing}`;
+}
+
+/** `BASE moved 90 mm in height between OPEN and CLOSE`, `BASE sank 20 mm between 07:52 and 15:30`. */
+export function driftInWords({ by, horizontal, up }: Drift, job: Job | null): string {
+  if ('settled' in by) {
+    const { setup, first, reading } = by.settled;
+    const [from, until] = [timeInWords(first.instant, job), timeInWords(reading.instant, job)];
+    const between = from && until ? `between ${from} and ${until}` : 'while it stood';
+    return `${setup.setup.name} ${up < 0 ? 'sank' : 'rose'} ${showLength(Math.abs(up))} ${between}`;
+  }
+  const { from, to } = by.movement;
+  const level = horizontal >= Math.abs(up);
+  return `${to.setup?.setup.name ?? 'the base'} moved ${showLength(level ? horizontal : Math.abs(up))} ${level ? 'horizontally' : 'in height'} between ${from.check.name} and ${to.check.name}`;
 }
 
 function failed(spans: readonly Span[]): string {

@@ -2,7 +2,8 @@
 import { foundInEach } from '../../session/each.ts';
 import { showLength } from '../../quantities/show.ts';
 import type { Maybe, Value } from '../../quantities/value.ts';
-import { BEYOND_CHANCE, type CheckValues } from '../../derive/checks/check.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
+import { limitOf } from '../../derive/checks/verdict.ts';
 import { keyedLimit } from '../../derive/setups/keyed-transformation.ts';
 import { numberOf } from '../../slips/situation.ts';
 import { kind, type Subject } from '../finding.ts';
@@ -19,25 +20,18 @@ export const checkFails = kind({
   find: (subject) => failures(subject),
   tell: ({ check, beyond, reasons, diagnosis, leads }, subject) => {
     const { name } = check.check;
-    const withinBudget = beyond.every(({ size, expected }) => expected !== null && size <= expected);
     const own = check.mark ? ` on ${check.mark.mark.name}` : '';
     return {
-      // What a right check does once in a while is no proof that anything is wrong.
-      severity: withinBudget ? 'warning' : 'error',
-      message: `${name}${own} is off by ${beyond.map(({ said, limit, set }) => `${said}, where ${showLength(limit)} ${set ? 'is tolerated' : 'is far more than a right check shows'}`).join(', and ')}.${
-        withinBudget
-          ? ' A right check with this gear may well be so far off, so the tolerance is tighter than the gear can prove.'
-          : ''
-      }${byTransformation(check, reasons, subject)}`,
-      untilExplained: withinBudget
-        ? ''
+      severity: 'error',
+      message: `${name} fails: ${beyond.map(({ said, limit, from }) => `${said}${own} (limit ${showLength(limit)}${LIMITS[from]})`).join(', ')}.${byTransformation(check, reasons, subject)}`,
+      untilExplained: check.weak
+        ? 'It is too weak to condemn the day, and shows a blunder all the same.'
         : 'Every point since the last check that agreed is in doubt until the cause is known.',
       causes: [`check/${name}`, ...(diagnosis && leads ? [diagnosisKey(diagnosis)] : [])],
       // Where none of the known slips explains the checks they may have several causes, and each is told on its own.
       follows: [
         ...reasons,
         ...marksOf(check),
-        ...(withinBudget ? ['tolerance'] : []),
         ...(diagnosis?.answer === 'slips' && !leads ? [diagnosisKey(diagnosis)] : []),
       ],
       rests: diagnosis && leads ? toldDiagnosis(diagnosis, subject) : [],
@@ -45,6 +39,14 @@ export const checkFails = kind({
     };
   },
 });
+
+/** Where a limit comes from, unless the job sets it. */
+const LIMITS = {
+  job: '',
+  expected: ', far beyond what chance does',
+  assumed: ', assumed: nobody states how good the marks are',
+  weak: ', for so weak a check',
+} as const;
 
 interface Failure {
   readonly check: CheckValues;
@@ -82,24 +84,18 @@ const diagnosisKey = ({ setup, keyed }: Diagnosis) =>
 
 interface Beyond {
   readonly component: 'horizontal' | 'up';
-  readonly size: number;
   readonly said: string;
   readonly limit: number;
-  /** The job sets the limit; else it is what no right check exceeds. */
-  readonly set: boolean;
-  readonly expected: number | null;
+  readonly from: keyof typeof LIMITS;
 }
 
 /** The components that fail. */
 function beyondLimits(check: CheckValues): Beyond[] {
   const judge = (component: 'horizontal' | 'up'): Beyond[] => {
     const residual = numberOf(check.residual[component]);
-    const expected = numberOf(check.expected[component]);
-    const set = numberOf(check.tolerance[component]);
-    const limit = set ?? (expected === null ? null : BEYOND_CHANCE * expected);
-    if (residual === null || limit === null || Math.abs(residual) <= limit) return [];
-    const size = Math.abs(residual);
-    return [{ component, size, said: saidResidual(component, residual), limit, set: set !== null, expected }];
+    if (residual === null || check.judged[component] !== 'fails') return [];
+    const { size: limit, from } = limitOf(component, check);
+    return [{ component, said: saidResidual(component, residual), limit, from }];
   };
   return [...judge('horizontal'), ...judge('up')];
 }

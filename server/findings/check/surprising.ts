@@ -2,7 +2,8 @@
 import { foundInEach } from '../../session/each.ts';
 import { showLength } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
-import { BEYOND_CHANCE, type CheckValues } from '../../derive/checks/check.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
+import { BEYOND_CHANCE } from '../../derive/checks/verdict.ts';
 import { numberOf } from '../../slips/situation.ts';
 import { kind } from '../finding.ts';
 import { residualPlace, saidResidual } from './residuals.ts';

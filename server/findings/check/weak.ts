@@ -1,20 +1,38 @@
-/** A check that was observed too poorly to prove much: not fixed, too short, too few satellites, poor geometry. */
+/** A check that was observed too poorly: not fixed, too short, too few satellites, poor geometry. */
 import type { CheckValues } from '../../derive/checks/check.ts';
+import { limitOf } from '../../derive/checks/verdict.ts';
+import { shortfallsOf } from '../../derive/checks/quality.ts';
+import { showLength } from '../../quantities/show.ts';
 import { foundInEach } from '../../session/each.ts';
 import type { Limits } from '../../session/entries.ts';
-import { provesNothing, shortfallsOf } from '../../derive/trust/quality.ts';
+import { numberOf } from '../../slips/situation.ts';
 import { kind } from '../finding.ts';
+import { saidResidual } from './residuals.ts';
 
 export const checkWeak = kind({
   code: 'check/weak',
   find: ({ session, derivation }) => weak(derivation.checks, session.job?.limits ?? null),
-  tell: ({ check, shortfalls }) => ({
-    severity: 'warning',
-    message: `${check.name} was ${shortfalls.map(({ sentence }) => sentence).join(', ')}${shortfalls.every(({ byJob }) => byJob) ? '' : ' (usual limits, as far as the job sets none)'}. ${provesNothing(shortfalls) ? 'It proves nothing, whether it agrees or not' : 'It proves less than it should'}. Observe it again.`,
-  }),
+  tell: ({ check, shortfalls }) => {
+    const usual = shortfalls.every(({ byJob }) => byJob) ? '' : ' (usual limits, as far as the job sets none)';
+    return {
+      severity: 'warning',
+      message: `${check.check.name} is weak: ${shortfalls.map(({ sentence }) => sentence).join(', ')}${usual}. ${check.weak ? `${shown(check)} It neither proves nor condemns` : 'It proves less than it should'}. Observe it again.`,
+    };
+  },
 });
 
-const weak = foundInEach(({ check, quality }: CheckValues, limits: Limits | null) => {
+/** What it shows all the same, beside what such an observation may be off by itself. */
+function shown(check: CheckValues): string {
+  const parts = (['horizontal', 'up'] as const).flatMap((component) => {
+    const residual = numberOf(check.residual[component]);
+    if (residual === null) return [];
+    return [`${saidResidual(component, residual)} (may be ${showLength(limitOf(component, check).size)})`];
+  });
+  return parts.length === 0 ? 'It shows nothing.' : `It shows ${parts.join(' and ')}.`;
+}
+
+const weak = foundInEach((check: CheckValues, limits: Limits | null) => {
+  const { quality } = check;
   const shortfalls = shortfallsOf(quality, limits);
   return quality && shortfalls.length > 0 ? [{ check, shortfalls, place: quality.place }] : [];
 });

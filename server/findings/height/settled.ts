@@ -1,10 +1,7 @@
 /** Readings before and after that differ: the tripod has settled or was moved while the base was working. */
 import { foundInEach, valuesOf } from '../../session/each.ts';
-import type { Event } from '../../session/entries.ts';
-import { largestOf } from '../../quantities/extremes.ts';
 import { showLength } from '../../quantities/show.ts';
-import { isHole } from '../../quantities/value.ts';
-import { READING_SIGMA, type Reading } from '../../derive/setups/antenna-height.ts';
+import { settledReadings } from '../../derive/setups/settled.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import { kind, type Subject } from '../finding.ts';
 import { placeOfLength } from './readings-disagree.ts';
@@ -26,58 +23,8 @@ export const heightSettled = kind({
   },
 });
 
-interface Settled {
-  readonly setup: SetupValues;
-  readonly reading: Reading;
-  readonly first: Reading;
-  /** Later less earlier, metres. */
-  readonly by: number;
-  readonly asSomeFirst: boolean;
-  readonly place: Reading['measured']['place'];
-}
+export const settledSetups = ({ derivation }: Subject) => settledIn(valuesOf(derivation.setups));
 
-/** Two-sided, 99 %. The same tape and person before and after share what they share; only the readings count. */
-const SURELY = 2.58;
-
-export const settledSetups = ({ derivation, session }: Subject) =>
-  settledIn(valuesOf(derivation.setups), session.events);
-
-const settledIn = foundInEach((setup: SetupValues, events: readonly Event[]) => {
-  const [first, ...later] = setup.height.groups;
-  if (!first) return [];
-  const begun = first.readings[0];
-  return later.flatMap((group): Settled[] => {
-    const [reading] = group.readings;
-    if (!begun || !reading || isHole(reading.arp)) return [];
-    const by = group.arp.value - first.arp.value;
-    const sigma = Math.hypot(spread(first.readings), spread(group.readings));
-    if (Math.abs(by) <= SURELY * sigma || keyedAnew(setup, group.arp.value, reading.instant, events))
-      return [];
-    const asSomeFirst = first.readings.some(
-      ({ arp }) =>
-        !isHole(arp) && Math.abs(arp.value - group.arp.value) <= SURELY * Math.SQRT2 * READING_SIGMA,
-    );
-    return [{ setup, reading, first: begun, by, asSomeFirst, place: placeOfLength(reading) }];
-  });
-});
-
-const spread = (readings: readonly Reading[]) =>
-  largestOf(readings.map(({ arp }) => (isHole(arp) ? 0 : (arp.sigma ?? 0)))) / Math.sqrt(readings.length);
-
-/** The tripod was set anew, and the receiver was told the new height. */
-function keyedAnew(
-  { keyed, setup }: SetupValues,
-  height: number,
-  instant: number | null,
-  events: readonly Event[],
-): boolean {
-  const relevelled = events.some(
-    ({ what, on }) => what === 're-level' && (on === null || on.name === setup.name),
-  );
-  const state = [...keyed]
-    .reverse()
-    .find(({ state: { from } }) => from !== null && instant !== null && from <= instant + HALF_AN_HOUR);
-  if (!relevelled || !state || isHole(state.antennaHeight)) return false;
-  return Math.abs(state.antennaHeight.value - height) < 0.003;
-}
-const HALF_AN_HOUR = 1800;
+const settledIn = foundInEach((setup: SetupValues) =>
+  settledReadings(setup).map((one) => ({ ...one, place: placeOfLength(one.reading) })),
+);

@@ -1,6 +1,7 @@
 /** What was keyed or seen differs by no more than the transformation between grid and datum is good to. */
 import type { Place } from '../../../grammar/tree.ts';
-import { verdictOn, type CheckValues } from '../../derive/checks/check.ts';
+import type { CheckValues } from '../../derive/checks/check.ts';
+import { judgedOn, type Sizes } from '../../derive/checks/verdict.ts';
 import { keyedLimit, keyedTransformation } from '../../derive/setups/keyed-transformation.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import type { KeyedValues } from '../../derive/setups/keyed.ts';
@@ -77,12 +78,15 @@ function withinOf(keyed: KeyedValues, setup: SetupValues, { confidence }: Framed
 const checksWithin = foundInEach((check: CheckValues, frame: Framed): Within[] => {
   const { residual } = check;
   const [horizontal, up] = [numberOf(residual.horizontal), numberOf(residual.up)];
-  if (check.verdict !== 'undecided' || verdictOn({ horizontal, up }, check) !== 'fails') return [];
+  if (check.verdict !== 'undecided' || !failsAt({ horizontal, up }, check, frame)) return [];
   const spread = transformationSpread(residual);
   const limit = transformationLimit(spread, frame.confidence.value);
-  const beside = verdictOn({ horizontal, up: 0 }, check) === 'fails';
+  const beside = failsAt({ horizontal, up: 0 }, check, frame);
   const what = `check ${check.check.name}`;
   return beside
     ? [{ what, size: horizontal ?? 0, limit: limit.horizontal, accuracy: spread.axis }]
     : [{ what, size: Math.abs(up ?? 0), limit: limit.up, accuracy: spread.up }];
 });
+
+const failsAt = (sizes: Sizes, check: CheckValues, { confidence }: Framed): boolean =>
+  Object.values(judgedOn(sizes, check, confidence.value)).includes('fails');

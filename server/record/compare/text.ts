@@ -83,8 +83,8 @@ function newsOf({ session, holds, things }: Comparison): string[] {
 
 const KINDS: Readonly<Record<string, string>> = { stream: 'stream from', link: 'radio' };
 const VERDICTS = {
-  new: { passes: ', and passes', fails: ', and fails', undecided: '' },
-  gone: { passes: '; it passed', fails: '; it failed', undecided: '' },
+  new: { passes: ', and passes', fails: ', and fails', marginal: ', and is marginal', undecided: '' },
+  gone: { passes: '; it passed', fails: '; it failed', marginal: '; it was marginal', undecided: '' },
 } as const;
 
 /** Columns as wide as their widest cell; ids are long, so the first one bends for none. */

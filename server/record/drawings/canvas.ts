@@ -146,9 +146,16 @@ export function hatching(
 }
 const MOST_LINES = 2000;
 
-export type Verdict = 'passes' | 'fails' | 'undecided';
+export type Verdict = 'passes' | 'marginal' | 'fails' | 'undecided';
 
-/** Told apart by shape: a filled disc with a tick, a square with a cross, an open ring with a question mark. */
+export const VERDICTS: Readonly<Record<Verdict, string>> = {
+  passes: 'passes',
+  marginal: 'is marginal',
+  fails: 'fails',
+  undecided: 'is undecided',
+};
+
+/** Told apart by shape: a filled disc with a tick, a square with a cross, an open ring with a question mark for what is marginal or undecided. */
 export function verdictSign(verdict: Verdict, x: number, y: number, size = 7): Markup {
   const s = size;
   if (verdict === 'passes')

@@ -18,6 +18,7 @@ import {
   SMALL,
   standsFor,
   stroke,
+  VERDICTS,
   verdictSign,
   words,
   wordsAbout,
@@ -218,7 +219,7 @@ function checkMoments(inspection: Inspection, { checks }: Shown): Moment[] {
   return checks.flatMap(({ check, instant, verdict, mark, setup }) => {
     if (instant === null) return [];
     const time = clockTime(instant, inspection) ?? '';
-    const judged = { passes: 'passes', fails: 'fails', undecided: 'is undecided' }[verdict];
+    const judged = VERDICTS[verdict];
     const on = mark ? ` on ${mark.mark.name}` : '';
     return [
       {

@@ -17,6 +17,7 @@ import {
   standsFor,
   stroke,
   TEXT,
+  VERDICTS,
   verdictSign,
   words,
   wordsAbout,
@@ -308,6 +309,6 @@ export function described({ check, residual, tolerance, verdict }: CheckValues):
     isHole(value)
       ? `${name} not known`
       : `${name} ${signed(value.value, sign)}${isHole(limit) ? '' : ` of ${showLength(limit.value)}`}`;
-  const judged = { passes: 'passes', fails: 'fails', undecided: 'is undecided' }[verdict];
+  const judged = VERDICTS[verdict];
   return `${check.name} ${judged}: ${side('horizontal', residual.horizontal, tolerance.horizontal, false)}, ${side('up', residual.up, tolerance.up, true)}.`;
 }

@@ -5,9 +5,9 @@ import { BEND_ASSUMPTIONS, GEOID_SLOPE } from '../../derive/repair/bend.ts';
 import { controllersGeoid } from '../../derive/repair/row.ts';
 import { type Remedy, type Repair, type RepairedCheck } from '../../derive/repair/repair.ts';
 import { POWER } from '../../derive/trust/movement.ts';
-import { EPOCHS_LIMIT, PDOP_LIMIT, SATELLITES_LIMIT, shortfallsOf } from '../../derive/trust/quality.ts';
+import { EPOCHS_LIMIT, PDOP_LIMIT, SATELLITES_LIMIT, shortfallsOf } from '../../derive/checks/quality.ts';
 import type { Trust } from '../../derive/trust/trust.ts';
-import { doubtInWords, timeInWords } from '../../derive/trust/words.ts';
+import { doubtInWords, driftInWords, timeInWords } from '../../derive/trust/words.ts';
 import { toRadians } from '../../geodesy/angles.ts';
 import { leavesOf } from '../../quantities/computed.ts';
 import { isRefusal } from '../../quantities/refusal.ts';
@@ -67,8 +67,7 @@ function verdict({ trust, session }: AccountOf): string[] {
   });
   const drifts = trust.rovers.flatMap(({ drifts: found }) =>
     found.map(
-      ({ from, to, horizontal, up }) =>
-        `- drift: ${escaped(from.check.name)} and ${escaped(to.check.name)} both pass, and moved ${isHole(horizontal) ? '?' : showLength(horizontal.value)} horizontally and ${isHole(up) ? '?' : showLength(up.value)} up, more than chance allows.`,
+      (drift) => `- movement: ${escaped(driftInWords(drift, session.job))}, more than chance allows.`,
     ),
   );
   const weak = trust.rovers.flatMap(({ checks: all }) =>

@@ -52,7 +52,7 @@ function fromCorrection(
       : undefined;
   const origin = setup ? originOf(setup) : null;
   if (!setup || !origin) return 'at which base it happened is not said';
-  const failing = residualsWithout(setup, derivation.checks);
+  const failing = residualsWithout(setup, derivation.checks, derivation.frame);
   const states = setup.keyed.length > 0 ? setup.keyed : [null];
   const candidates = states.flatMap((state) => {
     const span = {

@@ -59,8 +59,6 @@ export function against(size: number, limit: number, sign = false): [string, str
   return [`${sign && size > 0 ? '+' : ''}${fine(size)}`, fine(limit)];
 }
 
-const VERDICTS = { passes: 'passes', fails: 'fails', undecided: 'undecided' } as const;
-
 function checkTable(chapter: Chapter, checks: readonly CheckValues[]): Markup | null {
   if (checks.length === 0) return null;
   return table(
@@ -112,7 +110,7 @@ function checkRow(chapter: Chapter, values: CheckValues): Child[] {
     element(
       'span',
       { class: `number ${verdict === 'fails' ? 'bad' : verdict === 'passes' ? 'good' : ''}` },
-      VERDICTS[verdict],
+      verdict,
     ),
   ];
 }

@@ -8,7 +8,7 @@ export interface Shortfall {
   readonly sentence: string;
   /** The limit is the job's own, not a default. */
   readonly byJob: boolean;
-  /** A phase solution without whole numbers of waves proves nothing, whatever else is said. */
+  /** A phase solution without whole numbers of waves decides nothing, whatever else is said; nor does one of few epochs. */
   readonly unfit: boolean;
 }
 
@@ -47,22 +47,44 @@ export function shortfallsOf(quality: Quality | null, limits: Limits | null): Sh
     limit: Maybe<Value> | null,
     standIn: Value,
     most: boolean,
+    unfit = false,
   ) => {
     if (!got || isHole(got)) return;
     const byJob = limit !== null && !isHole(limit);
     const bound = byJob ? limit.value : standIn.value;
     if (most ? got.value <= bound : got.value >= bound) return;
     const sentence = `${what} ${got.value} where at ${most ? 'most' : 'least'} ${bound} is wanted`;
-    found.push({ sentence, byJob, unfit: false });
+    found.push({ sentence, byJob, unfit });
   };
   judge('pdop', quality.pdop, limits?.pdop ?? null, PDOP_LIMIT, true);
   judge('satellites', quality.satellites, limits?.satellites ?? null, SATELLITES_LIMIT, false);
-  judge('epochs', quality.epochs, limits?.epochs ?? null, EPOCHS_LIMIT, false);
+  judge('epochs', quality.epochs, limits?.epochs ?? null, EPOCHS_LIMIT, false, true);
   return found;
 }
 
-/** Whether a check with these shortfalls still proves something: not without a fix, and not against the job's own limits. */
-export const provesNothing = (shortfalls: readonly Shortfall[]) =>
+/** Whether a check with these shortfalls decides anything: not without a fix, not with few epochs, not against the job's own limits. */
+export const decidesNothing = (shortfalls: readonly Shortfall[]) =>
   shortfalls.some(({ byJob, unfit }) => byJob || unfit);
+
+export const isWeak = (quality: Quality | null, limits: Limits | null) =>
+  decidesNothing(shortfallsOf(quality, limits));
+
+/** Standard uncertainties of an axis and of up where whole waves are not known; decimetres, code alone metres (common practice). */
+export const UNFIXED: Readonly<Record<string, { readonly horizontal: number; readonly up: number }>> = {
+  float: { horizontal: 0.25, up: 0.4 },
+  differential: { horizontal: 0.7, up: 1.2 },
+  autonomous: { horizontal: 4, up: 8 },
+};
+/** How far off such an observation may be by itself, in metres: a radius, and a half-width up (common practice). */
+const REACH: Readonly<Record<string, { readonly horizontal: number; readonly up: number }>> = {
+  // Over few epochs the waves may be counted wrongly, which is as bad as not counted.
+  fixed: { horizontal: 2, up: 3 },
+  float: { horizontal: 2, up: 3 },
+  differential: { horizontal: 5, up: 8 },
+  autonomous: { horizontal: 25, up: 40 },
+};
+
+export const weakReach = (quality: Quality | null) =>
+  REACH[quality?.solution?.name ?? 'fixed'] ?? { horizontal: 25, up: 40 };
 
 const rank = (solution: string) => ['autonomous', 'differential', 'float', 'fixed'].indexOf(solution);
