@@ -105,15 +105,22 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
       'Checks pass, and the coordinates moved between them by more than two occupations of one mark differ.',
     hurts:
       'The mark’s own uncertainty, which the tolerance allows for, plays no part between two occupations of it. The base has moved, though not yet far enough to fail.',
-    remedy: 'Look at tripod, legs and plummet. What was measured between the two may be off by as much.',
+    remedy: 'Look at tripod, legs and plummet.',
   },
   'check/fails': {
     means:
-      'A check is farther from the mark than the job tolerates; without a tolerance, far beyond what chance does.',
+      'A check is farther from the mark than the job tolerates, and than chance explains; without a tolerance, far beyond what chance does.',
     hurts:
       'The base, the rover or one of the marks is not what the notes say, and so is every point since the last check that agreed.',
     remedy:
       'Find the cause before measuring on. Where a known slip would explain all the checks of the setup, the finding says which; where several would, it says which observation tells them apart.',
+  },
+  'check/marginal': {
+    means:
+      'A check is beyond the job’s tolerance, by no more than chance does somewhere in a day of so many tests.',
+    hurts:
+      'It neither proves the day nor condemns it. A tolerance as tight as the gear alone makes such checks now and then.',
+    remedy: 'Occupy the mark once more. If it is off again to the same side, something is wrong.',
   },
   'check/missing-closing': {
     means: 'No check on a known mark was made in the last hour of a setup.',
@@ -157,8 +164,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   'check/weak': {
     means:
       'A check was observed too poorly: the solution was not fixed, or it had few epochs, few satellites or poor geometry. The job’s `limits` decide, else usual ones.',
-    hurts:
-      'A float solution is good to some decimetres. When it agrees that proves nothing, and when it does not that proves nothing either.',
+    hurts: 'A float solution is good to some decimetres, and a fix over few epochs may be wrong altogether.',
     remedy: 'Wait for a fixed solution, and observe again.',
   },
   'event/no-time': {

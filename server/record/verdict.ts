@@ -86,7 +86,7 @@ const STEPS_WHILE_OPEN: Readonly<Record<TrustClass, string | null>> = {
   unchecked: 'Occupy a second known mark and compare, before the work begins.',
   'not-opened': 'Occupy a known mark and compare, before anything else is measured.',
   'not-closed': 'Check a known mark again before the base is taken down.',
-  'in-doubt': 'Measure nothing more from this base before it is known why the check failed.',
+  'in-doubt': 'Measure nothing more from this base before the cause is known.',
   held: 'Check a known mark again before the base is taken down.',
   bracketed: 'Check a known mark again before the base is taken down.',
 };
@@ -95,7 +95,7 @@ const STEPS_AFTERWARDS: Readonly<Record<TrustClass, string | null>> = {
   unchecked: 'Measure some of the points again from a base that is checked on a second known mark.',
   'not-opened': 'Measure some of the first points again from a base that is checked.',
   'not-closed': 'Measure some of the last points again from a base that is checked.',
-  'in-doubt': 'Use none of the points in doubt before it is known why the check failed.',
+  'in-doubt': 'Use none of the points in doubt before the cause is known.',
   held: null,
   bracketed: null,
 };

@@ -229,6 +229,11 @@ function silentMark(base: MarkValues, mark: MarkValues, direction: 'horizontal' 
 }
 const unknown = (value: Maybe<Value>) => isHole(value) || value.sigma === null;
 
+/** Which share of a check's error a leaf is, by the names that they are given above and below. */
+export const isReceiversShare = (leaf: string) => leaf.startsWith('receivers at ');
+export const isGeoidShare = (leaf: string) => leaf.startsWith(GEOID_SHARE);
+const GEOID_SHARE = 'geoid model between ';
+
 /** Levelled heights come out of the vector by a geoid model's difference; so do ellipsoidal ones that rest on a model. */
 const needsGeoid = ({ surface, base, mark }: CheckedPair) =>
   base.mark !== mark.mark &&
@@ -241,7 +246,7 @@ const needsGeoid = ({ surface, base, mark }: CheckedPair) =>
 function geoidError({ base, mark, distance, coarse }: CheckedPair): Value {
   const rate = coarse ? 10 : 1;
   return assumed(
-    `geoid model between ${base.mark.name} and ${mark.mark.name}`,
+    `${GEOID_SHARE}${base.mark.name} and ${mark.mark.name}`,
     0,
     'm',
     rate * 1e-6 * distance.value,

@@ -68,6 +68,8 @@ export interface ConfirmedSlip {
   /** Broadcast ARP minus true ARP; or shown minus true, in the horizon of each point. */
   readonly base: Geocentric | null;
   readonly atRover: Topocentric | null;
+  /** The base was moved: how far, the checks after it tell, and one of them is then enough. */
+  readonly moved?: true;
 }
 
 /** Why points of a span cannot be repaired, or need not be. */
@@ -114,8 +116,8 @@ export function repairOf(facts: DayFacts, trust: Trust, confirmed: readonly Conf
   );
   const remedies = keyed.filter((found): found is Remedy => 'by' in found);
   const refusals = keyed.filter((found): found is NoRemedy => 'because' in found);
-  for (const slip of confirmed) remedies.push(...slipRemedies(slip, facts, remedies));
-  const events = trust.rovers.flatMap((one) => eventRemedies(one, facts, remedies));
+  for (const slip of confirmed) if (!slip.moved) remedies.push(...slipRemedies(slip, facts, remedies));
+  const events = trust.rovers.flatMap((one) => eventRemedies(one, facts, remedies, confirmed));
   const all = [...remedies, ...events.filter((found): found is Remedy => 'by' in found)];
   for (const found of events) if ('because' in found) refusals.push(found);
   const each = eachOfDay(facts);
@@ -154,11 +156,7 @@ const nothingTold = (setup: SetupValues): NoRemedy => ({
   reference: null,
 });
 
-function keyedRemedy(
-  setup: SetupValues,
-  values: KeyedValues,
-  facts: DayFacts,
-): Remedy | NoRemedy {
+function keyedRemedy(setup: SetupValues, values: KeyedValues, facts: DayFacts): Remedy | NoRemedy {
   const { frame } = facts;
   const { state, broadcast, recorded } = values;
   const { name } = setup.setup;
@@ -272,16 +270,23 @@ function slipRemedies(slip: ConfirmedSlip, { setups }: DayFacts, keyed: readonly
 }
 
 /** The failing checks of a stretch that an event opened tell how far the base moved: their mean, where they agree. */
-function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[]): (Remedy | NoRemedy)[] {
+function eventRemedies(
+  one: RoverTrust,
+  facts: DayFacts,
+  keyed: readonly Remedy[],
+  confirmed: readonly ConfirmedSlip[],
+): (Remedy | NoRemedy)[] {
   const { setup, rover, stretches, checks } = one;
+  const known = confirmed.some(({ moved, setup: of }) => moved && of === setup.setup.name);
   const each = eachOfDay(facts);
   return stretches.flatMap((stretch): (Remedy | NoRemedy)[] => {
     const { opened, closed } = stretch;
     if (!opened.event) return [];
     const inside = checks.filter(({ instant }) => within(instant, stretch));
     const repaired = inside.map((check) => repairedCheck(check, keyed, each));
-    const failing = repaired.filter(({ verdict }) => verdict === 'fails').map(({ check }) => check);
-    const passing = repaired.filter(({ verdict }) => verdict === 'passes').map(({ check }) => check);
+    const strong = repaired.filter(({ check }) => !check.weak);
+    const failing = strong.filter(({ verdict }) => verdict === 'fails').map(({ check }) => check);
+    const passing = strong.filter(({ verdict }) => verdict === 'passes').map(({ check }) => check);
     const span = { from: stretch.from, until: closed ? stretch.until : null };
     const event = boundaryInWords(opened, facts.job);
     const none = (because: string): NoRemedy => ({
@@ -315,6 +320,13 @@ function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[
     const origin = setup.mark ? placeOf(setup.mark) : null;
     if (!origin) return [none('Where the base stands is not known.')];
     const size = topocentricOf(origin, base);
+    const [first, second] = failing;
+    if (first && !second && !known)
+      return [
+        none(
+          `After ${event} ${first.check.name} shows the points ${inWords(size)}. One check alone may be a bad occupation, so nothing is taken off: occupy ${first.mark?.mark.name ?? 'a known mark'} again, or confirm it (correction "base moved").`,
+        ),
+      ];
     return [
       {
         by: 'event',
@@ -325,7 +337,7 @@ function eventRemedies(one: RoverTrust, facts: DayFacts, keyed: readonly Remedy[
         atRover: STILL,
         size,
         reference: checkReference(failing),
-        reason: `After ${event} ${names} ${failing.length > 1 ? 'show' : 'shows'} the points ${inWords(size)}${failing.length > 1 ? ' in the mean' : ''}.`,
+        reason: `After ${event} ${names} ${failing.length > 1 ? 'show' : 'shows'} the points ${inWords(size)}${failing.length > 1 ? ' in the mean' : ', and somebody confirmed that the base was moved'}.`,
         checks: failing,
       },
     ];

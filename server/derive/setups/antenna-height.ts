@@ -96,7 +96,11 @@ export const begunAt = ({ arp, phaseCentre }: AntennaHeight): Standing => ({
 });
 
 /** Levelled anew and not taped since: at what height it stands nobody knows. Without any reading nothing was known before. */
-function untaped({ groups, readings }: AntennaHeight, relevelled: readonly number[], setup: Setup): Standing[] {
+function untaped(
+  { groups, readings }: AntennaHeight,
+  relevelled: readonly number[],
+  setup: Setup,
+): Standing[] {
   const since = relevelled.at(-1);
   if (since === undefined || groups.length === 0) return [];
   if (readings.some(({ instant }) => instant !== null && instant >= since)) return [];

@@ -43,15 +43,17 @@ export function driftsByChecks(checks: readonly CheckValues[], each: number, fra
   });
 }
 
-/** What a closing tape shows; a tripod that was levelled anew did not sink. */
+/** What a closing tape shows; where the first readings disagree, one of them may be the wrong one and nothing has moved. */
 export const driftsByTape = (setup: SetupValues): Drift[] =>
-  settledReadings(setup).map((settled) => ({
-    from: settled.first.instant,
-    until: settled.reading.instant,
-    horizontal: 0,
-    up: settled.by,
-    by: { settled },
-  }));
+  settledReadings(setup)
+    .filter(({ asSomeFirst }) => !asSomeFirst)
+    .map((settled) => ({
+      from: settled.first.instant,
+      until: settled.reading.instant,
+      horizontal: 0,
+      up: settled.by,
+      by: { settled },
+    }));
 
 /** How many times what chance allows: a movement is one beyond 1. */
 export function excessOf({ horizontal, up, budget }: Movement, each: number, { confidence }: Frame): number {
@@ -71,9 +73,7 @@ export function excessOf({ horizontal, up, budget }: Movement, each: number, { c
 
 /** Those with no other one inside them: a drift that two checks in a row show need not be looked for in the whole day. */
 export const narrowest = (drifts: readonly Drift[]): Drift[] =>
-  drifts.filter(
-    (one) => !drifts.some((other) => other !== one && within(other, one) && !within(one, other)),
-  );
+  drifts.filter((one) => !drifts.some((other) => other !== one && within(other, one) && !within(one, other)));
 
 const within = (inner: Drift, outer: Drift) =>
   start(outer) <= start(inner) && end(inner) <= end(outer) && inner.until !== null;
@@ -82,7 +82,7 @@ const end = ({ until }: Pick<Drift, 'until'>) => until ?? Infinity;
 
 /**
  * A span in which the base moved is not bracketed. Its points carry the movement where the tolerance has room for it, and
- * are in doubt where it has not.
+ * are in doubt where it has not; a tape alone puts nothing in doubt, since checks that agree outweigh it.
  */
 export function shaken(span: Span, drifts: readonly Drift[]): Span {
   const own = drifts.filter((drift) => start(drift) < end(span) && start(span) < end(drift));
@@ -97,7 +97,8 @@ export function shaken(span: Span, drifts: readonly Drift[]): Span {
       const limit = isHole(tolerance[component]) ? expected[component] : tolerance[component];
       return !isHole(limit) && moved[component] <= limit.value;
     });
-  const carried = beside.length > 0 && room('horizontal') && room('up');
+  const carried =
+    own.every(({ by }) => 'settled' in by) || (beside.length > 0 && room('horizontal') && room('up'));
   const proved = span.class === 'bracketed' || span.class === 'held';
   const found = !carried ? 'in-doubt' : proved ? 'not-closed' : span.class;
   return { ...span, class: found, drifts: own };

@@ -90,7 +90,9 @@ function spansIn(
     const until = after ? after.instant : stretch.until;
     // A check in the minute in which a stretch begins or ends leaves nothing before or behind it.
     if (from !== null && until !== null && from >= until && (before !== null) !== (after !== null)) return [];
-    return [{ from, until, class: classBetween(before, after, judge), stretch: index, before, after, drifts: [] }];
+    return [
+      { from, until, class: classBetween(before, after, judge), stretch: index, before, after, drifts: [] },
+    ];
   });
 }
 

@@ -187,7 +187,16 @@ const trustAt = remembered(
     { worth: each }: Token<number>,
   ): readonly RoverTrust[] => {
     const rovers = names.map(({ worth }) => worth);
-    const facts = { setups: [setup], checks, events, inTextOrder, rovers, job: orNull<Job>(job), frame, each };
+    const facts = {
+      setups: [setup],
+      checks,
+      events,
+      inTextOrder,
+      rovers,
+      job: orNull<Job>(job),
+      frame,
+      each,
+    };
     return rovers.map((rover) => roverTrust(setup, rover, facts, rawJudge));
   },
 );

@@ -19,7 +19,7 @@ export const checkMarginal = kind({
       severity: 'warning',
       message: `${name} is marginal: ${beyond.map(({ component, size, limit }) => `${saidResidual(component, size)} on ${on} (limit ${showLength(limit)})`).join(', ')}. ${worth(check, beyond, subject)} It neither proves the day nor condemns it. Occupy ${on} once more.`,
       causes: [`check/${name}`],
-      follows: ['tolerance', ...keysOfMarks(check)],
+      follows: keysOfMarks(check),
     };
   },
 });

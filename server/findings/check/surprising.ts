@@ -3,7 +3,6 @@ import { foundInEach } from '../../session/each.ts';
 import { showLength } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import type { CheckValues } from '../../derive/checks/check.ts';
-import { BEYOND_CHANCE } from '../../derive/checks/verdict.ts';
 import { numberOf } from '../../slips/situation.ts';
 import { kind } from '../finding.ts';
 import { residualPlace, saidResidual } from './residuals.ts';
@@ -44,17 +43,9 @@ const surprises = foundInEach((check: CheckValues) => [
 
 /** One for each component, so that each is surprising once in so many checks by chance alone. */
 function surprise(check: CheckValues, component: 'horizontal' | 'up') {
-  if (check.verdict === 'fails' && !withinTolerance(check, component)) return [];
+  if (check.judged[component] === 'fails' || check.judged[component] === 'marginal') return [];
   const residual = numberOf(check.residual[component]);
   const expected = numberOf(check.expected[component]);
   if (residual === null || expected === null || Math.abs(residual) <= expected) return [];
   return [{ check, component, residual, expected, place: residualPlace(check) }];
-}
-
-function withinTolerance(check: CheckValues, component: 'horizontal' | 'up'): boolean {
-  const residual = numberOf(check.residual[component]);
-  const tolerance = numberOf(check.tolerance[component]);
-  const expected = numberOf(check.expected[component]);
-  const limit = tolerance ?? (expected === null ? null : BEYOND_CHANCE * expected);
-  return residual !== null && limit !== null && Math.abs(residual) <= limit;
 }

@@ -13,7 +13,9 @@ export const checkWeak = kind({
   code: 'check/weak',
   find: ({ session, derivation }) => weak(derivation.checks, session.job?.limits ?? null),
   tell: ({ check, shortfalls }) => {
-    const usual = shortfalls.every(({ byJob }) => byJob) ? '' : ' (usual limits, as far as the job sets none)';
+    const usual = shortfalls.every(({ byJob }) => byJob)
+      ? ''
+      : ' (usual limits, as far as the job sets none)';
     return {
       severity: 'warning',
       message: `${check.check.name} is weak: ${shortfalls.map(({ sentence }) => sentence).join(', ')}${usual}. ${check.weak ? `${shown(check)} It neither proves nor condemns` : 'It proves less than it should'}. Observe it again.`,

@@ -5,6 +5,8 @@ import type { CheckValues } from '../../derive/checks/check.ts';
 import { pointCounts } from '../../derive/repair/points-counts.ts';
 import type { PointSet } from '../../derive/points/points.ts';
 import { repairOf } from '../../derive/repair/repair.ts';
+import type { Drift } from '../../derive/trust/drift.ts';
+import { driftInWords } from '../../derive/trust/words.ts';
 import { dayFacts, trustOf, type Trust } from '../../derive/trust/trust.ts';
 import { residualPlace } from '../check/residuals.ts';
 import { kind, type Subject } from '../finding.ts';
@@ -16,6 +18,8 @@ interface InDoubt {
   readonly count: number;
   readonly total: number;
   readonly failing: readonly CheckValues[];
+  /** What moved, where something did. */
+  readonly drift: Drift | null;
   /** Something is known to take off. */
   readonly repairable: boolean;
 }
@@ -23,9 +27,9 @@ interface InDoubt {
 export const pointsInDoubt = kind({
   code: 'points/in-doubt',
   find: (subject) => inDoubt(subject),
-  tell: ({ set, count, total, failing, repairable }) => ({
+  tell: ({ set, count, total, failing, drift, repairable }, { session }) => ({
     severity: 'warning',
-    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${allOf(names(failing))} failed` : ''}.${
+    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${allOf(names(failing))} failed` : drift ? `, since ${driftInWords(drift, session.job)}` : ''}.${
       repairable
         ? ' Use none of them as they are; `tribrach points` takes off what is known to be wrong and says how good they are then.'
         : ''
@@ -52,8 +56,11 @@ function inDoubt(subject: Subject): InDoubt[] {
     const count = counts.classes['in-doubt'];
     if (count === 0) return [];
     const failing = failingOf(set, trust);
+    const [drift = null] = trust.rovers
+      .filter(({ setup }) => isOf(set, setup.setup.name))
+      .flatMap(({ spans }) => spans.flatMap((span) => (span.class === 'in-doubt' ? span.drifts : [])));
     const repairable = repair.remedies.some(({ setup }) => isOf(set, setup.setup.name));
-    return [{ place: set.placeOf(1), set, count, total: counts.total, failing, repairable }];
+    return [{ place: set.placeOf(1), set, count, total: counts.total, failing, drift, repairable }];
   });
 }
 
@@ -64,7 +71,7 @@ function failingOf(set: PointSet, trust: Trust): CheckValues[] {
     .filter(({ setup }) => isOf(set, setup.setup.name))
     .filter(({ rover }) => set.entry.by === null || rover === null || rover === set.entry.by.name)
     .flatMap(({ checks: own }) => own);
-  return [...new Set(checks.filter(({ verdict }) => verdict === 'fails'))];
+  return [...new Set(checks.filter(({ verdict, weak }) => verdict === 'fails' && !weak))];
 }
 
 function names(failing: readonly CheckValues[]): string[] {

@@ -52,6 +52,18 @@ function fromCorrection(
       : undefined;
   const origin = setup ? originOf(setup) : null;
   if (!setup || !origin) return 'at which base it happened is not said';
+  if (slip.name === 'base-moved')
+    return {
+      correction,
+      slip: 'The base was moved',
+      setup: setup.setup.name,
+      rover: null,
+      from: null,
+      until: null,
+      base: null,
+      atRover: null,
+      moved: true,
+    };
   const failing = residualsWithout(setup, derivation.checks, derivation.frame);
   const states = setup.keyed.length > 0 ? setup.keyed : [null];
   const candidates = states.flatMap((state) => {
