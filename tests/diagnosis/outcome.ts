@@ -2,7 +2,7 @@
 import type { Inspection } from '../../server/inspect.ts';
 import { isHole, type Maybe, type Value } from '../../server/quantities/value.ts';
 import { sessionRepair } from '../../server/record/points/repair.ts';
-import { isProof } from '../../server/derive/trust/trust.ts';
+import { decides } from '../../server/derive/checks/together.ts';
 
 /** By name; a number differs from another when it lies farther off than its own uncertainty at 95 %. */
 export type Outcome = ReadonlyMap<string, Result>;
@@ -16,7 +16,7 @@ export function outcomeOf({ session, derivation }: Inspection): Outcome {
   const repair = sessionRepair(session, derivation);
   found.set('day', { word: repair.trust.day });
   for (const { check, verdict, ...rest } of derivation.checks) {
-    const counts = verdict === 'passes' && isProof({ check, verdict, ...rest }, session.job);
+    const counts = verdict === 'passes' && decides({ check, verdict, ...rest });
     found.set(`check ${check.name}`, {
       word: `${verdict ?? 'no verdict'}, ${counts ? 'counts' : 'does not'}`,
     });

@@ -6,7 +6,7 @@ import type { Limits, Quality } from '../../session/entries.ts';
 import type { Derivation } from '../derivation.ts';
 import type { PointSet } from '../points/points.ts';
 import type { SetupValues } from '../setups/setup.ts';
-import { provesNothing, shortfallsOf, type Shortfall } from '../trust/quality.ts';
+import { decidesNothing, shortfallsOf, type Shortfall } from '../checks/quality.ts';
 import { TRUST_CLASSES, type TrustClass } from '../trust/spans.ts';
 import { distanceFrom } from './distance.ts';
 
@@ -75,7 +75,7 @@ function weakness(set: PointSet, { quality }: PointRow, limits: Limits | null): 
   const stated = quality ? asQuality(quality, set) : (own?.quality ?? null);
   const shortfalls = stated ? shortfallsOf(stated, limits) : [];
   const spread = quality?.spread ?? spreadOf(set);
-  const reasons = provesNothing(shortfalls) ? shortfalls.filter(counts).map(({ sentence }) => sentence) : [];
+  const reasons = decidesNothing(shortfalls) ? shortfalls.filter(counts).map(({ sentence }) => sentence) : [];
   if (spread !== undefined && spread > SPREAD_LIMIT.value)
     reasons.push(`spread ${showLength(spread)} where at most ${showLength(SPREAD_LIMIT.value)} is wanted`);
   if (reasons.length === 0) return null;
