@@ -97,7 +97,7 @@ describe('a diagnosis', () => {
     const [first] = group?.explanations ?? [];
     if (!diagnosis || !group || !first) throw new Error('250 mm have an explanation');
     const sentences = (looks: readonly string[], explanations = [first]) =>
-      toldDiagnosis({ ...diagnosis, groups: [{ explanations, looks }] }, subject).map(
+      toldDiagnosis({ ...diagnosis, groups: [{ explanations, looks, open: false }] }, subject).map(
         ({ message }) => message,
       );
     expect(sentences(['the tape'])[0]).toMatch(/ Look at the tape[.]$/);

@@ -15,7 +15,7 @@ import { predictionOf } from './prediction.ts';
 import { situationOf, type Situation } from './situation.ts';
 import type { Slip, SlipName, Way } from './slip.ts';
 import { SLIPS } from './slips.ts';
-import { logOfNone } from './unlisted.ts';
+import { logOfHeightAlone, logOfNone } from './unlisted.ts';
 
 export interface Diagnosis {
   readonly setup: SetupValues;
@@ -35,6 +35,8 @@ export interface Group {
   readonly explanations: readonly Explanation[];
   /** What to look at, to tell them apart or to be sure. */
   readonly looks: readonly string[];
+  /** An error that is no listed slip explains the checks nearly as well: the group is no more than a hint. */
+  readonly open: boolean;
 }
 export interface Explanation {
   readonly slips: readonly SlipName[];
@@ -51,6 +53,8 @@ export interface Explanation {
 
 /** How many times likelier than none a slip must be to be offered. */
 const OFFERED = 100;
+/** What explains the checks less than this many times better than an error that is no listed slip does not exclude one. */
+const EXCLUDES = 30;
 /** An effect that is not this many times its uncertainty is no explanation. */
 const SEEN = 2;
 /** Predictions closer than this, in standard deviations of all checks together, are one group. */
@@ -310,11 +314,16 @@ function grouped(candidates: readonly Scored[], evidence: Evidence): Group[] {
     for (const one of members) placed.add(one);
     groups.push(members);
   }
+  const unlisted = logSum([logOfNone(evidence), logOfHeightAlone(evidence)]) + ALL_PRIORS;
   return groups.map((members) => {
     const explanations = members.map(explanation);
-    return { explanations, looks: [...new Set(explanations.flatMap(({ looks }) => looks))] };
+    const open = logSum(members.map(({ log }) => log)) - unlisted < Math.log(EXCLUDES);
+    return { explanations, looks: [...new Set(explanations.flatMap(({ looks }) => looks))], open };
   });
 }
+
+/** Priors of slips are shares of one another: a listed slip at all is taken to be as likely as an unlisted error. */
+const ALL_PRIORS = Math.log(SLIPS.reduce((sum, { prior }) => sum + prior, 0));
 
 const distance = (one: Scored, other: Scored, { noise }: Evidence) =>
   lengthIn(

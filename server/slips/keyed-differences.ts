@@ -367,7 +367,7 @@ function fitOf(found: Found, told: Told, { keyed, right }: Situation): number | 
   const number = found.field === 'height' ? told.height : told.antennaHeight;
   if (number === undefined || found.keyed === null || found.right === null) return null;
   // Nothing is no number in another unit, however small a right one is in it.
-  if (found.keyed === 0) return null;
+  if (found.keyed === 0 && number !== 0) return null;
   if (Math.abs(number - found.right) < rough(spread.up) || spread.up > ANY) return null;
   const times = Math.max(1, Math.abs(number / found.right));
   const sigma = found.field === 'antennaHeight' ? right.antennaHeightSigma : 0;

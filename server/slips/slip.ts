@@ -70,6 +70,12 @@ export interface Shift {
 export type Freedom = (check: CheckValues) => Shift;
 
 export type SlipName =
+  | 'antenna-height-left-out'
+  | 'antenna-height-twice'
+  | 'metres-dropped'
+  | 'tape-misread'
+  | 'pole-left-out'
+  | 'pole-twice'
   | 'extension-left-out'
   | 'extension-twice'
   | 'extension-inside-slant'

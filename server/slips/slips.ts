@@ -1,4 +1,10 @@
 /** Every slip that is known here, in the order in which a day goes: tape, antenna, heights, units, position, rover. */
+import {
+  antennaHeightLeftOut,
+  antennaHeightTwice,
+  metresDropped,
+  tapeMisread,
+} from './antenna-height-slips.ts';
 import { arpForPhaseCentre } from './arp-for-phase-centre.ts';
 import { baseAntennaTypeMissing } from './base-antenna-type-missing.ts';
 import { baseMoved } from './base-moved.ts';
@@ -16,6 +22,7 @@ import { hemisphere } from './hemisphere.ts';
 import { millimetresForMetres } from './millimetres-for-metres.ts';
 import { orthometricForEllipsoidal } from './orthometric-for-ellipsoidal.ts';
 import { phaseCentreForArp } from './phase-centre-for-arp.ts';
+import { poleLeftOut, poleTwice } from './pole-left-out.ts';
 import { riseForgotten } from './rise-forgotten.ts';
 import { roverAntennaTypeMissing } from './rover-antenna-type-missing.ts';
 import { roverGeoid } from './rover-geoid.ts';
@@ -39,6 +46,10 @@ export const SLIPS: readonly Slip[] = [
   slopeNotReduced,
   verticalToldAsSlant,
   riseForgotten,
+  tapeMisread,
+  metresDropped,
+  antennaHeightTwice,
+  antennaHeightLeftOut,
   phaseCentreForArp,
   arpForPhaseCentre,
   baseAntennaTypeMissing,
@@ -60,6 +71,8 @@ export const SLIPS: readonly Slip[] = [
   yesterdaysCoordinates,
   baseMoved,
   roverPole,
+  poleLeftOut,
+  poleTwice,
   roverAntennaTypeMissing,
   roverGeoid,
   roverScale,

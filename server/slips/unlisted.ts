@@ -50,6 +50,24 @@ export function logOfNone({ rows, residuals, noise, noiseWith }: Evidence): numb
   return logSum(logs);
 }
 
+/** Standard deviations of an unlisted error of heights alone, metres, the large ones more often. */
+const UP_SIZES = [
+  { size: 0.1, share: 0.2 },
+  { size: 0.4, share: 0.3 },
+  { size: 2, share: 0.5 },
+];
+
+/** The same where heights alone are wrong, by an amount that no habit explains: a tape read wrongly, a height of another day. */
+export function logOfHeightAlone({ rows, residuals, noise }: Evidence): number {
+  const zero = residuals.map(() => 0);
+  return logSum(
+    UP_SIZES.map(({ size, share }) => {
+      const up = inRows(rows, () => ({ ...NOTHING, up: size }));
+      return Math.log(share) + fitOf(residuals, zero, [up], noise).log;
+    }),
+  );
+}
+
 /** A mark that was looked at and found intact has hardly moved; what its register says may still be wrong (judgement, not measured). */
 const soundness = (mark: MarkValues | null): number => (mark?.mark.found?.name === 'intact' ? 0.2 : 1);
 

@@ -8,7 +8,7 @@ import { SLIP_NAMES } from '../simulation/planted.ts';
 import { binomialInterval } from './binomial.ts';
 import { cleanDays } from './clean-days.ts';
 import { diagnosisOf, plantedDay } from './days.ts';
-import { falselyNamed, ratesOf, type Rates } from './rates.ts';
+import { falselyClaimed, falselyNamed, ratesOf, type Rates } from './rates.ts';
 
 const DRAWS = 6;
 const SLIPS = SLIP_NAMES.filter((name) => name !== 'unlisted');
@@ -48,6 +48,11 @@ describe('a day without a listed slip', () => {
   it('is answered "none" where an error of the base has no name', { timeout: 120_000 }, () => {
     const days = 60;
     expect(falselyNamed(days, 'development')).toBeLessThan(binomialInterval(days, 0.05).most);
+  });
+
+  it('is not told a slip that excludes all else where heights alone are wrong', { timeout: 120_000 }, () => {
+    const days = 60;
+    expect(falselyClaimed(days, 'development')).toBeLessThan(binomialInterval(days, 0.05).most);
   });
 
   it('surprises as often as the confidence says, and is never called wrong', { timeout: 120_000 }, () => {

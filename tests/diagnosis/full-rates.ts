@@ -2,17 +2,18 @@
 import { SLIP_NAMES } from '../simulation/planted.ts';
 import { binomialInterval, ratesBehind } from './binomial.ts';
 import { cleanDays, type CleanDays } from './clean-days.ts';
-import { falselyNamed, ratesOf, type Rates } from './rates.ts';
+import { falselyClaimed, falselyNamed, ratesOf, type Rates } from './rates.ts';
 
 /** What is counted in one go: a slip by its name, or days without one. */
 export type Part = (typeof PARTS)[number];
 const SLIPS = SLIP_NAMES.filter((name) => name !== 'unlisted');
-export const PARTS = [...SLIPS, 'no listed slip', 'clean days'] as const;
+export const PARTS = [...SLIPS, 'no listed slip', 'heights alone', 'clean days'] as const;
 
-type Counted = Rates | { readonly named: number } | CleanDays;
+type Counted = Rates | { readonly named: number } | { readonly claimed: number } | CleanDays;
 
 export function counted(part: Part, draws: number): Counted {
   if (part === 'no listed slip') return { named: falselyNamed(draws, 'counted') };
+  if (part === 'heights alone') return { claimed: falselyClaimed(draws, 'counted') };
   if (part === 'clean days') return cleanDays(draws, 'counted');
   return ratesOf(part, draws, 'counted');
 }
@@ -62,6 +63,11 @@ function others(parts: Readonly<Partial<Record<Part, Counted>>>, draws: number):
   if (unlisted && 'named' in unlisted)
     lines.push(
       `- Days with an error of the base that is no listed slip: ${String(draws - unlisted.named)} of ${String(draws)} are told no slip, ${share(draws - unlisted.named, draws)}.`,
+    );
+  const heights = parts['heights alone'];
+  if (heights && 'claimed' in heights)
+    lines.push(
+      `- Days on which heights alone are wrong, by 0.05 to 3 m and no listed slip: ${String(heights.claimed)} of ${String(draws)} are told a slip that excludes all else, ${share(heights.claimed, draws)}.`,
     );
   if (clean && 'judged' in clean) {
     const { least, most } = binomialInterval(clean.judged, 0.05);

@@ -95,6 +95,19 @@ export function falselyNamed(days: number, series: Series): number {
   return named;
 }
 
+/** Of so many days on which heights alone are wrong by 0.05 to 3 m: how many have a slip named that excludes all else. */
+export function falselyClaimed(days: number, series: Series): number {
+  let claimed = 0;
+  for (let number = 0; number < days; number++) {
+    const scene = drawScene({ seed: seedOf(series, 'height alone', number), points: 0 });
+    const random = seededRandom(seedOf(series, 'rise', number));
+    const up = (random.chance(0.5) ? 1 : -1) * random.uniform(0.05, 3);
+    const found = diagnosisOf(scene, plantVector(scene.situation, { east: 0, north: 0, up }));
+    if (found?.answer === 'slips' && found.groups[0]?.open === false) claimed++;
+  }
+  return claimed;
+}
+
 /** Of any length between 0.03 and 2 m alike; the simulator's own draws the logarithm of the length. */
 function uniformVector(scene: Scene, seed: string): Planted {
   const random = seededRandom(seed);

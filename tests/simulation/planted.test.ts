@@ -31,6 +31,9 @@ const scenes = Array.from({ length: 20 }, (_, seed) => near(seed));
 const RISES: readonly (readonly [SlipName, (scene: Scene) => number])[] = [
   ['extension-left-out', ({ situation }) => -situation.careful.extension],
   ['extension-twice', ({ situation }) => situation.careful.extension],
+  ['antenna-height-left-out', ({ situation }) => -situation.careful.setting.antennaHeight],
+  ['pole-left-out', ({ roverPole }) => roverPole],
+  ['pole-twice', ({ roverPole }) => -roverPole],
   ['rise-forgotten', ({ baseAntenna }) => baseAntenna.rim.rise],
   ['phase-centre-for-arp', ({ baseAntenna }) => baseAntenna.phaseCentre],
   ['arp-for-phase-centre', ({ baseAntenna }) => -baseAntenna.phaseCentre],

@@ -190,6 +190,27 @@ const WAYS = {
       },
     ];
   },
+  'tape-misread': ({ careful: { setting } }) =>
+    [0.1, FOOT, FOOT / 12].flatMap((by) =>
+      [-by, by].map((wrong) => ({
+        detail: `tape misread by ${wrong.toFixed(4)} m`,
+        base: { antennaHeight: toMillimetre(setting.antennaHeight + wrong) },
+      })),
+    ),
+  'metres-dropped': ({ careful: { setting } }) => [
+    {
+      detail: 'whole metres of the antenna height left out',
+      base: { antennaHeight: toMillimetre(setting.antennaHeight - Math.floor(setting.antennaHeight)) },
+    },
+  ],
+  'antenna-height-twice': ({ careful: { setting } }) => [
+    { detail: 'antenna height doubled', base: { antennaHeight: toMillimetre(2 * setting.antennaHeight) } },
+    {
+      detail: 'antenna height in the height as well',
+      base: { height: toMillimetre(setting.height + setting.antennaHeight) },
+    },
+  ],
+  'antenna-height-left-out': () => [{ detail: 'antenna height left at zero', base: { antennaHeight: 0 } }],
   'phase-centre-for-arp': ({ antenna, careful: { setting } }) => [
     {
       detail: 'height to the phase centre keyed as the height to the reference point',
@@ -318,6 +339,10 @@ const WAYS = {
       detail: `set to ${(rover.pole + step).toFixed(3)} m, stood at ${rover.pole.toFixed(3)} m`,
       rover: { pole: toMillimetre(rover.pole + step) },
     })),
+  'pole-left-out': () => [{ detail: 'no pole in the controller', rover: { pole: 0 } }],
+  'pole-twice': ({ careful: { rover } }) => [
+    { detail: 'pole taken off twice', rover: { pole: 2 * rover.pole } },
+  ],
   'rover-geoid-off': () => [{ detail: 'no geoid in the controller', rover: { geoid: undefined } }],
   'rover-scale': ({ mark, careful: { setting } }) => {
     const factor = 1 + (mark.orthometric + mark.separation) / setting.grid.ellipsoid.semiMajor;

@@ -42,7 +42,15 @@ function toldParted({ before, after }: Parted, subject: Subject): string {
   return `${earlier?.name ?? ''} agreed at ${earlier?.time ?? ''} and ${later?.name ?? ''} at ${later?.time ?? ''} does not, so ${base} may have been moved or disturbed between the two; or else ${oneOf(others)}. Look at the tripod and its plummet, and occupy ${mark} once more: if the base was moved, the same difference comes out.`;
 }
 
-function sentencesOf({ explanations, looks }: Group, another: boolean): string[] {
+const ELSE =
+  'Something else that nobody has listed explains it nearly as well: an antenna height of another day, a number misread by any amount, a wrong height in the register. Confirm it before anything is shifted.';
+
+const sentencesOf = (group: Group, another: boolean): string[] => [
+  ...explained(group, another),
+  ...(group.open && !another ? [ELSE] : []),
+];
+
+function explained({ explanations, looks }: Group, another: boolean): string[] {
   const [first, ...others] = explanations.slice(0, MEMBERS);
   if (!first) return [];
   const start = another ? 'Less likely, it' : 'It';
