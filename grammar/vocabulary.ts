@@ -72,7 +72,7 @@ export const ENTRIES: readonly WordEntry[] = [
   entry(
     'setup',
     'name',
-    'measured extension plummet bubble temperature autonomous keyed captured photo raw-log remark',
+    'measured extension plummet bubble temperature autonomous keyed captured photo raw-log ephemerides remark',
     'A base receiver over a mark, from when to when.',
     'setup BASE on PM-14 with A1 at 07:50 until 15:40',
   ),
@@ -269,6 +269,12 @@ export const DETAILS: readonly DetailWord[] = [
   many('keyed', 'value', 'What the receiver was told.', 'keyed antenna-height 1.533 m to arp'),
   detail('captured', 'text', 'A recording of the broadcast corrections.', 'captured "base.rtcm3"'),
   detail('raw-log', 'text', 'The raw data file.', 'raw-log "base.26o"'),
+  detail(
+    'ephemerides',
+    'text',
+    'The navigation file of the raw data; with it the raw data say where the base stood and whether it was knocked.',
+    'ephemerides "base.26n"',
+  ),
   many('remark', 'text', 'Something worth knowing.', 'remark "legs on sandbags"'),
   detail('carrier', 'value', 'The carrier frequency.', 'carrier 461.0375 MHz'),
   detail('channel', 'value', 'The channel spacing.', 'channel 12.5 kHz'),

@@ -19,6 +19,7 @@ const NAMING: ReadonlySet<string> = new Set([
   'calibration',
   'captured',
   'raw-log',
+  'ephemerides',
   'photo',
   'observed',
 ]);

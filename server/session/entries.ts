@@ -189,6 +189,7 @@ export interface Setup extends Base {
   readonly keyed: readonly Keyed[];
   readonly captured: Quoted | null;
   readonly rawLog: Quoted | null;
+  readonly ephemerides: Quoted | null;
 }
 export interface Adjusted {
   readonly gear: 'plummet' | 'bubble';

@@ -165,6 +165,7 @@ export function filesNamed(session: Session): NamedFile[] {
   for (const setup of session.setups.values()) {
     add(setup.captured?.text, true);
     add(setup.rawLog?.text, false);
+    add(setup.ephemerides?.text, false);
   }
   for (const occupied of [...session.checks, ...session.singlePoints])
     add(occupied.observed?.recording?.file.text, true);

@@ -10,7 +10,7 @@
  */
 import { GALILEO, isGalileo } from '../evidence/rinex/raw-observations.ts';
 import type { Differences } from './differences.ts';
-import { fitOf, robustFit } from './normal-equations.ts';
+import { fitOf, redundancyOf, robustFit } from './normal-equations.ts';
 import { median } from './stood.ts';
 
 /** One row a pair, three or six numbers each; NaN where a pair is not solved. */
@@ -27,11 +27,13 @@ export interface Displacements {
 const ENOUGH = 40;
 /** With fewer satellites residuals are too small: the displacement follows the errors. */
 const FEW = 7;
-/** What the residuals of a fit with four unknowns are too small by, at about fifteen satellites. */
-const SHRUNK = 1.15;
+/** Rounds in which uncertainties and residuals settle. */
+const ROUNDS = 3;
+/** A residual that shows less of its error than this says little about it. */
+const LEAST_REDUNDANCY = 0.1;
 /** No phase is better than 0.8 mm. */
 const FLOOR = 0.0008;
-const KEPT = 3000;
+const KEPT = 1500;
 const MOST = 128;
 
 export function displacements(
@@ -42,12 +44,13 @@ export function displacements(
   const sigmas = new Float64Array(2 * GALILEO);
   for (let satellite = 0; satellite < sigmas.length; satellite += 1)
     sigmas[satellite] = interval < 10 ? 0.003 : isGalileo(satellite) ? 0.005 : 0.012;
-  const residuals = new Map<number, number[]>();
   const stride = Math.max(1, Math.ceil(differences.starts.length / KEPT));
-  pass(differences, observable, sigmas, stride, residuals);
-  for (const [satellite, list] of residuals) {
-    if (list.length >= ENOUGH)
-      sigmas[satellite] = Math.max(FLOOR, SHRUNK * 1.4826 * median(list.map(Math.abs)));
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const residuals = new Map<number, number[]>();
+    pass(differences, observable, sigmas, stride, residuals);
+    for (const [satellite, list] of residuals)
+      if (list.length >= ENOUGH)
+        sigmas[satellite] = Math.max(FLOOR, 1.4826 * median(list.map(Math.abs)));
   }
   return pass(differences, observable, sigmas, 1, null);
 }
@@ -82,7 +85,9 @@ function pass(
       for (let row = 0; row < count; row += 1) {
         const satellite = members[row] ?? 0;
         const list = residuals.get(satellite);
-        const normal = (fit.residuals[row] ?? 0) / (factors[row] ?? 1);
+        const redundancy = redundancyOf(fit, row, design, rowSigmas[row] ?? 1);
+        if (redundancy < LEAST_REDUNDANCY) continue;
+        const normal = (fit.residuals[row] ?? 0) / ((factors[row] ?? 1) * Math.sqrt(redundancy));
         if (list) list.push(normal);
         else residuals.set(satellite, [normal]);
       }

@@ -103,7 +103,7 @@ const RIGHT = new Float64Array(8);
 
 /** The row whose residual is largest in units of its own uncertainty, with its redundancy; -1 where none is above the limit. */
 function worstOf(fit: Fit, rows: number, design: Float64Array, sigmas: Float64Array, limit: number): number {
-  const { n, inverse, residuals, used } = fit;
+  const { residuals, used } = fit;
   let worst = -1;
   let largest = limit;
   for (let row = 0; row < rows; row += 1) {
@@ -112,13 +112,7 @@ function worstOf(fit: Fit, rows: number, design: Float64Array, sigmas: Float64Ar
     const plain = Math.abs(residuals[row] ?? 0) / sigma;
     // A redundancy below 1 only makes it larger; far below the limit it need not be computed.
     if (plain < largest * 0.3) continue;
-    let share = 0;
-    for (let i = 0; i < n; i += 1) {
-      let sum = 0;
-      for (let j = 0; j < n; j += 1) sum += (inverse[i * n + j] ?? 0) * (design[row * n + j] ?? 0);
-      share += sum * (design[row * n + i] ?? 0);
-    }
-    const redundancy = 1 - share / (sigma * sigma);
+    const redundancy = redundancyOf(fit, row, design, sigma);
     if (redundancy < 0.02) continue;
     const normalised = plain / Math.sqrt(redundancy);
     if (normalised > largest) {
@@ -127,4 +121,15 @@ function worstOf(fit: Fit, rows: number, design: Float64Array, sigmas: Float64Ar
     }
   }
   return worst;
+}
+
+/** What part of an error of this row shows in its residual, from 0 to 1. */
+export function redundancyOf({ n, inverse }: Fit, row: number, design: Float64Array, sigma: number): number {
+  let share = 0;
+  for (let i = 0; i < n; i += 1) {
+    let sum = 0;
+    for (let j = 0; j < n; j += 1) sum += (inverse[i * n + j] ?? 0) * (design[row * n + j] ?? 0);
+    share += sum * (design[row * n + i] ?? 0);
+  }
+  return 1 - share / (sigma * sigma);
 }

@@ -18,8 +18,10 @@ export function withRecords(
   if (recordedIn(noted).length === 0) return noted;
   const evidence = (file: Quoted | null) => (file ? bytesOf(file, files) : NOTHING);
   const setups = noted.map((values) => {
-    const { captured, rawLog } = values.setup;
-    return captured || rawLog ? recordedSetup(values, evidence(captured), evidence(rawLog), frame) : values;
+    const { captured, rawLog, ephemerides } = values.setup;
+    return captured || rawLog
+      ? recordedSetup(values, evidence(captured), evidence(rawLog), evidence(rawLog ? ephemerides : null), frame)
+      : values;
   });
   return interned(setups);
 }
@@ -61,9 +63,16 @@ const recordedSetup = remembered(
     setup: SetupValues,
     captured: Uint8Array | Refusal | Nothing,
     rawLog: Uint8Array | Refusal | Nothing,
+    ephemerides: Uint8Array | Refusal | Nothing,
     frame: Frame,
   ): SetupValues =>
-    withEvidence(setup, orNull<Uint8Array | Refusal>(captured), orNull<Uint8Array | Refusal>(rawLog), frame),
+    withEvidence(
+      setup,
+      orNull<Uint8Array | Refusal>(captured),
+      orNull<Uint8Array | Refusal>(rawLog),
+      orNull<Uint8Array | Refusal>(ephemerides),
+      frame,
+    ),
 );
 const recordingOf = remembered(
   (

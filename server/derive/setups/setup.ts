@@ -134,11 +134,13 @@ export function withEvidence(
   setup: SetupValues,
   captured: Uint8Array | Refusal | null,
   rawLog: Uint8Array | Refusal | null,
+  ephemerides: Uint8Array | Refusal | null,
   frame: Frame,
 ): SetupValues {
   const files = setup.setup;
   const capture = captured && files.captured ? captureValues(setup, files.captured, captured, frame) : null;
-  const log = rawLog && files.rawLog ? rawLogValues(files.rawLog, rawLog) : null;
+  const log =
+    rawLog && files.rawLog ? rawLogValues(setup, files.rawLog, rawLog, ephemerides, frame) : null;
   return { ...setup, captured: capture, broadcasts: broadcastsOf(setup, capture), rawLog: log };
 }
 

@@ -2,6 +2,7 @@
 import type { Event, Job } from '../../session/entries.ts';
 import { instantOf } from '../../session/session.ts';
 import type { CheckValues } from '../checks/check.ts';
+import { stepInstants } from '../setups/raw-log.ts';
 import type { SetupValues } from '../setups/setup.ts';
 import type { KeyedState } from '../setups/timeline.ts';
 
@@ -24,7 +25,8 @@ export interface Stretch {
 /** The stretches of one base, in order of time; an event without a time cuts nowhere and is told apart. */
 export function stretchesOf(setup: SetupValues, events: readonly Event[], job: Job | null): Stretch[] {
   const opening: Boundary = { kind: 'setup', at: setup.from, event: null };
-  const inside = [...eventBoundaries(events, job), ...keyedBoundaries(setup)]
+  const noted = eventBoundaries(events, job);
+  const inside = [...noted, ...movedBoundaries(setup, noted), ...keyedBoundaries(setup)]
     .filter(({ at }) => at !== null)
     .filter(({ at }) => setup.from === null || (at ?? 0) > setup.from)
     .filter(({ at }) => setup.until === null || (at ?? 0) < setup.until)
@@ -66,6 +68,14 @@ const ORDER: Readonly<Record<Boundary['kind'], number>> = {
   other: 4,
   're-keyed': 5,
 };
+
+/** A step in the raw observations that nobody noted within some minutes parts the day as a disturbance does. */
+function movedBoundaries({ rawLog }: SetupValues, noted: readonly Boundary[]): Boundary[] {
+  return stepInstants(rawLog)
+    .filter((at) => !noted.some((event) => event.at !== null && Math.abs(event.at - at) <= NEAR))
+    .map((at) => ({ kind: 'disturbance', at, event: null }));
+}
+const NEAR = 300;
 
 function eventBoundaries(events: readonly Event[], job: Job | null): Boundary[] {
   return events.map((event) => ({

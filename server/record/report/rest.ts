@@ -326,8 +326,8 @@ export function sourcesSection(chapter: Chapter): Markup {
     ...[...session.documents.keys()].filter((path) => path !== session.document.path),
     ...(session.job?.geoid ? [`geoid ${session.job.geoid.name}`] : []),
     ...session.points.flatMap(({ file }) => (file ? [file.text] : [])),
-    ...[...session.setups.values()].flatMap(({ captured, rawLog }) =>
-      [captured, rawLog].flatMap((file) => (file ? [file.text] : [])),
+    ...[...session.setups.values()].flatMap(({ captured, rawLog, ephemerides }) =>
+      [captured, rawLog, ephemerides].flatMap((file) => (file ? [file.text] : [])),
     ),
     ...[...session.antennas.values()].flatMap(({ calibration }) =>
       calibration ? [calibration.file.text] : [],

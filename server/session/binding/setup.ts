@@ -71,6 +71,7 @@ export function bindSetup({ header, details, entry, place, remarks }: Source): S
     adjusted,
     captured: details.one('captured', takeQuoted),
     rawLog: details.one('raw-log', takeQuoted),
+    ephemerides: details.one('ephemerides', takeQuoted),
   };
 }
 
