@@ -1,6 +1,7 @@
 /** `tribrach tell`: the key card of each setup, what to key in large plain order. */
 import type { Command } from 'commander';
 import picocolors from 'picocolors';
+import { PROGRAM_FAULT } from '../findings/program/fault.ts';
 import { CAUTIONS, keyCard, type KeyCard, type KeyLine } from '../record/card/key-card.ts';
 import { CannotRun, type Io } from './io.ts';
 import {
@@ -32,6 +33,7 @@ async function run(paths: readonly string[], options: SessionOptions, io: Io): P
   if (texts.length === 0) throw new CannotRun(['there is no setup to tell a receiver about']);
   io.print(`${[...texts, wrapped(CAUTIONS, io.width)].join('\n')}\n`);
   tellFaults(sessions, io);
+  if (sessions.some(({ findings }) => findings.some(({ code }) => code === PROGRAM_FAULT))) io.exitWith(1);
 }
 
 /** What is to be keyed at a setup, or that this cannot be said. */
