@@ -1,4 +1,5 @@
 /** What a day's points are worth: by the checks on both sides, by what happened between them, and rover by rover. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
 import { pointCounts } from '../server/derive/repair/points-counts.ts';
@@ -301,12 +302,33 @@ describe('a forklift at noon', () => {
     expect(classAt(day, '12:00')).toBe('not-closed');
   });
 
-  it('in the minute of a check goes by the order of the notes', () => {
+  it('in the minute of a check comes before it, whatever the order of the notes', () => {
     const noon = check('NOON', '12:00');
-    const after = trusted(check('OPEN', '08:25') + noon + forklift + check('CLOSE', '15:25', 0.03));
-    expect(classAt(after, '10:00')).toBe('bracketed');
-    const before = trusted(check('OPEN', '08:25') + forklift + noon + check('CLOSE', '15:25'));
-    expect(classAt(before, '10:00')).toBe('held');
+    for (const middle of [noon + forklift, forklift + noon]) {
+      const day = trusted(check('OPEN', '08:25') + middle + check('CLOSE', '15:25'));
+      expect([classAt(day, '10:00'), classAt(day, '14:00')]).toEqual(['held', 'bracketed']);
+    }
+  });
+
+  it('and checks give the same classes in any order of the lines', () => {
+    const lines = [
+      check('OPEN', '08:25'),
+      forklift,
+      check('NOON', '12:00'),
+      check('NOON-AGAIN', '12:00', 0.002),
+      'event re-level at 13:30\n',
+      check('AFTER', '13:30'),
+      check('CLOSE', '15:25'),
+    ];
+    const times = ['08:00', '08:25', '10:00', '12:00', '12:30', '13:30', '14:00', '15:30'];
+    const classes = (order: readonly string[]) => times.map((time) => classAt(trusted(order.join('')), time));
+    const wanted = classes(lines);
+    fc.assert(
+      fc.property(fc.shuffledSubarray(lines, { minLength: lines.length }), (order) => {
+        expect(classes(order)).toEqual(wanted);
+      }),
+      { numRuns: 25 },
+    );
   });
 });
 

@@ -1,6 +1,5 @@
 /** What each part of a base's day is worth for one rover, by the checks on both sides of it. */
 import { isHole } from '../../quantities/value.ts';
-import type { Event } from '../../session/entries.ts';
 import type { CheckValues } from '../checks/check.ts';
 import type { Frame } from '../positions/frame.ts';
 import type { Drift } from './drift.ts';
@@ -66,11 +65,10 @@ export function chronicleOf(
   stretches: readonly Stretch[],
   checks: readonly CheckValues[],
   judge: (check: CheckValues) => Judged,
-  comesBefore: (check: CheckValues, event: Event) => boolean,
   frame: Frame,
 ): Chronicle {
   const placed = stretches.map(() => [] as CheckValues[]);
-  for (const check of checks) placed[stretchOf(stretches, check, comesBefore)]?.push(check);
+  for (const check of checks) placed[stretchOf(stretches, check)]?.push(check);
   const judged = placed.map((inside) => inside.filter((check) => judge(check) !== null));
   const spans = stretches.flatMap((stretch, index) => spansIn(stretch, index, judged[index] ?? [], judge));
   const joins = joinsOf(stretches, placed, judge, frame);

@@ -42,19 +42,12 @@ export function stretchesOf(setup: SetupValues, events: readonly Event[], job: J
 export const undatedEvents = (events: readonly Event[], job: Job | null): Event[] =>
   events.filter((event) => instantOf(event.at, job) === null);
 
-/** The stretch that a check lies in; at the very minute of an event the order of the notes decides. */
-export function stretchOf(
-  stretches: readonly Stretch[],
-  check: CheckValues,
-  comesBefore: (check: CheckValues, event: Event) => boolean,
-): number {
-  const { instant } = check;
+/** The stretch that a check lies in; in one minute events come first, then what is keyed, then checks. */
+export function stretchOf(stretches: readonly Stretch[], { instant }: CheckValues): number {
   let index = 0;
   if (instant === null) return index;
   stretches.forEach(({ opened }, at) => {
-    if (at === 0 || opened.at === null) return;
-    const before = opened.event !== null && opened.at === instant && comesBefore(check, opened.event);
-    if (opened.at <= instant && !before) index = at;
+    if (at > 0 && opened.at !== null && opened.at <= instant) index = at;
   });
   return index;
 }

@@ -2,7 +2,7 @@
 import { attempted, isFault } from '../../../grammar/fault.ts';
 import { largestOf, smallestOf } from '../../quantities/extremes.ts';
 import { isHole, type Value } from '../../quantities/value.ts';
-import type { Bound, Event, Job, Point, Points } from '../../session/entries.ts';
+import type { Event, Job, Point, Points } from '../../session/entries.ts';
 import type { Named } from '../../session/coordinates.ts';
 import type { Session } from '../../session/session.ts';
 import type { CheckValues } from '../checks/check.ts';
@@ -103,7 +103,6 @@ export const dayFacts = (session: Session, derivation: Derivation): DayFacts =>
     interned(derivation.checks),
     interned(session.events),
     interned<Points | Point>([...session.points, ...session.singlePoints]),
-    interned(session.entries.filter(({ kind }) => kind === 'check' || kind === 'event')),
     session.job ?? NOTHING,
     derivation.frame,
   );
@@ -114,14 +113,12 @@ const factsOf = remembered(
     checks: readonly CheckValues[],
     events: readonly Event[],
     points: readonly (Points | Point)[],
-    inTextOrder: readonly Bound[],
     job: Job | Nothing,
     frame: Frame,
   ): DayFacts => ({
     setups,
     checks,
     events,
-    inTextOrder,
     rovers: roverNames(checks, points),
     job: orNull<Job>(job),
     frame,
@@ -134,8 +131,6 @@ export interface DayFacts {
   readonly setups: readonly SetupValues[];
   readonly checks: readonly CheckValues[];
   readonly events: readonly Event[];
-  /** Checks and events as they follow in the notes. */
-  readonly inTextOrder: readonly Bound[];
   readonly rovers: readonly (string | null)[];
   readonly job: Job | null;
   readonly frame: Frame;
@@ -152,16 +147,13 @@ const trustFrom = remembered((facts: DayFacts): Trust => {
 });
 
 /** The trust of each base, judged anew only where something that concerns it has changed. */
-function dayAt({ checks, events, inTextOrder, rovers, job, frame, each }: DayFacts) {
+function dayAt({ checks, events, rovers, job, frame, each }: DayFacts) {
   const bySetup = new Map<SetupValues | null, CheckValues[]>();
   for (const check of checks) {
     const own = bySetup.get(check.setup);
     if (own) own.push(check);
     else bySetup.set(check.setup, [check]);
   }
-  const places = new Map<Bound, number>(inTextOrder.map((entry, place) => [entry, place]));
-  const inOrder = (entries: readonly Bound[]) =>
-    entries.toSorted((one, other) => (places.get(one) ?? 0) - (places.get(other) ?? 0));
   const names = interned(rovers.map(tokenOf));
   return (setup: SetupValues): readonly RoverTrust[] => {
     // A check of which nobody knows the base may be of this one.
@@ -169,8 +161,7 @@ function dayAt({ checks, events, inTextOrder, rovers, job, frame, each }: DayFac
       ? checks.filter((check) => check.setup === null || check.setup === setup)
       : (bySetup.get(setup) ?? []);
     const happened = eventsOf(setup, events);
-    const order = inOrder([...own.map(({ check }) => check), ...happened]);
-    const concerns = [interned(own), interned(happened), interned(order), names] as const;
+    const concerns = [interned(own), interned(happened), names] as const;
     return trustAt(setup, ...concerns, job ?? NOTHING, frame, tokenOf(each));
   };
 }
@@ -180,7 +171,6 @@ const trustAt = remembered(
     setup: SetupValues,
     checks: readonly CheckValues[],
     events: readonly Event[],
-    inTextOrder: readonly Bound[],
     names: readonly Token<string | null>[],
     job: Job | Nothing,
     frame: Frame,
@@ -191,7 +181,6 @@ const trustAt = remembered(
       setups: [setup],
       checks,
       events,
-      inTextOrder,
       rovers,
       job: orNull<Job>(job),
       frame,
@@ -215,7 +204,7 @@ function roverNames(
 export function roverTrust(
   setup: SetupValues,
   rover: string | null,
-  { checks, events, inTextOrder, rovers, job, frame, each }: DayFacts,
+  { checks, events, rovers, job, frame, each }: DayFacts,
   judge: (check: CheckValues) => Judged,
 ): RoverTrust {
   const own = eventsOf(setup, events);
@@ -228,10 +217,9 @@ export function roverTrust(
   const mine = checks.filter((check) => concerns(check, setup, rover));
   const timed = mine
     .filter(({ instant }) => instant !== null)
-    .toSorted((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
-  const comesBefore = noted(inTextOrder);
-  const { spans, joins } = chronicleOf(stretches, timed, judged, comesBefore, frame);
-  const placed = (check: CheckValues) => stretchOf(stretches, check, comesBefore);
+    .toSorted((one, other) => (one.instant ?? 0) - (other.instant ?? 0) || byName(one, other));
+  const { spans, joins } = chronicleOf(stretches, timed, judged, frame);
+  const placed = (check: CheckValues) => stretchOf(stretches, check);
   const drifts = [...driftsByChecks(mine, each, frame), ...driftsByTape(setup)];
   const unexplained = narrowest(drifts.filter((drift) => !atAnEvent(drift, placed, joins)));
   const steady = spans.map((span) => shaken(span, unexplained));
@@ -248,6 +236,10 @@ export function roverTrust(
     drifts,
   };
 }
+
+/** Of one minute the order is that of the names, whatever the order of the notes. */
+const byName = ({ check: one }: CheckValues, { check: other }: CheckValues) =>
+  one.name < other.name ? -1 : one.name > other.name ? 1 : 0;
 
 /** A check that names no base or no rover may be of any; when it fails, that counts against each. */
 function concerns(check: CheckValues, setup: SetupValues, rover: string | null): boolean {
@@ -273,11 +265,6 @@ export function judgedBy(check: CheckValues, verdict: CheckValues['verdict']): J
   if (check.weak) return null;
   if (verdict === 'fails') return 'fails';
   return verdict === 'passes' && decides(check) ? 'passes' : null;
-}
-
-/** The order of the notes, where check and event bear the same minute. */
-function noted(inTextOrder: readonly Bound[]): (check: CheckValues, event: Event) => boolean {
-  return ({ check }, event) => inTextOrder.indexOf(check) < inTextOrder.indexOf(event);
 }
 
 /** A failing check without a time may have been made at any; an event without one may have come between any two checks. */
