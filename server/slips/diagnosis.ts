@@ -184,7 +184,15 @@ function candidate(
   if (!prediction) return [];
   const share = (way.weight ?? 1) / total;
   const prior = (way.prior ?? slip.prior) * share;
-  return [judged({ slips: [slip], says: way.says, share, prior, ...prediction }, evidence)];
+  const found = judged({ slips: [slip], says: way.says, share, prior, ...prediction }, evidence);
+  return explainsTheSize(way, found) ? [found] : [];
+}
+
+/** What is known to a spread must come near what was seen by itself: 141 mm are no datum that lies 18 m away. */
+function explainsTheSize({ effect }: Way, { predicted, fitted }: Candidate): boolean {
+  if (effect.on !== 'told' || !effect.told.spread?.horizontal) return true;
+  const missed = Math.hypot(...fitted.map((value, index) => value - (predicted[index] ?? 0)));
+  return missed <= 0.5 * Math.hypot(...fitted);
 }
 
 function judged(

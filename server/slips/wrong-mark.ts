@@ -1,12 +1,14 @@
 /** The coordinates of another mark are told, or the tripod stands over another one. */
 import { keptWith } from '../../grammar/kept-with.ts';
+import { topocentricOf } from '../geodesy/topocentric.ts';
+import { latitude as asLatitude, longitude as asLongitude } from '../quantities/brands.ts';
 import { isHole } from '../quantities/value.ts';
 import { sameDatum } from '../derive/positions/frame.ts';
 import type { Derivation } from '../derive/derivation.ts';
 import type { MarkValues } from '../derive/marks/mark.ts';
 import { numberOf, type Situation } from './situation.ts';
-import { keyedDatum } from './told.ts';
-import type { Place, Slip, Way } from './slip.ts';
+import { broadcastShift, keyedDatum } from './told.ts';
+import type { Place, Slip, Told, Way } from './slip.ts';
 
 export const wrongMark: Slip = {
   name: 'wrong-mark',
@@ -20,6 +22,7 @@ export const wrongMark: Slip = {
         weight: used ? 3 : 0.3,
         effect: { on: 'told', told: { place, ...(height === null ? {} : { height }) } },
       },
+      ...tripodOver(name, { place, ...(height === null ? {} : { height }) }, used ? 1 : 0.1, situation),
       ...(height === null
         ? []
         : [
@@ -36,6 +39,18 @@ export const wrongMark: Slip = {
           ]),
     ]),
 };
+
+/** The receiver was told the right mark, and stands over another one: the error is the other way round. */
+function tripodOver(name: string, there: Told, weight: number, situation: Situation): Way[] {
+  const { place } = situation.right;
+  const told = broadcastShift(there, situation);
+  if (!place || !told) return [];
+  const origin = { latitude: asLatitude(place.latitude), longitude: asLongitude(place.longitude) };
+  const { east, north, up } = topocentricOf(origin, told);
+  const shift = { east: -east, north: -north, up: -up };
+  const effect = { on: 'base' as const, shift, free: [], applies: () => true };
+  return [{ says: `the tripod stood over ${name}`, weight, effect }];
+}
 
 export interface OtherMark {
   readonly name: string;
