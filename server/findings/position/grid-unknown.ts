@@ -1,14 +1,16 @@
 /** Coordinates whose grid is not known: the job names none, or one that is not in the register. */
 import { isHole, type Hole } from '../../quantities/value.ts';
-import { gridNamed, systemNamed } from '../../derive/positions/frame.ts';
+import { frameIn, gridNamed, systemNamed } from '../../derive/positions/frame.ts';
 import { kind, type Subject } from '../finding.ts';
 import { foundInWritten } from './written.ts';
+import { placeOfUse, usedAmong } from '../uses.ts';
+import { valuesOf } from '../../session/each.ts';
 import { unreadDetail, unreadEntry } from '../unread.ts';
 import type { Place } from '../../../grammar/tree.ts';
 
 export const positionGridUnknown = kind({
   code: 'position/grid-unknown',
-  find: (subject) => [...unknownGrids(subject), ...unknownBeside(subject)],
+  find: (subject) => [...unknownGrids(subject), ...unknownBeside(subject), ...usedWithoutGrid(subject)],
   tell: ({ because }, { session }) => ({
     severity: 'error',
     follows: [...unreadEntry('job'), ...(session.job ? [unreadDetail(session.job.title, 'grid')] : [])],
@@ -59,6 +61,23 @@ const unknownBeside = foundInWritten(({ position, systems }): { place: Place; be
   const found = position.form === 'grid' ? gridNamed(named, systems) : systemNamed(named, systems);
   return isHole(found) ? [{ place: named.place, because: found.hole }] : [];
 });
+
+/** Marks of another file that has no grid: told where the session first names each, since nobody has that file open. */
+function usedWithoutGrid(subject: Subject): { place: Place; because: string }[] {
+  const { session, derivation } = subject;
+  const elsewhere = valuesOf(derivation.marks).filter(
+    ({ mark: { place, position }, located }) =>
+      place.path !== session.document.path && position !== null && !position.system && isHole(located),
+  );
+  return usedAmong(elsewhere, subject).flatMap((used) => {
+    const { mark } = used.values;
+    const { grid, geographic } = frameIn(session, mark.place.path);
+    const missing = mark.position?.form === 'grid' ? grid : geographic;
+    if (!isHole(missing)) return [];
+    const because = `${mark.name} of ${mark.place.path} has no grid: ${missing.hole}`;
+    return [{ place: placeOfUse(used, subject, mark.place), because }];
+  });
+}
 
 const NOWHERE = ({ document }: Subject['session']): Place => ({
   path: document.path,
