@@ -18,11 +18,12 @@ export function findingsText(
 ): string {
   const colours = picocolors.createColors(coloured);
   const { findings } = inspected;
-  const { sentence, next } = verdictOf(inspected);
+  const { sentence, assumed, next } = verdictOf(inspected);
   const found = findings.map((finding) => findingText(finding, inspected, width, colours));
   const closing = [
     `${colours.bold(harmless(shownPath(inspected.path)))}: ${counts(countsOf(findings))}`,
     ...(sentence === null ? [] : [wrapped(sentence, width, '  ')]),
+    ...(assumed === null ? [] : [colours.dim(wrapped(assumed, width, '  '))]),
     ...(next === null ? [] : [wrapped(`Next: ${next}`, width, '  ')]),
   ];
   return [...found, `${closing.join('\n')}\n`].join('\n');

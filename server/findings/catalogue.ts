@@ -34,6 +34,7 @@ import { heightModelUnnamed } from './height/model-unnamed.ts';
 import { heightNoSeparation } from './height/no-separation.ts';
 import { heightNoSurface } from './height/no-surface.ts';
 import { heightNotKeyed } from './height/not-keyed.ts';
+import { heightNotRetaped } from './height/not-retaped.ts';
 import { heightPhaseCentre } from './height/phase-centre.ts';
 import { heightReadingsDisagree } from './height/readings-disagree.ts';
 import { heightSeparation } from './height/separation.ts';
@@ -128,6 +129,7 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   heightTapeTooShort,
   heightReadingsDisagree,
   heightSettled,
+  heightNotRetaped,
   heightNoSeparation,
   heightCoarseModel,
   heightGeoidUnreadable,

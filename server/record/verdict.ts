@@ -1,9 +1,11 @@
 /** The verdict of a session in a sentence, what to do next, and whether the day is proved as far as somebody asks. */
 import { pointCounts, type PointCounts } from '../derive/repair/points-counts.ts';
-import { meets, trustOf, type RequiredProof, type Trust } from '../derive/trust/trust.ts';
-import { classInWords } from '../derive/trust/words.ts';
+import { isMeasured } from '../derive/points/measured.ts';
+import { meets, trustOf, type RequiredProof, type RoverTrust, type Trust } from '../derive/trust/trust.ts';
+import { classInWords, verdictSentence } from '../derive/trust/words.ts';
 import { isFlaw, POINT_CLASSES, pointClassInWords, type PointClass } from '../derive/repair/flaws.ts';
-import type { TrustClass } from '../derive/trust/spans.ts';
+import type { Span, TrustClass } from '../derive/trust/spans.ts';
+import { assumedForPasses } from './assumed-for-passes.ts';
 import type { SetupValues } from '../derive/setups/setup.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
@@ -15,6 +17,8 @@ export interface Verdict {
   readonly day: TrustClass | null;
   /** Null where no base is set up: a file of marks has no day. */
   readonly sentence: string | null;
+  /** What nobody wrote down and the checks that pass rest on; null where there is nothing. */
+  readonly assumed: string | null;
   /** Null where nothing is left to do. */
   readonly next: string | null;
 }
@@ -22,8 +26,31 @@ export interface Verdict {
 export function verdictOf(inspection: Inspection): Verdict {
   const { session, derivation } = inspection;
   const trust = hasDay(inspection) ? trustOf(session, derivation) : null;
-  return { day: trust?.day ?? null, sentence: trust?.verdict ?? null, next: nextStep(trust, inspection) };
+  return {
+    day: trust?.day ?? null,
+    sentence: trust && sentenceOf(trust, inspection),
+    assumed: trust && assumedForPasses(derivation.checks, session.job),
+    next: nextStep(trust, inspection),
+  };
 }
+
+/** `Proved: 08:25 to 15:25 is bracketed`, where all that was measured is; where nobody measured nothing is missing. */
+function sentenceOf(trust: Trust, inspection: Inspection): string {
+  const { session, derivation, findings } = inspection;
+  const { points } = derivation;
+  if (points.length === 0) return trust.verdict;
+  const sentence = verdictSentence(trust.rovers, session.job, ({ setup, rover }: RoverTrust, span: Span) =>
+    isMeasured(points, { setup: setup.setup.name, rover, ...betweenChecks(span) }),
+  );
+  const wrong = findings.some(({ severity }) => severity === 'error');
+  return !wrong && shortfalls(inspection, 'held').length === 0 ? `Proved: ${sentence}` : sentence;
+}
+
+/** Without the very times of the checks beside it: a point then belongs to the part that the check proves. */
+const betweenChecks = ({ from, until, before, after }: Span) => ({
+  from: before && from !== null ? from + 1 : from,
+  until: after && until !== null ? until - 1 : until,
+});
 
 /** What of a session is worth less than was asked for, as sentences; none where all of it is proved so far. */
 export function shortfalls(inspection: Inspection, required: RequiredProof): string[] {

@@ -3,6 +3,7 @@ import { isHole } from '../../quantities/value.ts';
 import { circularRadius, normalHalfWidth } from '../../quantities/statistics.ts';
 import type { CheckValues } from '../checks/check.ts';
 import { comparedPairs } from '../checks/together.ts';
+import { LONG_TAILS } from '../checks/verdict.ts';
 import type { Frame } from '../positions/frame.ts';
 import type { SetupValues } from '../setups/setup.ts';
 import { settledReadings, type Settled } from '../setups/settled.ts';
@@ -16,6 +17,8 @@ export interface Drift {
   /** Metres; a size horizontally, and with its sign up. */
   readonly horizontal: number;
   readonly up: number;
+  /** Of the two the one that chance explains least. */
+  readonly most: 'horizontal' | 'up';
   readonly by: { readonly movement: Movement } | { readonly settled: Settled };
 }
 
@@ -28,7 +31,8 @@ export function driftsByChecks(checks: readonly CheckValues[], each: number, fra
   const standing = checks.filter(({ verdict }) => verdict !== 'fails');
   return comparedPairs(standing).flatMap(([from, to]): Drift[] => {
     const movement = movementBetween(from, to, frame);
-    if (excessOf(movement, each, frame) <= 1) return [];
+    const excess = excessOf(movement, each, frame);
+    if (Math.max(excess.horizontal, excess.up) <= 1) return [];
     const size = (value: Movement['up']) => (isHole(value) ? 0 : value.value);
     const { horizontal, up } = movement;
     return [
@@ -37,6 +41,7 @@ export function driftsByChecks(checks: readonly CheckValues[], each: number, fra
         until: to.instant,
         horizontal: size(horizontal),
         up: size(up),
+        most: excess.horizontal > excess.up ? 'horizontal' : 'up',
         by: { movement },
       },
     ];
@@ -52,11 +57,12 @@ export const driftsByTape = (setup: SetupValues): Drift[] =>
       until: settled.reading.instant,
       horizontal: 0,
       up: settled.by,
+      most: 'up',
       by: { settled },
     }));
 
 /** How many times what chance allows: a movement is one beyond 1. */
-export function excessOf({ horizontal, up, budget }: Movement, each: number, { confidence }: Frame): number {
+export function excessOf({ horizontal, up, budget }: Movement, each: number, { confidence }: Frame) {
   const ratio = (
     size: Movement['up'],
     limit: Movement['up'],
@@ -64,11 +70,11 @@ export function excessOf({ horizontal, up, budget }: Movement, each: number, { c
   ): number =>
     isHole(size) || isHole(limit) || limit.value === 0
       ? 0
-      : (Math.abs(size.value) / limit.value) * (factor(confidence.value) / factor(each));
-  return Math.max(
-    ratio(horizontal, budget.horizontal, circularRadius),
-    ratio(up, budget.up, normalHalfWidth),
-  );
+      : (Math.abs(size.value) / limit.value) * (factor(confidence.value) / (LONG_TAILS * factor(each)));
+  return {
+    horizontal: ratio(horizontal, budget.horizontal, circularRadius),
+    up: ratio(up, budget.up, normalHalfWidth),
+  };
 }
 
 /** Those with no other one inside them: a drift that two checks in a row show need not be looked for in the whole day. */

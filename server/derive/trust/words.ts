@@ -38,7 +38,11 @@ const MEANINGS: Partial<Record<TrustClass, string>> = {
 };
 
 /** `08:25 to 15:25 is bracketed, held across the disturbance at 11:10; 15:25 to 15:40 is not closed (no check that agrees after it).` */
-export function verdictSentence(rovers: readonly RoverTrust[], job: Job | null): string {
+export function verdictSentence(
+  rovers: readonly RoverTrust[],
+  job: Job | null,
+  isMeasured: (one: RoverTrust, span: Span) => boolean = () => true,
+): string {
   if (rovers.length === 0) return 'These notes set up no base, so that no point can be judged.';
   const bases = new Set(rovers.map(({ setup }) => setup)).size;
   const several = new Set(rovers.map(({ rover }) => rover)).size > 1;
@@ -47,13 +51,20 @@ export function verdictSentence(rovers: readonly RoverTrust[], job: Job | null):
     const who = [bases > 1 ? one.setup.setup.name : null, several ? one.rover : null].filter(
       (name) => name !== null,
     );
-    return `${who.length > 0 ? `${who.join(', ')}: ` : ''}${roverSentence(one, job, explained)}`;
+    return `${who.length > 0 ? `${who.join(', ')}: ` : ''}${roverSentence(one, job, explained, isMeasured)}`;
   });
   return `${parts.join('; ')}.`;
 }
 
-function roverSentence(one: RoverTrust, job: Job | null, explained: Set<TrustClass>): string {
-  const runs = runsOf(one.spans);
+function roverSentence(
+  one: RoverTrust,
+  job: Job | null,
+  explained: Set<TrustClass>,
+  isMeasured: (one: RoverTrust, span: Span) => boolean,
+): string {
+  // Where nobody measured there is nothing to prove, unless a check failed there.
+  const spoken = one.spans.filter((span) => !isOpen(span.class) || isMeasured(one, span));
+  const runs = runsOf(spoken.length > 0 ? spoken : one.spans);
   const spans = runs.map(
     (run) =>
       `${runInWords(run, one, job)}${run.spans.some(({ drifts }) => drifts.length > 0) ? '' : meaningOf(run.class, explained)}`,
@@ -64,6 +75,9 @@ function roverSentence(one: RoverTrust, job: Job | null, explained: Set<TrustCla
     : '';
   return spans.join('; ') + seen;
 }
+
+const isOpen = (found: TrustClass) =>
+  found === 'not-opened' || found === 'not-closed' || found === 'unchecked';
 
 function meaningOf(found: TrustClass, explained: Set<TrustClass>): string {
   const meaning = explained.has(found) ? undefined : MEANINGS[found];
@@ -123,7 +137,7 @@ function runInWords({ spans, class: found }: Run, one: RoverTrust, job: Job | nu
 }
 
 /** `BASE moved 90 mm in height between OPEN and CLOSE`, `BASE sank 20 mm between 07:52 and 15:30`. */
-export function driftInWords({ by, horizontal, up }: Drift, job: Job | null): string {
+export function driftInWords({ by, horizontal, up, most }: Drift, job: Job | null): string {
   if ('settled' in by) {
     const { setup, first, reading } = by.settled;
     const [from, until] = [timeInWords(first.instant, job), timeInWords(reading.instant, job)];
@@ -131,7 +145,7 @@ export function driftInWords({ by, horizontal, up }: Drift, job: Job | null): st
     return `${setup.setup.name} ${up < 0 ? 'sank' : 'rose'} ${showLength(Math.abs(up))} ${between}`;
   }
   const { from, to } = by.movement;
-  const level = horizontal >= Math.abs(up);
+  const level = most === 'horizontal';
   return `${to.setup?.setup.name ?? 'the base'} moved ${showLength(level ? horizontal : Math.abs(up))} ${level ? 'horizontally' : 'in height'} between ${from.check.name} and ${to.check.name}`;
 }
 

@@ -2,6 +2,7 @@
 import { normalHalfWidth, circularRadius } from '../../quantities/statistics.ts';
 import { showLength } from '../../quantities/show.ts';
 import type { CheckValues } from '../../derive/checks/check.ts';
+import { LONG_TAILS } from '../../derive/checks/verdict.ts';
 import { excessOf } from '../../derive/trust/drift.ts';
 import { dayFacts, trustOf } from '../../derive/trust/trust.ts';
 import type { Movement } from '../../derive/trust/movement.ts';
@@ -46,8 +47,8 @@ function drifts({ session, derivation }: Subject): Found[] {
   const { each, frame } = dayFacts(session, derivation);
   const { value: confidence } = frame.confidence;
   const widened = {
-    horizontal: circularRadius(each) / circularRadius(confidence),
-    up: normalHalfWidth(each) / normalHalfWidth(confidence),
+    horizontal: (LONG_TAILS * circularRadius(each)) / circularRadius(confidence),
+    up: (LONG_TAILS * normalHalfWidth(each)) / normalHalfWidth(confidence),
   };
   const worst = new Map<CheckValues, Movement>();
   for (const { drifts: own } of trustOf(session, derivation).rovers)
@@ -55,7 +56,7 @@ function drifts({ session, derivation }: Subject): Found[] {
       if (!('movement' in by)) continue;
       const { to } = by.movement;
       const known = worst.get(to);
-      const excess = (movement: Movement) => excessOf(movement, each, frame);
+      const excess = (movement: Movement) => Math.max(...Object.values(excessOf(movement, each, frame)));
       if (!known || excess(by.movement) > excess(known)) worst.set(to, by.movement);
     }
   return [...worst.values()].map((movement) => ({ movement, widened, place: residualPlace(movement.to) }));

@@ -150,7 +150,7 @@ function dayCaption({ session, derivation }: Inspection): string {
 }
 
 function verdictBlock(inspection: Inspection): Markup {
-  const { sentence, next } = verdictOf(inspection);
+  const { sentence, assumed, next } = verdictOf(inspection);
   const sign = signOf(inspection);
   return element(
     'div',
@@ -166,6 +166,7 @@ function verdictBlock(inspection: Inspection): Markup {
       { class: 'sentence' },
       sentence ?? 'No base is set up in this session, so there is nothing to prove.',
     ),
+    assumed ? element('p', { class: 'small quiet' }, assumed) : null,
     next ? element('p', {}, element('b', {}, 'Next: '), next) : null,
   );
 }
