@@ -250,6 +250,12 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Look the height up on the receiver or in its log, and note it. The fix adds the line with an open value.',
   },
+  'height/not-retaped': {
+    means: 'The tripod was levelled anew, and nobody taped it since.',
+    hurts:
+      'The legs were moved, so the old height is wrong by millimetres to decimetres, and every point after it with it.',
+    remedy: 'Tape it, note the time, and key the new height.',
+  },
   'height/phase-centre': {
     means:
       'The antenna height that was keyed leads to the phase centre where the receiver takes it to the reference point, or the other way round.',
