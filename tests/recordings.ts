@@ -2,6 +2,7 @@
  * Recordings of an invented day on the breakwater, made without the program's own geodesy: what a base broadcast, what a
  * rover's antenna logged, and the header of a raw file. `npm run record` writes them to samples/recordings.
  */
+import { gzipSync } from 'fflate';
 import {
   biasMessage,
   descriptionMessage,
@@ -12,6 +13,8 @@ import {
 } from '../server/evidence/rtcm3/encoder.test-support.ts';
 import { transverseMercator } from './simulation/transverse-mercator.ts';
 import { GRS80, toGeocentric, type Geodetic } from './simulation/world.ts';
+import { seededRandom } from './simulation/random.ts';
+import { record } from './simulation/raw/observe.ts';
 
 /** ETRS89 / Portugal TM06, EPSG:3763 (EPSG registry). */
 const GRID = transverseMercator('EPSG:3763', {
@@ -203,7 +206,14 @@ export function recordings(): Readonly<Record<string, Uint8Array>> {
   const inTurn = Array.from({ length: 40 }, (_, index) =>
     second(index % 20 < 10 ? KEYED : twin, MORNING + index),
   );
+  const knocked = record(seededRandom('knocked'), {
+    ...{ interval: 1, epochs: 60, systems: 'GE' },
+    knock: { at: 35, by: [0.03, 0, 0] },
+  });
+  const packed = (text: string) => gzipSync(new TextEncoder().encode(text), { mtime: 0 });
   return {
+    'knocked.26o.gz': packed(knocked.observations),
+    'knocked.26n.gz': packed(knocked.navigation),
     'base.rtcm3': stream(KEYED, MORNING, 31),
     'sea-level.rtcm3': stream(SEA_LEVEL, MORNING, 31),
     'neighbour.rtcm3': joinedBytes(stream(KEYED, MORNING, 20), stream(neighbour, MORNING + 20, 11)),

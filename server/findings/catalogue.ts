@@ -68,6 +68,8 @@ import { radioOverload } from './radio/overload.ts';
 import { radioRange } from './radio/range.ts';
 import { radioSettings } from './radio/settings.ts';
 import { rawLogDiffers } from './raw-log/differs.ts';
+import { rawLogPosition } from './raw-log/position.ts';
+import { rawLogStep } from './raw-log/step.ts';
 import { recordingDoubtful } from './recording/doubtful.ts';
 import { recordingUnusable } from './recording/unusable.ts';
 import { reviewStale } from './review/stale.ts';
@@ -170,6 +172,8 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   captureUnusable,
   recordingUnusable,
   recordingDoubtful,
+  rawLogPosition,
+  rawLogStep,
   rawLogDiffers,
   radioEndsDiffer,
   radioSettings,

@@ -495,6 +495,22 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       "Put the header right, or the note. A height of 0 in the header mostly means that nobody put one in. Files that are not there, or are in a receiver's own format, are not compared.",
   },
+  'raw-log/position': {
+    means:
+      'The raw observations of the base (`raw-log` with `ephemerides`) place its antenna somewhere else than the notes do.',
+    hurts:
+      'The satellites know nothing of the notes: a base over another mark, in another zone, with swapped figures or with a sea-level height for an ellipsoidal one shifts every point by all of it.',
+    remedy:
+      'Look which mark the base stood on, and at its coordinates and height. Pseudoranges are good to some 3 m (95 %), whatever the length of the session, so that more than 5 m is an error and a little less a reason to check on a second mark. The frame of the orbits is shifted to the keyed datum by date. Less than 3 m proves the gross part of the setup and nothing finer: no antenna height and no centring.',
+  },
+  'raw-log/step': {
+    means:
+      'The raw observations of the base show a sudden movement of its antenna, and the notes have no event within five minutes of it.',
+    hurts:
+      'Every point measured after it is off by as much, and no note says so. The day is parted there as by a disturbance: points count as bracketed only with a check on each side of it that agrees.',
+    remedy:
+      'Note what happened, then check on another mark. A movement is told where the change of carrier phase between two epochs cannot be chance: once in thirty days of eight hours a standing antenna is taken for a moved one. A step before the base was set up tells nothing. Slow sinking, and anything inside a gap, is not seen this way.',
+  },
   'recording/doubtful': {
     means: 'An antenna log was not fixed throughout, hung on old corrections, or has damaged lines.',
     hurts:
