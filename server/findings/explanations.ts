@@ -232,7 +232,7 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     means:
       'The mark under the base has a height above sea level, and nothing says how far the geoid lies above the ellipsoid there.',
     hurts:
-      'A receiver wants the ellipsoidal height, which lies tens of metres from the other one in most places. It cannot be worked out, so what was keyed is compared with nothing, and the commonest slip of all stays unseen until a check on a known mark.',
+      'A receiver wants the ellipsoidal height, which lies tens of metres from the other one in most places. It cannot be worked out, so what was keyed is compared with nothing, and the commonest slip of all stays unseen until a check on a known mark. Only where the keyed number is the height above sea level to the millimetre is it named all the same, by the built-in coarse model.',
     remedy:
       'Add the separation that the register publishes for the mark, or name a regional geoid grid for the job.',
   },

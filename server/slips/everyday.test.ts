@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { openDocument } from '../../grammar/document.ts';
 import { deriveSession } from '../derive/derivation.ts';
+import { inspect } from '../inspect.ts';
 import { NO_FILES } from '../session/files.ts';
 import { sessionOf } from '../session/session.ts';
 import { diagnosesOf, type Group } from './diagnosis.ts';
@@ -51,4 +52,16 @@ it('the tripod over another mark of the file shows that mark’s difference to t
   const [first] = groupsOf(`${shifted(-50, -30, 0.1)}${mark}`);
   expect(first?.explanations[0]?.says).toBe('the tripod stood over PM-22');
   expect(first?.open).toBe(false);
+});
+
+it('a keyed height above sea level is named without a separation, by the built-in model', () => {
+  const unseparated = day.replace('  separation  54.917 m\n', '');
+  const said = (text: string) =>
+    inspect(openDocument('day.trib', text), NO_FILES).findings.find(
+      ({ code }) => code === 'height/no-separation',
+    );
+  expect(said(unseparated)?.severity).toBe('warning');
+  const slipped = said(unseparated.replace('height 61.201 m ellipsoidal', 'height 6.284 m ellipsoidal'));
+  expect(slipped?.severity).toBe('error');
+  expect(slipped?.message).toContain('The height above sea level of PM-14 was keyed');
 });

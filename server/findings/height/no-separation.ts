@@ -1,29 +1,45 @@
 /** A height was keyed over a mark whose ellipsoidal height is not known: no separation in the register, no geoid model in the job. */
 import type { SetupValues } from '../../derive/setups/setup.ts';
+import { EGM96 } from '../../derive/heights/geoid.ts';
+import type { Located } from '../../derive/positions/locate.ts';
+import { isRefusal } from '../../quantities/refusal.ts';
 import { isHole } from '../../quantities/value.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import type { Job } from '../../session/entries.ts';
+import { ROUNDED } from '../../slips/situation.ts';
 import { kind } from '../finding.ts';
 import { unreadDetail, unreadEntry } from '../unread.ts';
 
 export const heightNoSeparation = kind({
   code: 'height/no-separation',
   find: ({ session, derivation }) => withoutSeparation(valuesOf(derivation.setups), session.job),
-  tell: ({ mark }, { session: { job } }) => ({
-    severity: 'warning',
+  tell: ({ mark, seaLevel }, { session: { job } }) => ({
+    severity: seaLevel === null ? 'warning' : 'error',
     follows: [
       unreadDetail(mark.name, 'separation'),
       ...unreadEntry('job'),
       ...(job ? [unreadDetail(job.title, 'geoid')] : []),
     ],
-    message: `${mark.name} has a height above sea level, no separation, and the job no geoid model. So the ellipsoidal height to key is not known, and what was keyed is compared with nothing: the height above sea level keyed in its stead would not be seen here. Add the separation that is published for the mark, or name the geoid model of the region.`,
+    message:
+      seaLevel === null
+        ? `${mark.name} has a height above sea level, no separation, and the job no geoid model. So the ellipsoidal height to key is not known, and what was keyed is compared with nothing: the height above sea level keyed in its stead would not be seen here. Add the separation that is published for the mark, or name the geoid model of the region.`
+        : `The height above sea level of ${mark.name} was keyed where the receiver takes one above the ellipsoid. By the built-in coarse model the two lie about ${seaLevel.toFixed(0)} m apart here. Add the separation that is published for the mark, key the right height, and note when.`,
   }),
 });
 
-const withoutSeparation = foundInEach(({ setup, mark: values }: SetupValues, job: Job | null) => {
+const withoutSeparation = foundInEach(({ setup, keyed, mark: values }: SetupValues, job: Job | null) => {
   // Before anything is keyed the key card says that the height is wanting.
   if (!values || values.mark.separation || job?.geoid || !setup.keyed.some(({ height }) => height)) return [];
   const { mark, located, ellipsoidalHeight, orthometricHeight } = values;
   if (isHole(located) || isHole(orthometricHeight) || !isHole(ellipsoidalHeight)) return [];
-  return [{ mark, place: setup.on?.place ?? setup.place }];
+  const seaLevel = keyedAtSeaLevel(keyed, orthometricHeight.value, located);
+  return [{ mark, seaLevel, place: setup.on?.place ?? setup.place }];
 });
+
+/** How far the surfaces lie apart by the built-in model, where the keyed number is the one above sea level; else null. */
+function keyedAtSeaLevel(keyed: SetupValues['keyed'], orthometric: number, at: Located): number | null {
+  const same = keyed.some(({ height }) => !isHole(height) && Math.abs(height.value - orthometric) <= ROUNDED);
+  const apart = EGM96.undulation(at.latitude.value, at.longitude.value);
+  // Nearer than this the coarse model cannot tell the one from the other.
+  return same && !isRefusal(apart) && Math.abs(apart) > 3 ? Math.abs(apart) : null;
+}
