@@ -264,7 +264,8 @@ const rawJudge = (values: CheckValues): Judged => judgedBy(values, values.verdic
 export function judgedBy(check: CheckValues, verdict: CheckValues['verdict']): Judged {
   if (check.weak) return null;
   if (verdict === 'fails') return 'fails';
-  return verdict === 'passes' && decides(check) ? 'passes' : null;
+  // What proves one component alone proves no point.
+  return verdict === 'passes' && check.absent.length === 0 && decides(check) ? 'passes' : null;
 }
 
 /** A failing check without a time may have been made at any; an event without one may have come between any two checks. */
