@@ -37,7 +37,9 @@ describe('an event without a time', () => {
   it('is told, and nothing is bracketed for it', () => {
     const day = inspected('samples/broken/event-no-time.trib');
     expect(codes(day)).toEqual(['warning event/no-time']);
-    expect(trustOf(day.session, day.derivation).day).not.toBe('bracketed');
+    const { day: found, verdict } = trustOf(day.session, day.derivation);
+    expect(found).toBe('not-closed');
+    expect(verdict).toContain('08:25 to 15:25 is not closed (an event has no time)');
   });
 });
 

@@ -42,6 +42,8 @@ export interface Span {
   readonly after: CheckValues | null;
   /** What moved in it. */
   readonly drifts: readonly Drift[];
+  /** Checks agree on both sides, and an event without a time may lie between them. */
+  readonly mayBeParted?: boolean;
 }
 
 /** Whether a disturbance was held, and the comparisons that say so. */

@@ -280,7 +280,9 @@ function withUndated(
   if (fails) return spans.map((span) => ({ ...span, class: 'in-doubt' }));
   if (undatedEvents(events, job).length === 0) return spans;
   return spans.map((span) =>
-    span.class === 'bracketed' || span.class === 'held' ? { ...span, class: 'not-closed' } : span,
+    span.class === 'bracketed' || span.class === 'held'
+      ? { ...span, class: 'not-closed', mayBeParted: true }
+      : span,
   );
 }
 

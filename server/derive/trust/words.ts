@@ -65,10 +65,7 @@ function roverSentence(
   // Where nobody measured there is nothing to prove, unless a check failed there.
   const spoken = one.spans.filter((span) => !isOpen(span.class) || isMeasured(one, span));
   const runs = runsOf(spoken.length > 0 ? spoken : one.spans);
-  const spans = runs.map(
-    (run) =>
-      `${runInWords(run, one, job)}${run.spans.some(({ drifts }) => drifts.length > 0) ? '' : meaningOf(run.class, explained)}`,
-  );
+  const spans = runs.map((run) => `${runInWords(run, one, job)}${reasonOf(run, explained)}`);
   const { smallest } = one;
   const seen = smallest
     ? `; a movement of ${showLength(smallest.horizontal.value)} horizontally or ${showLength(smallest.up.value)} up would have been seen (80 % power)`
@@ -78,6 +75,12 @@ function roverSentence(
 
 const isOpen = (found: TrustClass) =>
   found === 'not-opened' || found === 'not-closed' || found === 'unchecked';
+
+/** Of a run whose words give no reason of their own. */
+function reasonOf({ spans, class: found }: Run, explained: Set<TrustClass>): string {
+  if (spans.some(({ mayBeParted }) => mayBeParted === true)) return ' (an event has no time)';
+  return spans.some(({ drifts }) => drifts.length > 0) ? '' : meaningOf(found, explained);
+}
 
 function meaningOf(found: TrustClass, explained: Set<TrustClass>): string {
   const meaning = explained.has(found) ? undefined : MEANINGS[found];
@@ -101,6 +104,7 @@ function runsOf(spans: readonly Span[]): Run[] {
       last &&
       before &&
       before.drifts.length > 0 === span.drifts.length > 0 &&
+      before.mayBeParted === span.mayBeParted &&
       (proved(last.class) && proved(span.class)
         ? before.stretch === span.stretch || before.class === 'held'
         : last.class === span.class);
