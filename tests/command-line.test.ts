@@ -368,7 +368,7 @@ describe('text for a terminal', () => {
     const { printed: input } = await tribrach(['new', '-']);
     const line = input.split('\n').findIndex((text) => /^ +date +[?]/.test(text)) + 1;
     const { printed } = await tribrach(['check', '-'], { input });
-    expect(printed).toContain(`Next: Answer what is still open, from line ${line} on.`);
+    expect(printed).toContain(`Answer line ${line} next (`);
     const answered = readFileSync('samples/example-day.trib', 'utf8')
       .replace(' until 12:10', '')
       .replace(/^check [^]*?(?=\nhazard)/m, '')

@@ -44,16 +44,16 @@ describe('a check that failed', () => {
 
   it.each(['height-extension', 'height-separation'])('waits for no cause where %s is told as it', (name) => {
     const day = brokenDay(name);
-    expect(told(day)).toContain('OPEN on PM-09 is off by');
-    expect(told(day)).not.toMatch(/(?:until|before) the cause is known/);
-    expect(verdictOf(day).next).toMatch(new RegExp(`^See to ${name.replace('-', '/')} in line \\d+`));
+    expect(told(day)).toContain('OPEN fails: ');
+    expect(told(day)).not.toMatch(/Find the cause|before the cause is known/);
+    expect(verdictOf(day).next).toMatch(new RegExp(`^Fix line \\d+ first [(]${name.replace('-', '/')}[)]`));
   });
 
   it('waits for its cause where nothing explains it, with the points that it leaves in doubt', () => {
     const day = brokenDay('points-in-doubt');
-    expect(told(day)).toContain('is in doubt until the cause is known.');
+    expect(told(day)).toContain('Find the cause: ');
     expect(told(day)).toContain('Use none of them before the cause is known');
-    expect(verdictOf(day).next).toContain('See to check/fails');
+    expect(verdictOf(day).next).toContain('(check/fails)');
   });
 
   it('waits for nothing once what was wrong has been put right', () => {
@@ -68,8 +68,8 @@ describe('a check that failed', () => {
         return before + (Number(height) + 0.25).toFixed(3);
       });
     const after = inspect(openDocument(day.session.document.path, rekeyed), files);
-    expect(told(after)).toContain('has been put right since');
-    expect(told(after)).not.toMatch(/(?:until|before) the cause is known/);
+    expect(told(after)).toContain('put right since');
+    expect(told(after)).not.toMatch(/Find the cause|before the cause is known/);
   });
 });
 

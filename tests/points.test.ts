@@ -459,11 +459,11 @@ describe('problems in a points file', () => {
     const csv = Array.from({ length: 500 }, (_, index) => `${index},x,3,4,5,09:00\n`).join('');
     const messages = found(USUAL, csv);
     expect(messages).toHaveLength(21);
-    expect(messages.at(-1)?.[0]).toMatch(/\d+ more problems are not told here/);
+    expect(messages.at(-1)?.[0]).toMatch(/\d+ more problems are not shown/);
   });
 
   it.each([
-    ['name, east, north m, height m orthometric', /column east has no fitting unit and is not read/, 'east'],
+    ['name, east, north m, height m orthometric', /column east has no fitting unit/, 'east'],
     ['name, east m, north m, height m', /surface of the column height is not said/, 'height m'],
     ['name, east m, north m, time', /By which clock the column time counts is not said/, 'time'],
     ['name, est m, north m', /The column est is not known .* Did you mean east/, 'est m'],
@@ -501,10 +501,7 @@ describe('problems in a points file', () => {
 
   it('are told where the file is not there', () => {
     expect(found(points('name, east m, north m', '', 'lost.csv'), '')).toEqual([
-      [
-        'The points in lost.csv cannot be read: there is no such file. Nothing can be said of them here.',
-        '"lost.csv"',
-      ],
+      ['Points not readable: lost.csv. There is no such file.', '"lost.csv"'],
     ]);
   });
 });

@@ -11,6 +11,6 @@ export function settled(finding: Reported, subject: Subject): Reported {
     ...finding,
     untilExplained: undefined,
     severity: 'information',
-    effect: joined(finding.effect, `It was so ${span}, and has been put right since.`),
+    effect: joined(finding.effect, `It was so ${span}; put right since.`),
   };
 }

@@ -75,6 +75,10 @@ function pointsShort({ set, classes, refused }: PointCounts, required: RequiredP
   });
 }
 
+/** Questions of the notes without an answer yet. */
+export const openCount = (findings: readonly Finding[]) =>
+  findings.filter(({ code }) => code === 'syntax/open-value').length;
+
 const hasDay = ({ session, derivation }: Inspection) =>
   session.setups.size > 0 ||
   !derivation.whole ||
@@ -83,14 +87,14 @@ const hasDay = ({ session, derivation }: Inspection) =>
 
 function nextStep(trust: Trust | null, { findings, session, derivation }: Inspection): string | null {
   const error = findings.find(({ severity }) => severity === 'error');
-  if (error) return `See to ${error.code} in ${lineOf(error, session)} first, then check again.`;
+  if (error) return `Fix ${lineOf(error, session)} first (${error.code}), then check again.`;
   if (!trust) return null;
   const question = findings.find(({ code }) => code === 'syntax/open-value');
   // A base that cannot be told anything yet comes before its check.
   if (question && trust.day === 'unchecked' && [...derivation.setups.values()].some(isUntold))
-    return `Answer what is still open, from ${lineOf(question, session)} on.`;
+    return `Answer ${lineOf(question, session)} next (${openCount(findings)} still open).`;
   const cause = trust.day === 'in-doubt' ? causeOfFailing(findings) : null;
-  if (cause) return `See to ${cause.code} in ${lineOf(cause, session)}: it explains why the check failed.`;
+  if (cause) return `Fix ${lineOf(cause, session)} first (${cause.code}): it explains why the check failed.`;
   const open = [...derivation.setups.values()].some(({ setup }) => setup.until === null);
   return open ? STEPS_WHILE_OPEN[trust.day] : STEPS_AFTERWARDS[trust.day];
 }
@@ -110,8 +114,8 @@ const isUntold = ({ tell }: SetupValues) =>
   isHole(tell.latitude) || isHole(tell.ellipsoidalHeight) || isHole(tell.antennaHeight);
 
 const STEPS_WHILE_OPEN: Readonly<Record<TrustClass, string | null>> = {
-  unchecked: 'Occupy a second known mark and compare, before the work begins.',
-  'not-opened': 'Occupy a known mark and compare, before anything else is measured.',
+  unchecked: 'Check a second known mark before the work begins.',
+  'not-opened': 'Check a known mark before you measure anything else.',
   'not-closed': 'Check a known mark again before the base is taken down.',
   'in-doubt': 'Measure nothing more from this base before the cause is known.',
   held: 'Check a known mark again before the base is taken down.',

@@ -16,7 +16,7 @@ export const baseAntennaTypeMissing: Slip = {
     const toldOffset = numberOf(told?.phaseCentre);
     return [
       {
-        says: `the base was not told its antenna type, so that the ${showLength(offset)} up to the phase centre are missing`,
+        says: `no antenna type was keyed at the base, so the ${showLength(offset)} up to the phase centre are missing`,
         // Notes without the type say little, notes with it say that it was meant to be told.
         weight: keyed && !type ? 5 : 1,
         // The rover takes the base's phase centre to be this much lower than it is, and with it all that it measures.
@@ -25,7 +25,7 @@ export const baseAntennaTypeMissing: Slip = {
       ...(told && toldOffset !== null
         ? [
             {
-              says: `the base was told the antenna ${told.name}`,
+              says: `the base was keyed with the antenna ${told.name}`,
               weight: 20,
               effect: { on: 'antenna' as const, up: toldOffset - offset },
             },

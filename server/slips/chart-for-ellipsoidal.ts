@@ -16,7 +16,7 @@ export const chartForEllipsoidal: Slip = {
       if (from === null || apart === null || right.height === null || (offset && isHole(offset))) return [];
       return [
         {
-          says: `the height above ${name} was told as the ellipsoidal one`,
+          says: `the height above ${name} was keyed as the ellipsoidal one`,
           effect: { on: 'told', told: { height: from - apart } },
         },
       ];

@@ -89,10 +89,10 @@ function waysIn(
   const place = { latitude: told.latitude, longitude: told.longitude };
   const way = (says: string, numbers: Told): Way => ({ says, effect: { on: 'told', told: numbers } });
   return [
-    way(`the position was told in ${name}`, { place, spread: { ...spread, up: 0 } }),
+    way(`the position was keyed in ${name}`, { place, spread: { ...spread, up: 0 } }),
     ...(right.height === null
       ? []
-      : [way(`position and height were told in ${name}`, { place, height: told.height, spread })]),
+      : [way(`position and height were keyed in ${name}`, { place, height: told.height, spread })]),
   ];
 }
 

@@ -9,11 +9,11 @@ export const eastNorthSwapped: Slip = {
   look: 'which coordinate the receiver asks for first',
   ways: ({ right: { grid, place } }) => {
     if (grid)
-      return toldGrid(grid.system, grid.north, grid.east, 'east and north were told in each other’s place');
+      return toldGrid(grid.system, grid.north, grid.east, 'east and north were keyed in each other’s place');
     if (!place || Math.abs(place.longitude) > 90) return [];
     return [
       {
-        says: 'latitude and longitude were told in each other’s place',
+        says: 'latitude and longitude were keyed in each other’s place',
         effect: {
           on: 'told',
           told: { place: { latitude: place.longitude, longitude: place.latitude } },

@@ -31,7 +31,7 @@ export const epoch: Slip = {
             yearly,
             years,
             0,
-            `the coordinates were told at another epoch, ${Math.abs(years).toFixed(1)} years away`,
+            `the coordinates were keyed at another epoch, ${Math.abs(years).toFixed(1)} years away`,
             3 * weight,
           ),
         ),
@@ -39,7 +39,7 @@ export const epoch: Slip = {
           yearly,
           0,
           YEARS_APART,
-          `the coordinates were told at another epoch, with the plate ${plate} moving on between`,
+          `the coordinates were keyed at another epoch, with the plate ${plate} moving on between`,
           weight,
         ),
       ];

@@ -14,7 +14,7 @@ export const feetAndInchesAsDecimals: Slip = {
     // 5 ft 2 in becomes 5.2 or 5.02; 5 ft 11 in becomes 5.11.
     const typed = [...new Set([`${whole}.${rest}`, `${whole}.${String(rest).padStart(2, '0')}`])];
     return typed.map((text): Way => ({
-      says: `${whole} ft ${rest} in were told as ${text} ft`,
+      says: `${whole} ft ${rest} in were keyed as ${text} ft`,
       effect: { on: 'told', told: { antennaHeight: Number(text) * FOOT } },
     }));
   },

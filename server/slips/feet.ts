@@ -15,14 +15,14 @@ export const feet: Slip = {
       ...(antennaHeight === null
         ? []
         : [
-            way('the antenna height in feet was told as metres', { antennaHeight: antennaHeight / FOOT }),
-            way('the antenna height in metres was told as feet', { antennaHeight: antennaHeight * FOOT }),
+            way('the antenna height in feet was keyed as metres', { antennaHeight: antennaHeight / FOOT }),
+            way('the antenna height in metres was keyed as feet', { antennaHeight: antennaHeight * FOOT }),
           ]),
       ...(height === null
         ? []
         : [
-            way('the height in feet was told as metres', { height: height / FOOT }),
-            way('the height in metres was told as feet', { height: height * FOOT }),
+            way('the height in feet was keyed as metres', { height: height / FOOT }),
+            way('the height in metres was keyed as feet', { height: height * FOOT }),
           ]),
     ];
   },

@@ -11,11 +11,11 @@ export const hemisphere: Slip = {
     const { latitude, longitude } = place;
     return [
       {
-        says: `${latitude < 0 ? 'north was told for south' : 'south was told for north'}`,
+        says: `${latitude < 0 ? 'north was keyed for south' : 'south was keyed for north'}`,
         effect: { on: 'told', told: { place: { latitude: -latitude, longitude } } },
       },
       {
-        says: `${longitude < 0 ? 'east was told for west' : 'west was told for east'}`,
+        says: `${longitude < 0 ? 'east was keyed for west' : 'west was keyed for east'}`,
         effect: { on: 'told', told: { place: { latitude, longitude: -longitude } } },
       },
     ];

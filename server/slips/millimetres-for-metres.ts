@@ -13,8 +13,8 @@ export const millimetresForMetres: Slip = {
       effect: { on: 'told', told: { antennaHeight: told } },
     });
     return [
-      way('the antenna height in millimetres was told as metres', antennaHeight * 1000),
-      way('the antenna height in metres was told as millimetres', antennaHeight / 1000),
+      way('the antenna height in millimetres was keyed as metres', antennaHeight * 1000),
+      way('the antenna height in metres was keyed as millimetres', antennaHeight / 1000),
     ];
   },
 };

@@ -11,7 +11,7 @@ export const orthometricForEllipsoidal: Slip = {
       ? []
       : [
           {
-            says: 'the orthometric height was told as the ellipsoidal one',
+            says: 'the orthometric height was keyed as the ellipsoidal one',
             effect: { on: 'told', told: { height: right.orthometric } },
           },
         ],

@@ -12,7 +12,7 @@ export const roverAntennaTypeMissing: Slip = {
   look: 'the antenna type in the controller',
   ways: () => [
     {
-      says: 'the controller was not told the rover’s antenna type, so that its phase centre was taken for its reference point',
+      says: 'the controller did not have the rover’s antenna type, so its phase centre was taken for its reference point',
       effect: {
         on: 'rover',
         shift: () => ({ east: 0, north: 0, up: MIDDLE }),

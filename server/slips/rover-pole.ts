@@ -40,7 +40,7 @@ function noted(rover: string | null, { setup, derivation }: Situation): Way[] {
   if (found === undefined) return [];
   return [
     {
-      says: `the controller was told a pole ${showLength(Math.abs(found))} ${found > 0 ? 'longer' : 'shorter'} than ${rover ?? 'the rover'} has, as the notes say`,
+      says: `the controller had a pole ${showLength(Math.abs(found))} ${found > 0 ? 'longer' : 'shorter'} than ${rover ?? 'the rover'} has, as the notes say`,
       weight: 50,
       effect: { on: 'rover', shift: (check) => ({ east: 0, north: 0, up: -differs(check) }) },
     },
@@ -51,7 +51,7 @@ function noted(rover: string | null, { setup, derivation }: Situation): Way[] {
 const steps = (rover: string | null): Way[] =>
   STEPS.flatMap(({ step, weight }) =>
     [-1, 1].map((sign): Way => ({
-      says: `the controller was told a pole ${showLength(step)} too ${sign > 0 ? 'long' : 'short'}`,
+      says: `the controller had a pole ${showLength(step)} too ${sign > 0 ? 'long' : 'short'}`,
       weight,
       effect: {
         on: 'rover',

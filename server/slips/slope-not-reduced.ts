@@ -41,7 +41,7 @@ function rawReading(
   if (raw === null) return [];
   return [
     {
-      says: 'the slant to the edge of the antenna was told as the height of its reference point',
+      says: 'the slant to the edge of the antenna was keyed as the height of its reference point',
       effect: { on: 'told' as const, told: { antennaHeight: raw - toArp } },
     },
   ];

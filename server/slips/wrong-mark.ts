@@ -18,7 +18,7 @@ export const wrongMark: Slip = {
   ways: (situation) =>
     otherMarks(situation).flatMap(({ name, place, height, used }): Way[] => [
       {
-        says: `the coordinates of ${name} were told`,
+        says: `the coordinates of ${name} were keyed`,
         weight: used ? 3 : 0.3,
         effect: { on: 'told', told: { place, ...(height === null ? {} : { height }) } },
       },
@@ -27,12 +27,12 @@ export const wrongMark: Slip = {
         ? []
         : [
             {
-              says: `the position of ${name} was told with the right height`,
+              says: `the position of ${name} was keyed with the right height`,
               weight: 0.2,
               effect: { on: 'told' as const, told: { place } },
             },
             {
-              says: `the height of ${name} was told with the right position`,
+              says: `the height of ${name} was keyed with the right position`,
               weight: 0.2,
               effect: { on: 'told' as const, told: { height } },
             },

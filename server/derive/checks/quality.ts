@@ -37,7 +37,7 @@ export function shortfallsOf(quality: Quality | null, limits: Limits | null): Sh
   const found: Shortfall[] = [];
   if (solution !== undefined && rank(solution) < rank(wanted))
     found.push({
-      sentence: `${solution} where ${wanted} is wanted`,
+      sentence: `${solution}, not ${wanted}`,
       byJob: limits?.solution !== undefined && limits?.solution !== null,
       unfit: rank(solution) < rank('fixed'),
     });
@@ -53,7 +53,7 @@ export function shortfallsOf(quality: Quality | null, limits: Limits | null): Sh
     const byJob = limit !== null && !isHole(limit);
     const bound = byJob ? limit.value : standIn.value;
     if (most ? got.value <= bound : got.value >= bound) return;
-    const sentence = `${what} ${got.value} where at ${most ? 'most' : 'least'} ${bound} is wanted`;
+    const sentence = `${what} ${got.value} (at ${most ? 'most' : 'least'} ${bound})`;
     found.push({ sentence, byJob, unfit });
   };
   judge('pdop', quality.pdop, limits?.pdop ?? null, PDOP_LIMIT, true);

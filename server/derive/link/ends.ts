@@ -240,7 +240,7 @@ export function oddSettings(radio: Radio): OddSetting[] {
       found.push({
         place: rate.place,
         odd: 'unusual',
-        sentence: `${rate.typed} is faster than a channel of ${channel.typed} usually carries: ${kilobits(most)} is (common practice).`,
+        sentence: `${rate.typed} is more than a channel of ${channel.typed} usually carries. Usual is ${kilobits(most)} (common practice).`,
       });
   }
   return found;

@@ -204,7 +204,7 @@ function lacks(
   const lacking: string[] = [];
   if (!fits(role, unit)) {
     const wanted = ANGLES.includes(role) ? `a unit of angle (${role} °, ${role} dms)` : `a unit (${role} m)`;
-    lacking.push(`The column ${role} has no fitting unit and is not read; write ${wanted}.`);
+    lacking.push(`The column ${role} has no fitting unit. Not read: write ${wanted}.`);
   }
   if (role === 'height' && surface === undefined)
     lacking.push(

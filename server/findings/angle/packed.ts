@@ -8,10 +8,15 @@ export const anglePacked = kind({
   find: (subject) => remarksAbout(subject, 'angle-packed'),
   tell: ({ typed, readings }) => ({
     severity: 'error',
-    message:
+    headline: `Angle without its marks: ${short(typed)}.`,
+    effect:
       readings.length > 1
-        ? `${short(typed)} can be read as ${oneOf(readings)}: kilometres apart, so the position counts as missing. Write the marks of degrees, minutes and seconds.`
-        : `${short(typed)} lacks the marks of degrees, minutes and seconds, so the position counts as missing. Write them${readings[0] ? `: ${readings[0]}` : ''}.`,
+        ? `It can be read as ${oneOf(readings)}, kilometres apart; not used.`
+        : 'The position is not used.',
+    action:
+      readings.length === 1
+        ? `Write ${readings[0] ?? ''}.`
+        : 'Write the marks of degrees, minutes and seconds.',
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

@@ -8,6 +8,10 @@ export const angleRange = kind({
   find: (subject) => remarksAbout(subject, 'angle-range'),
   tell: ({ typed, limit }) => ({
     severity: 'error',
-    message: `${short(typed)} is out of range: ${limit.endsWith('°') ? `such an angle ends at ${limit}` : 'minutes and seconds end below 60, and stand behind whole ones'}. Most often two digits are swapped, or decimals were read as minutes; the position counts as missing until it is put right.`,
+    headline: `Angle out of range: ${short(typed)}.`,
+    effect: limit.endsWith('°')
+      ? `It must be within ${limit}. The position is not used.`
+      : 'Minutes and seconds must be below 60. The position is not used.',
+    action: 'Look for swapped digits, or decimals read as minutes.',
   }),
 });

@@ -8,7 +8,9 @@ export const angleSign = kind({
   find: (subject) => remarksAbout(subject, 'angle-sign'),
   tell: ({ typed, readings }) => ({
     severity: 'error',
-    message: `${short(typed)} has a sign, which may say the hemisphere, or say it a second time, or turn it round: it can mean ${oneOf(readings)}, so the position counts as missing. Leave the sign out and write the letter.`,
+    headline: `Sign on an angle: ${short(typed)}.`,
+    effect: `It can mean ${oneOf(readings)}; not used.`,
+    action: 'Write N, S, E or W and no sign.',
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

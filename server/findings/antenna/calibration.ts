@@ -2,17 +2,20 @@
 import type { Place } from '../../../grammar/tree.ts';
 import { isHole } from '../../quantities/value.ts';
 import { kind, readingFixes, type Subject } from '../finding.ts';
+import { oneOf, sentence } from '../words.ts';
 
 interface Evidence {
   readonly place: Place;
-  readonly message: string;
+  readonly headline: string;
+  readonly effect: string;
+  readonly action: string;
   readonly nearTypes: readonly string[];
 }
 
 export const antennaCalibration = kind<Evidence>({
   code: 'antenna/calibration',
   find: (subject) => [...unusable(subject), ...mixed(subject)],
-  tell: ({ message }) => ({ severity: 'warning', message }),
+  tell: ({ headline, effect, action }) => ({ severity: 'warning', headline, effect, action }),
   mend: ({ place, nearTypes }) =>
     readingFixes(
       place,
@@ -24,14 +27,18 @@ function unusable({ derivation }: Subject): Evidence[] {
   return [...derivation.antennas.values()].flatMap(({ antenna, calibration }) => {
     if (!calibration || !isHole(calibration.phaseCentre) || !antenna.calibration) return [];
     const near =
-      calibration.nearTypes.length > 0 ? ` It has ${calibration.nearTypes.slice(0, 3).join(', ')}.` : '';
+      calibration.nearTypes.length > 0
+        ? `Did you mean ${oneOf(calibration.nearTypes.slice(0, 3))}?`
+        : 'Correct the calibration line.';
     return [
       {
         place: (calibration.nearTypes.length > 0
           ? (antenna.calibration.type ?? antenna.calibration.file)
           : antenna.calibration.file
         ).place,
-        message: `The phase centre of antenna ${antenna.name} is not known: ${calibration.phaseCentre.hole}.${near} Heights to the ARP stand; those to the phase centre do not.`,
+        headline: `Phase centre of antenna ${antenna.name} not known.`,
+        effect: `${sentence(calibration.phaseCentre.hole)}. Only heights to the ARP are used.`,
+        action: near,
         nearTypes: calibration.nearTypes.slice(0, 3),
       },
     ];
@@ -44,7 +51,14 @@ function mixed({ derivation }: Subject): Evidence[] {
   const absolute = used.some(({ calibration }) => calibration?.kind === 'absolute');
   return used.flatMap(({ antenna, calibration }) => {
     if (!absolute || calibration?.kind !== 'relative' || !antenna.calibration) return [];
-    const message = `Antenna ${antenna.name} has a relative calibration and another antenna of this session an absolute one. The two differ by centimetres in height; take both from one kind of file.`;
-    return [{ place: antenna.calibration.file.place, message, nearTypes: [] }];
+    return [
+      {
+        place: antenna.calibration.file.place,
+        headline: `Antenna ${antenna.name} is calibrated relatively, another one absolutely.`,
+        effect: 'The two kinds differ by centimetres in height.',
+        action: 'Take both calibrations from one kind of file.',
+        nearTypes: [],
+      },
+    ];
   });
 }

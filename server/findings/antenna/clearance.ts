@@ -25,6 +25,8 @@ export const antennaClearance = kind<Cramped>({
     }),
   tell: ({ radio, room, whip }) => ({
     severity: 'warning',
-    message: `A quarter-wave whip for the carrier of radio ${radio.name} is ${showLength(whip)} long, and there is room for ${showLength(room)} under the receiver: it bends, stands against metal, and reaches less far. An extension of ${showLength(Math.ceil((whip - room) * 100) / 100)} or more makes the room; take it into the antenna height.`,
+    headline: `Whip of radio ${radio.name} needs ${showLength(whip)} of room and has ${showLength(room)}.`,
+    effect: 'The radio reaches less far.',
+    action: `Add an extension of at least ${showLength(Math.ceil((whip - room) * 100) / 100)}, and count it in the antenna height.`,
   }),
 });

@@ -20,19 +20,23 @@ export const antennaType = kind({
     const past = until === null ? {} : { past: { from, until } };
     const effect =
       up === null
-        ? 'By how much heights are off depends on both phase centres.'
-        : `Heights from a rover that believes it come out ${showLength(Math.abs(up))} too ${up < 0 ? 'low' : 'high'}.`;
+        ? 'Heights are off by the difference of the phase centres.'
+        : `Heights are ${showLength(Math.abs(up))} too ${up < 0 ? 'low' : 'high'}.`;
     if (told === null)
       return {
         severity: 'warning',
-        message: `No antenna type was keyed at ${name}, where ${stood} stands: the receivers then take its phase centre for its reference point. ${effect} Key the type, or note that it was.`,
+        headline: `No antenna type keyed at ${name} (${stood}).`,
+        effect,
+        action: `Key ${stood}, or note that it was keyed.`,
         causes,
         follows: unreadKeyed(name, 'antenna-type'),
         ...past,
       };
     return {
       severity: 'error',
-      message: `The receiver was told the antenna ${told}, and ${stood} stands on ${name}. ${effect} Key the right type, note when, and shift the heights measured before.`,
+      headline: `Wrong antenna type keyed at ${name}: ${told}, not ${stood}.`,
+      effect,
+      action: `Key ${stood} and note the time. Shift the earlier heights.`,
       causes,
       ...past,
     };

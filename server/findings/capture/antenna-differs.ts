@@ -36,12 +36,16 @@ export const captureAntennaDiffers = kind<OtherAntenna>({
     if (broadcast.trim() === '')
       return {
         severity: 'warning',
-        message: `${file} shows that ${name} broadcast no antenna type (message ${number}): a rover then cannot apply the calibration of the base's antenna, and heights are off by what it assumes.`,
+        headline: `${name} broadcast no antenna type (message ${number}).`,
+        effect: `${file} shows it. Rovers cannot apply the calibration of the base antenna, so heights may be off.`,
+        action: 'Key the antenna type in the receiver and note the time.',
         rests,
       };
     return {
       severity: 'warning',
-      message: `${file} shows that ${name} broadcast the antenna ${short(broadcast)} (message ${number}), and the notes name ${short(noted?.type ?? '')}. Rovers apply the calibration of what is broadcast: heights are off by what the two phase centres differ.`,
+      headline: `${name} broadcast the antenna ${short(broadcast)}, not ${short(noted?.type ?? '')}.`,
+      effect: `${file}, message ${number}. Heights are off by the difference of the phase centres.`,
+      action: 'Look up which antenna it was.',
       rests,
     };
   },

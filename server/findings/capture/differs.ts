@@ -7,6 +7,7 @@ import { metres, type Topocentric } from '../../quantities/brands.ts';
 import { showLength } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import { kind, type Subject } from '../finding.ts';
+import { joined } from '../saying.ts';
 import { contradicted } from '../keyed/differences.ts';
 import { clockTime } from '../words.ts';
 
@@ -39,23 +40,31 @@ export const captureDiffers = kind<Differing>({
     const number = found.noted?.state.number ?? 1;
     const file = captured?.file.text ?? '';
     const station = `station ${captured?.station?.station ?? ''}`;
+    const source = `${file}, ${station}${since(found, subject)}`;
     const right = error !== null && lengthOf(error) <= RIGHT;
+    const headline = right
+      ? `Note of what was keyed at ${name} is wrong; the broadcast is right.`
+      : error === null
+        ? `${name} broadcast another position than the notes say.`
+        : `${name} broadcast its antenna ${wrongBy(error)}.`;
     const shows = found.fromNoted
-      ? `${file} shows that ${name} broadcast its antenna ${apart(found.fromNoted)} from where the keyed values in the notes put it (${station}${since(found, subject)}).${otherHeight(found)} The recording is what the rovers used.`
-      : `The notes do not tell what ${name} was told, and ${file} shows what it broadcast (${station}${since(found, subject)}).${otherHeight(found)}`;
+      ? `That is ${apart(found.fromNoted)} from the keyed values (${source}).`
+      : `What was keyed is not noted (${source}).`;
     const follows =
       error === null
-        ? 'Whether that was right is not known, since the true position of the antenna is not.'
+        ? 'Which is right is not known, as the true position is not.'
         : right
-          ? 'What was broadcast is right, so it is the note of what was keyed that is wrong, and not the points.'
-          : `Its antenna was broadcast ${wrongBy(error)}, and every point measured from it is off by as much.`;
+          ? ''
+          : 'So are the points.';
     const places = (found.noted?.state.lines ?? []).map(({ place }) => ({
       message: 'Noted as keyed.',
       place,
     }));
     return {
       severity: right || error === null ? 'warning' : 'error',
-      message: `${shows} ${follows} Look up in the receiver what it was told, and note it.`,
+      headline,
+      effect: joined(shows, otherHeight(found), follows),
+      action: 'Look up what was keyed, and note it.',
       rests: places,
       causes: [
         ...(found.noted ? [contradicted(name, number)] : []),
@@ -110,7 +119,7 @@ const SHOWN = 0.0005;
 function otherHeight({ values, noted }: CapturedPosition): string {
   const [one, other] = [values.antennaHeight, noted?.antennaHeight];
   if (isHole(one) || !other || isHole(other) || Math.abs(one.value - other.value) < 0.001) return '';
-  return ` Its message 1006 says an antenna height of ${showLength(one.value)}, and ${showLength(other.value)} is noted.`;
+  return `Message 1006 has an antenna height of ${showLength(one.value)}; ${showLength(other.value)} is noted.`;
 }
 
 function since({ from }: CapturedPosition, subject: Subject): string {

@@ -29,11 +29,15 @@ export const captureSeveralBases = kind<Several>({
     if (sharing)
       return {
         severity: 'warning',
-        message: `In ${file} station ${own} broadcasts ${captured?.positions.length ?? 0} positions in turn: two bases share this number and this channel, and a rover takes corrections now from one, now from the other. Nothing is taken from this recording; find out whose the other base is, and give this one another number or channel.`,
+        headline: `Two bases share station number ${own}: ${captured?.positions.length ?? 0} positions in turn.`,
+        effect: `Rovers may take corrections from either. ${file} is not used.`,
+        action: 'Give this base another number or channel.',
       };
     return {
       severity: 'information',
-      message: `${file} holds station ${own}, which is ${setup.setup.name} by its position, and ${allOf(othersIn(setup).map((station) => `station ${station}`))} beside it. A rover that takes any station may have used another base; look which one it was set to.`,
+      headline: `Another base on the channel: ${allOf(othersIn(setup).map((station) => `station ${station}`))} beside ${own}.`,
+      effect: `In ${file} ${setup.setup.name} is station ${own} by its position.`,
+      action: 'Look up which station the rover used.',
     };
   },
 });

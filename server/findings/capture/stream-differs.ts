@@ -10,7 +10,7 @@ import { kind } from '../finding.ts';
 interface OtherMessage {
   readonly place: Place;
   readonly file: string;
-  readonly message: string;
+  readonly headline: string;
 }
 
 /** A recording must be this many times as long as a message's interval before its absence means anything. */
@@ -25,9 +25,11 @@ export const captureStreamDiffers = kind<OtherMessage>({
       const setup = derivation.setups.get(stream.name);
       return setup ? differences(stream, setup) : [];
     }),
-  tell: ({ message, file }) => ({
+  tell: ({ headline, file }) => ({
     severity: 'information',
-    message: `${message} The recording is right: note what ${file} shows, or set the receiver to what was meant.`,
+    headline,
+    effect: `${file} is right.`,
+    action: 'Note what it shows, or correct the receiver.',
   }),
 });
 
@@ -46,7 +48,7 @@ function differences({ messages }: StreamValues, { captured }: SetupValues): Oth
           {
             place: message.place,
             file: file.text,
-            message: `Message ${number} is noted every ${every} s, and in ${file.text} ${said}.`,
+            headline: `Message ${number} is noted every ${every} s; ${said}.`,
           },
         ];
   });
@@ -59,16 +61,16 @@ function differences({ messages }: StreamValues, { captured }: SetupValues): Oth
     {
       place: file.place,
       file: file.text,
-      message: `${file.text} holds messages that the notes leave out: ${named}.`,
+      headline: `Broadcast but not noted: ${named}.`,
     },
   ];
 }
 
 function difference(count: MessageCount | undefined, every: number, length: number): string | null {
-  if (!count) return length > LONG_ENOUGH * every ? 'there is none' : null;
+  if (!count) return length > LONG_ENOUGH * every ? 'none was recorded' : null;
   if (count.interval === undefined || count.count < 3) return null;
   if (Math.abs(count.interval / every - 1) <= SAME_INTERVAL) return null;
-  return `it comes every ${Number(count.interval.toFixed(1))} s`;
+  return `recorded every ${Number(count.interval.toFixed(1))} s`;
 }
 
 function titled(number: number): string {

@@ -3,11 +3,15 @@ import { capturedSetups } from './recorded.ts';
 import type { Place } from '../../../grammar/tree.ts';
 import type { CaptureValues } from '../../derive/setups/capture.ts';
 import { kind, type Severity } from '../finding.ts';
+import { joined } from '../saying.ts';
+import { sentence } from '../words.ts';
 
 interface Unusable {
   readonly place: Place;
   readonly severity: Severity;
-  readonly message: string;
+  readonly headline: string;
+  readonly effect: string;
+  readonly action: string;
 }
 
 export const captureUnusable = kind<Unusable>({
@@ -16,7 +20,7 @@ export const captureUnusable = kind<Unusable>({
     capturedSetups(subject).flatMap(({ captured, setup }) =>
       captured ? wrongWith(captured, setup.name) : [],
     ),
-  tell: ({ severity, message }) => ({ severity, message }),
+  tell: ({ severity, headline, effect, action }) => ({ severity, headline, effect, action }),
 });
 
 function wrongWith({ file, refused, capture, station, otherDay }: CaptureValues, name: string): Unusable[] {
@@ -25,25 +29,36 @@ function wrongWith({ file, refused, capture, station, otherDay }: CaptureValues,
     return [
       {
         ...{ place, severity: 'information' },
-        message: `The recording ${text} cannot be read: ${refused ?? 'it is empty'}. What ${name} really broadcast is not compared with the notes.`,
+        headline: `Recording not readable: ${text}.`,
+        effect: `${sentence(refused ?? 'it is empty')}. What ${name} broadcast is not checked.`,
+        action: 'Put the recording where the notes name it.',
       },
     ];
   const found: Unusable[] = [];
   if (!station)
     found.push({
       ...{ place, severity: 'information' },
-      message: `${capture.problems[0]?.sentence && capture.frames === 0 ? capture.problems[0].sentence : `${text} holds no station position (1005 or 1006).`} What ${name} really broadcast is not known from it. Record for longer than the interval of the position.`,
+      headline: `No base position in ${text} (1005 or 1006).`,
+      effect: joined(
+        capture.frames === 0 ? (capture.problems[0]?.sentence ?? '') : '',
+        `It does not show what ${name} broadcast.`,
+      ),
+      action: 'Record for longer than the interval of the position.',
     });
   if (otherDay)
     found.push({
       ...{ place, severity: 'warning' },
-      message: `By its weekday ${text} was not recorded on the day of these notes. Look whether it is the right file.`,
+      headline: `Recording is of another day: ${text}.`,
+      effect: 'Its weekday is not that of the session.',
+      action: 'Name the recording of this day.',
     });
   const broken = capture.damagedFrames + capture.malformed;
   if (broken > 0 && capture.frames > 0)
     found.push({
       ...{ place, severity: 'information' },
-      message: `${broken} of ${capture.frames + capture.damagedFrames} messages in ${text} are damaged; what they said is not used. Recorded at the rover this tells of a weak link.`,
+      headline: `${broken} of ${capture.frames + capture.damagedFrames} messages damaged in ${text}.`,
+      effect: 'They are not used. Recorded at a rover, this shows a weak radio link.',
+      action: '',
     });
   return found;
 }

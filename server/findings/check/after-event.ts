@@ -21,7 +21,9 @@ export const checkAfterEvent = kind({
   find: (subject) => unproved(subject),
   tell: ({ setup, instant, event }, subject) => ({
     severity: 'information',
-    message: `No check was made from ${setup.setup.name} after the ${event.what} at ${clockTime(instant, subject) ?? ''}, so nothing says whether the base stood as before. What was measured after it is not bracketed.`,
+    headline: `No check after the ${event.what} at ${clockTime(instant, subject) ?? ''} (${setup.setup.name}).`,
+    effect: 'Later points are not bracketed.',
+    action: 'Measure some of them again from a checked base.',
     causes: [`event/${setup.setup.name}`],
   }),
 });

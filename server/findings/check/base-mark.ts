@@ -8,7 +8,9 @@ export const checkBaseMark = kind({
   find: ({ derivation }) => onBaseMark(derivation.checks),
   tell: ({ check, setup }) => ({
     severity: 'warning',
-    message: `${check.check.name} was made on ${check.mark?.mark.name ?? 'the mark'}, which ${setup.setup.name} stands on: wrong coordinates of that mark show at both ends alike and cancel. Make the check on another known mark.`,
+    headline: `${check.check.name} proves nothing: ${check.mark?.mark.name ?? 'its mark'} is the mark of ${setup.setup.name}.`,
+    effect: 'Wrong coordinates of that mark cancel at both ends.',
+    action: 'Check another known mark.',
     causes: [`base-mark/${setup.setup.name}`],
   }),
 });

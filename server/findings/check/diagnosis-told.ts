@@ -25,7 +25,7 @@ export function toldDiagnosis(
 }
 
 const toldNone = (name: string) =>
-  `None of the known slips would explain the checks of ${name} together. Think of a base or a mark that was moved, of a bad occupation, and of what was not written down.`;
+  `No known slip explains the checks of ${name} together. Look for a moved base or mark, a bad occupation, or something that was not noted.`;
 
 /** What agreed once was keyed rightly, so that something happened since; a single check can be wrong by itself. */
 function toldParted({ before, after }: Parted, subject: Subject): string {
@@ -36,10 +36,10 @@ function toldParted({ before, after }: Parted, subject: Subject): string {
     time: clockTime(instant, subject) ?? 'its time',
   }));
   const others = [
-    ...(after.mark === before.mark ? [] : [`${mark} is not where it is said to be`]),
+    ...(after.mark === before.mark ? [] : [`${mark} is not where its coordinates say`]),
     `${later?.name ?? ''} was a bad occupation`,
   ];
-  return `${earlier?.name ?? ''} agreed at ${earlier?.time ?? ''} and ${later?.name ?? ''} at ${later?.time ?? ''} does not, so ${base} may have been moved or disturbed between the two; or else ${oneOf(others)}. Look at the tripod and its plummet, and occupy ${mark} once more: if the base was moved, the same difference comes out.`;
+  return `${earlier?.name ?? ''} passes at ${earlier?.time ?? ''} and ${later?.name ?? ''} fails at ${later?.time ?? ''}: ${base} may have moved between them, or ${oneOf(others)}. Look at the tripod and its plummet, and occupy ${mark} again: if the base moved, the same difference shows.`;
 }
 
 const ELSE =
@@ -53,13 +53,13 @@ const sentencesOf = (group: Group, another: boolean): string[] => [
 function explained({ explanations, looks }: Group, another: boolean): string[] {
   const [first, ...others] = explanations.slice(0, MEMBERS);
   if (!first) return [];
-  const start = another ? 'Less likely, it' : 'It';
+  const start = another ? 'Less likely' : 'Possible cause';
   const look = `Look at ${allLooks(looks.slice(0, MEMBERS))}.`;
-  if (others.length === 0) return [`${start} would be explained if ${first.says}. ${look}`];
+  if (others.length === 0) return [`${start}: ${first.says}. ${look}`];
   return [
-    `${start} would be explained if ${first.says}.`,
-    ...others.map(({ says }) => `By these observations that cannot be told apart from this: ${says}.`),
-    `What would tell them apart: ${look[0]?.toLowerCase() ?? ''}${look.slice(1)}`,
+    `${start}: ${first.says}.`,
+    ...others.map(({ says }) => `Or, not to be told apart by these checks: ${says}.`),
+    `To tell them apart, ${look[0]?.toLowerCase() ?? ''}${look.slice(1)}`,
   ];
 }
 

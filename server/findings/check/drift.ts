@@ -29,8 +29,10 @@ export const checkDrift = kind<Found>({
     const base = to.setup?.setup.name ?? 'The base';
     return {
       severity: 'warning',
-      message: `${base} moved ${parts.map(({ size }) => size).join(' and ')} between ${from.check.name} and ${to.check.name}. Neither check fails, but two occupations of one mark agree within ${parts.map(({ chance }) => chance).join(' and ')} by chance. Points between the two are not bracketed. Look at tripod and plummet.`,
-      rests: [{ message: 'the earlier check', place: residualPlace(from) }],
+      headline: `${base} moved ${parts.map(({ size }) => size).join(' and ')} between ${from.check.name} and ${to.check.name}.`,
+      effect: `Neither check fails, but two occupations of one mark agree within ${parts.map(({ chance }) => chance).join(' and ')}. Points between them are not bracketed.`,
+      action: 'Look at the tripod and its plummet.',
+      rests: [{ message: 'The earlier check.', place: residualPlace(from) }],
       ...(to.setup ? { follows: [`moved/${to.setup.setup.name}`] } : {}),
     };
   },

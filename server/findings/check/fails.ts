@@ -23,10 +23,11 @@ export const checkFails = kind({
     const own = check.mark ? ` on ${check.mark.mark.name}` : '';
     return {
       severity: 'error',
-      message: `${name} fails: ${beyond.map(({ said, limit, from }) => `${said}${own} (limit ${showLength(limit)}${LIMITS[from]})`).join(', ')}.${byTransformation(check, reasons, subject)}`,
+      headline: `${name} fails: ${beyond.map(({ said, limit, from }, index) => `${said}${index === 0 ? own : ''} (limit ${showLength(limit)}${LIMITS[from]})`).join(', ')}.`,
+      effect: byTransformation(check, reasons, subject),
       untilExplained: check.weak
-        ? 'It is too weak to condemn the day, and shows a blunder all the same.'
-        : 'Every point since the last check that agreed is in doubt until the cause is known.',
+        ? 'It is too weak to condemn the day, but it shows a blunder.'
+        : 'Find the cause: every point since the last check that passed is in doubt.',
       causes: [`check/${name}`, ...(diagnosis && leads ? [diagnosisKey(diagnosis)] : [])],
       // Where none of the known slips explains the checks they may have several causes, and each is told on its own.
       follows: [
@@ -152,7 +153,7 @@ function byTransformation(
   const { horizontal } = keyedLimit(keyed, setup, derivation.frame.confidence.value);
   const off = Math.hypot(numberOf(keyed.east) ?? 0, numberOf(keyed.north) ?? 0);
   return off <= horizontal
-    ? ' The keyed position lies as far to that side, within what the transformation is good to: base and rover use different transformations. Set both to the same one.'
+    ? 'The keyed position is off alike, within what the transformation is good to: base and rover use different transformations. Set both to the same one.'
     : '';
 }
 

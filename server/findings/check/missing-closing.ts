@@ -20,7 +20,9 @@ export const checkMissingClosing = kind({
       `base-mark/${setup.setup.name}`,
       ...unreadChecks(subject),
     ],
-    message: `The last check on a known mark was ${last.check.name} at ${clockTime(last.instant, subject) ?? 'an unknown time'}, and ${setup.setup.name} went on until ${clockTime(setup.until, subject) ?? 'an unknown time'}. What was measured after it is not closed: a tripod that was knocked then would not have shown.`,
+    headline: `No check after ${clockTime(last.instant, subject) ?? 'an unknown time'}; ${setup.setup.name} worked until ${clockTime(setup.until, subject) ?? 'an unknown time'}.`,
+    effect: `A knock to the tripod after ${last.check.name} would not show.`,
+    action: 'Measure some later points again.',
   }),
 });
 

@@ -17,9 +17,17 @@ export const checkMissingOpening = kind({
   tell: ({ setup, first }, subject) => ({
     severity: 'information',
     follows: [`base-mark/${setup.setup.name}`, `undated/${setup.setup.name}`, ...unreadChecks(subject)],
-    message: first
-      ? `The first check on a known mark came at ${clockTime(first.instant, subject) ?? 'an unknown time'}, and ${setup.setup.name} began at ${clockTime(setup.from, subject) ?? 'an unknown time'}. What was measured before it has no check in front of it: a slip in what was keyed would have shown before the first point.`
-      : `No check on a known mark was made from ${setup.setup.name}: nothing proves what was keyed, and every point rests on it. Occupy a second known mark before the first point.`,
+    ...(first
+      ? {
+          headline: `No check before ${clockTime(first.instant, subject) ?? 'an unknown time'}; ${setup.setup.name} began at ${clockTime(setup.from, subject) ?? 'an unknown time'}.`,
+          effect: `No check was made before the points measured until ${first.check.name}.`,
+          action: 'Check a known mark before the first point.',
+        }
+      : {
+          headline: `No check on a known mark from ${setup.setup.name}.`,
+          effect: 'Nothing proves what was keyed.',
+          action: 'Occupy a second known mark before the first point.',
+        }),
   }),
   mend: ({ setup, first }, { session }) =>
     first

@@ -9,13 +9,13 @@ export const checkNoTime = kind({
   find: ({ derivation }) => undated(setupDays(derivation)),
   tell: ({ setup, first, others, fails }) => ({
     severity: 'information',
-    message: `When ${first.name} was observed is not written down, so it comes neither before nor after anything that was measured from ${setup.name}. ${
-      fails
-        ? 'Since it fails, all of the day is in doubt.'
-        : 'It agrees with its mark, and opens or closes no part of the day all the same.'
-    } Look the time up in the controller, and note it.`,
+    headline: `No time noted for ${first.name}.`,
+    effect: fails
+      ? 'It fails, so all of the day is in doubt.'
+      : `It passes, but opens or closes no part of the day from ${setup.name}.`,
+    action: 'Look it up in the controller, and note it.',
     rests: others.map((check) => ({
-      message: `${check.name} has no time, either.`,
+      message: `${check.name} has no time either.`,
       place: namePlace(check),
     })),
     causes: [`undated/${setup.name}`],

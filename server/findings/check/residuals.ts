@@ -4,11 +4,11 @@ import { showLength } from '../../quantities/show.ts';
 import type { CheckValues } from '../../derive/checks/check.ts';
 import type { Place } from '../../../grammar/tree.ts';
 
-/** `60 mm too high`, `45 mm to the side`. */
+/** `60 mm high`, `45 mm horizontally`. */
 export const saidResidual = (component: 'horizontal' | 'up', residual: number): string =>
   component === 'up'
-    ? `${showLength(Math.abs(residual))} too ${residual > 0 ? 'high' : 'low'}`
-    : `${showLength(residual)} to the side`;
+    ? `${showLength(Math.abs(residual))} ${residual > 0 ? 'high' : 'low'}`
+    : `${showLength(residual)} horizontally`;
 
 /** The observed numbers, where there are any. */
 export function residualPlace({ check }: CheckValues): Place {

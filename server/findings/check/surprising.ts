@@ -13,10 +13,12 @@ export const checkSurprising = kind({
   tell: ({ check, component, residual, expected }, { derivation }) => {
     const cases = `${Math.round(derivation.frame.confidence.value * 1000) / 10} of 100 cases`;
     const test = check.tests[component];
-    const seldom = isHole(test) ? '' : ` ${sentence(test.words)}`;
+    const seldom = isHole(test) ? `That holds in ${cases}.` : sentence(test.words);
     return {
       severity: 'information',
-      message: `${check.check.name} is off by ${saidResidual(component, residual)}, beyond the ${showLength(expected)} that a right check with this gear stays within in ${cases}.${seldom} Now and then that is chance; if the next one is, too, something is wrong.`,
+      headline: `${check.check.name} is ${saidResidual(component, residual)}; right checks stay within ${showLength(expected)}.`,
+      effect: seldom,
+      action: 'If the next one is off too, look for a slip.',
       follows: keyedBehind(check, component, expected),
     };
   },

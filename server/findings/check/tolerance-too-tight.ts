@@ -15,7 +15,9 @@ export const checkToleranceTooTight = kind({
   find: (subject) => tight(subject),
   tell: ({ check, component, tolerance, expected, cause }) => ({
     severity: cause === 'assumed receivers' ? 'information' : 'warning',
-    message: `The tolerance of ${showLength(tolerance)} ${component === 'up' ? 'in height' : 'horizontally'} is tighter than a right check: ${check.check.name} stays within ${showLength(expected)}. Right checks will be beyond it now and then. ${ACTIONS[cause]}`,
+    headline: `Tolerance of ${showLength(tolerance)} ${component === 'up' ? 'in height' : 'horizontally'} is too tight: ${check.check.name} can prove ${showLength(expected)}.`,
+    effect: 'Right checks will be beyond it now and then.',
+    action: ACTIONS[cause],
     causes: ['tolerance'],
     follows: [check.mark, check.setup?.mark].flatMap((mark) =>
       mark ? [`mark/${mark.mark.name}/position`] : [],

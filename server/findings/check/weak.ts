@@ -13,12 +13,12 @@ export const checkWeak = kind({
   code: 'check/weak',
   find: ({ session, derivation }) => weak(derivation.checks, session.job?.limits ?? null),
   tell: ({ check, shortfalls }) => {
-    const usual = shortfalls.every(({ byJob }) => byJob)
-      ? ''
-      : ' (usual limits, as far as the job sets none)';
+    const usual = shortfalls.every(({ byJob }) => byJob) ? '' : ' (usual limits)';
     return {
       severity: 'warning',
-      message: `${check.check.name} is weak: ${shortfalls.map(({ sentence }) => sentence).join(', ')}${usual}. ${check.weak ? `${shown(check)} It neither proves nor condemns` : 'It proves less than it should'}. Observe it again.`,
+      headline: `Weak check ${check.check.name}: ${shortfalls.map(({ sentence }) => sentence).join(', ')}.`,
+      effect: `${check.weak ? `${shown(check)} It neither proves nor condemns` : 'It proves less than it should'}${usual}.`,
+      action: 'Observe it again.',
     };
   },
 });

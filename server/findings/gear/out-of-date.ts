@@ -23,10 +23,12 @@ export const gearOutOfDate = kind<Outdated>({
   },
   tell: ({ gear, adjusted, day }) => {
     const age = day.day - adjusted.day;
-    const when = age < 0 ? `after this day, ${day.typed}` : `${age} days before this day`;
+    const when = age < 0 ? `after this day (${day.typed})` : `${age} days ago`;
     return {
       severity: 'information',
-      message: `The ${gear} was last adjusted on ${adjusted.typed}, ${when}. ${harms[gear]} Prove it by turning it half way round over the mark, and note the day of the adjustment.`,
+      headline: `The ${gear} was last adjusted ${when}, on ${adjusted.typed}.`,
+      effect: harms[gear],
+      action: 'Turn it half way round over the mark, and note the day.',
       rests: [{ message: 'The day of the session.', place: day.place }],
     };
   },
@@ -41,7 +43,6 @@ const outdated = foundInEach((setup: Setup, day: Day) =>
 );
 
 const harms: Readonly<Record<Adjusted['gear'], string>> = {
-  plummet:
-    'A plummet out of adjustment centres the antenna beside the mark, and every point is off by as much.',
-  bubble: 'A bubble out of adjustment tilts the antenna off the mark, and every point is off by as much.',
+  plummet: 'If it is off, every point is shifted.',
+  bubble: 'If it is off, the antenna leans and every point is shifted.',
 };

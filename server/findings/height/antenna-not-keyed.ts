@@ -5,6 +5,5 @@ export const heightAntennaNotKeyed = notKeyed(
   'height/antenna-not-keyed',
   'antennaHeight',
   'antenna height',
-  'it',
   'antenna-height ?',
 );

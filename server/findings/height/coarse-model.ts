@@ -8,7 +8,9 @@ export const heightCoarseModel = kind({
   find: ({ derivation }) => coarse(valuesOf(derivation.setups)),
   tell: ({ mark }) => ({
     severity: 'warning',
-    message: `The ellipsoidal height to key at ${mark.mark.name} rests on EGM96, which is good to about a metre: good for finding blunders, and not for keying. All heights of the day share its error, and checks on marks nearby do not show it. Use the published separation, or name a regional geoid grid.`,
+    headline: `Height to key at ${mark.mark.name} rests on EGM96, good to a metre only.`,
+    effect: 'All heights share its error; nearby checks do not show it.',
+    action: 'Use the published separation or a regional geoid grid.',
   }),
 });
 

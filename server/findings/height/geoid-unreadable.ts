@@ -11,6 +11,8 @@ export const heightGeoidUnreadable = kind({
   },
   tell: ({ because }) => ({
     severity: 'information',
-    message: `${because[0]?.toUpperCase() ?? ''}${because.slice(1)}. Published separations are used as they are, and nothing compares them with the model; a mark without one has no ellipsoidal height.`,
+    headline: 'Geoid model of the job not readable.',
+    effect: `${because[0]?.toUpperCase() ?? ''}${because.slice(1)}. Separations are not checked against it.`,
+    action: 'Correct its path in the job.',
   }),
 });

@@ -8,7 +8,10 @@ export const heightModelUnnamed = kind({
   find: ({ session }) => modelUnnamed(valuesOf(session.setups)),
   tell: ({ setup }) => ({
     severity: 'warning',
-    message: `The height keyed at ${setup.name} is not ellipsoidal, and by which geoid model the receiver makes it so is not said. So the height that the base sent is not known, and nothing compares it. Name the model behind it (orthometric geoid "grids/region.gtx"); if the receiver took the number as ellipsoidal, write that: it is what it was told.`,
+    headline: `No geoid model noted for the height keyed at ${setup.name}.`,
+    effect: 'What the base sent is not known.',
+    action:
+      'Name the model (orthometric geoid "grids/region.gtx"). If the receiver took it as ellipsoidal, write that.',
   }),
 });
 

@@ -20,10 +20,17 @@ export const heightNoSeparation = kind({
       ...unreadEntry('job'),
       ...(job ? [unreadDetail(job.title, 'geoid')] : []),
     ],
-    message:
-      seaLevel === null
-        ? `${mark.name} has a height above sea level, no separation, and the job no geoid model. So the ellipsoidal height to key is not known, and what was keyed is compared with nothing: the height above sea level keyed in its stead would not be seen here. Add the separation that is published for the mark, or name the geoid model of the region.`
-        : `The height above sea level of ${mark.name} was keyed where the receiver takes one above the ellipsoid. By the built-in coarse model the two lie about ${seaLevel.toFixed(0)} m apart here. Add the separation that is published for the mark, key the right height, and note when.`,
+    ...(seaLevel === null
+      ? {
+          headline: `No separation for ${mark.name}, and no geoid model in the job.`,
+          effect: 'An orthometric height keyed by mistake would not be found.',
+          action: 'Add the published separation, or name the geoid model.',
+        }
+      : {
+          headline: `Height above sea level of ${mark.name} keyed as ellipsoidal.`,
+          effect: `By the built-in coarse model the two lie about ${seaLevel.toFixed(0)} m apart here.`,
+          action: 'Add the published separation, key the right height, and note the time.',
+        }),
   }),
 });
 

@@ -11,12 +11,14 @@ export const heightNoSurface = kind({
   find: (subject) => remarksAbout(subject, 'no-surface'),
   tell: ({ place, typed }, subject) => ({
     severity: 'error',
-    message: `The height ${short(typed)} does not say which surface it stands on, so nothing is computed from it: orthometric and ellipsoidal heights lie ${separationAt(place, subject)}. Write orthometric, ellipsoidal, or above and the name of a surface.`,
+    headline: `Height ${short(typed)} without its surface.`,
+    effect: `Not used: the surfaces are ${separationAt(place, subject)}.`,
+    action: 'Write orthometric, ellipsoidal, or above and a surface.',
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });
 
-/** The separation of the mark that the height's entry is about, in the words of the sentence. */
+/** The separation of the mark that the height's entry is about. */
 function separationAt({ entry }: Place, { derivation }: Subject): string {
   const marks = [
     ...[...derivation.marks.values()].filter(({ mark }) => mark.entry === entry),

@@ -1,4 +1,4 @@
 /** The notes do not say which height the receiver was told. */
 import { notKeyed } from '../keyed/holes.ts';
 
-export const heightNotKeyed = notKeyed('height/not-keyed', 'height', 'height', 'it', 'height ?');
+export const heightNotKeyed = notKeyed('height/not-keyed', 'height', 'height', 'height ?');

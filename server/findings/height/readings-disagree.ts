@@ -13,8 +13,10 @@ export const heightReadingsDisagree = kind({
   find: (subject) => disagreeing(subject),
   tell: ({ setup, other, apart, sure }) => ({
     severity: sure ? 'error' : 'warning',
-    message: `This reading makes the antenna height of ${setup.setup.name} ${showLength(Math.abs(apart))} ${apart > 0 ? 'more' : 'less'} than the other one of the same time, which is more than two readings of a tape differ by. One of them is wrong, and their mean is, too. Tape again; where that is not possible, say which one counts and why.`,
-    rests: [{ message: 'the other reading', place: other.measured.place }],
+    headline: `Two tape readings at ${setup.setup.name} differ by ${showLength(Math.abs(apart))}.`,
+    effect: `This one gives ${apart > 0 ? 'more' : 'less'}. One is wrong, and so is the mean.`,
+    action: 'Tape again, or note which one counts and why.',
+    rests: [{ message: 'The other reading.', place: other.measured.place }],
     causes: [`reading/${setup.setup.name}`],
     follows: [`reading-unit/${setup.setup.name}`, ...impossibleUnder(setup)],
   }),

@@ -67,7 +67,9 @@ function tellMark({ mark, published, model, geoid }: WrongMark) {
   const { name } = mark.mark;
   return {
     severity: 'error' as const,
-    message: `The separation of ${name} is ${showLength(published)}, and ${geoid} has ${showLength(model)} there: the sign is turned. An ellipsoidal height worked out from it is ${showLength(2 * Math.abs(published))} off. Look it up again; above an ellipsoid that lies below the geoid the separation is positive.`,
+    headline: `Wrong sign: separation of ${name} is ${showLength(published)}; ${geoid} has ${showLength(model)}.`,
+    effect: `An ellipsoidal height from it is ${showLength(2 * Math.abs(published))} off.`,
+    action: 'Look it up again: it is positive where the geoid is above the ellipsoid.',
     causes: [`mark/${name}/height`, `mark/${name}/separation`],
   };
 }

@@ -16,9 +16,16 @@ export const heightSeparation = kind({
     const size = showLength(Math.abs(difference));
     return {
       severity: 'warning',
-      message: coarse
-        ? `The separation of ${name} is ${size} ${difference > 0 ? 'more' : 'less'} than ${model} has there, which is more than that coarse model can be wrong by. Look the separation up again: what is keyed from it would be as wrong.`
-        : `The published separation of ${name} is ${size} ${difference > 0 ? 'more' : 'less'} than ${model} has there. Every orthometric height from a controller with ${model} will come out ${size} too ${difference > 0 ? 'high' : 'low'} against ${name}. A job tied to the register’s heights wants the published value, and the controller’s heights shifted by as much; a job in the model’s own surface wants the model at the base, too.`,
+      headline: `Separation of ${name} is ${size} ${difference > 0 ? 'more' : 'less'} than in the geoid model.`,
+      ...(coarse
+        ? {
+            effect: `${model} is coarse, but not wrong by so much. A height keyed from it is as wrong.`,
+            action: 'Look the separation up again.',
+          }
+        : {
+            effect: `Heights from a controller with ${model} are ${size} too ${difference > 0 ? 'high' : 'low'} against ${name}.`,
+            action: 'Use the published value and shift those heights, or use the model at the base too.',
+          }),
       causes: [`mark/${name}/separation`],
     };
   },

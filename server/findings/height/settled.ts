@@ -14,8 +14,10 @@ export const heightSettled = kind({
     const between = `between ${clockTime(first.instant, subject) ?? 'the first reading'} and ${clockTime(reading.instant, subject) ?? 'this one'}`;
     return {
       severity: 'warning',
-      message: `The tape gives ${showLength(Math.abs(by))} ${by > 0 ? 'more' : 'less'} here than before: the antenna at ${setup.setup.name} ${by > 0 ? 'was raised' : 'has sunk'} ${between}. The base went on with the height that it was told, so points measured in between come out up to as much too ${by > 0 ? 'low' : 'high'}. The checks say when it moved; if the tripod was set anew, note it (event re-level), and what was keyed then.`,
-      rests: [{ message: 'the earlier reading', place: first.measured.place }],
+      headline: `The antenna at ${setup.setup.name} ${by > 0 ? 'rose' : 'sank'} ${showLength(Math.abs(by))} by the tape.`,
+      effect: `Points ${between} are up to ${showLength(Math.abs(by))} too ${by > 0 ? 'low' : 'high'}.`,
+      action: 'See from the checks when, or note a re-level and what was keyed.',
+      rests: [{ message: 'The earlier reading.', place: first.measured.place }],
       causes: [`moved/${setup.setup.name}`],
       // Of two first readings that disagree one may be the wrong one, and then nothing has moved.
       follows: asSomeFirst ? [`reading-unit/${setup.setup.name}`, `reading/${setup.setup.name}`] : [],

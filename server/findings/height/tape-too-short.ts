@@ -13,7 +13,9 @@ export const heightTapeTooShort = kind({
   tell: ({ setup, length, beyond }) => ({
     severity: 'error',
     follows: impossibleUnder(setup),
-    message: `The tape, ${showLength(length.value)}, is not longer than its distance off the plumb line, ${showLength(beyond.value)}, and no slope is. So this reading gives no antenna height, and nothing is compared with it. One of the two has a wrong unit or a wrong digit, or they stand in each other’s place.`,
+    headline: `Tape of ${showLength(length.value)} is shorter than its offset of ${showLength(beyond.value)}.`,
+    effect: 'It gives no antenna height.',
+    action: 'Look for a wrong unit or digit, or the two numbers swapped.',
   }),
 });
 

@@ -6,7 +6,9 @@ import { numberOf } from '../../slips/situation.ts';
 import { addedDetail } from '../edits.ts';
 import { kind, type AnyFindingKind, type Fix, type Subject, type Told } from '../finding.ts';
 import { impossibleUnder } from '../height/impossible.ts';
+import { joined } from '../saying.ts';
 import { unreadDetail } from '../unread.ts';
+import { hasMoreToSay, slipLabel } from './slip-labels.ts';
 
 /** The kind that tells those differences whose slip names this code; `null` of them have no slip. */
 export function keyedKind(code: string, alsoUnnamed = false): AnyFindingKind {
@@ -32,7 +34,17 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
   const leads = !together || difference.field === named.fields[0];
   return {
     severity: 'error',
-    message: `${saidDifference(difference)}${named ? ` That is what comes out if ${named.says}.` : ''} ${effectOf(difference)} ${partOfTransformation(difference)}${difference.rounded ? 'If only the note is rounded, write what was keyed in full. ' : ''}${advice(difference, subject)}`,
+    headline: headlineOf(difference),
+    effect: joined(
+      numbersOf(difference),
+      slipOf(difference),
+      effectOf(difference),
+      partOfTransformation(difference),
+    ),
+    action: joined(
+      advice(difference, subject),
+      difference.rounded ? 'If only the note is rounded, write what was keyed in full.' : '',
+    ),
     causes: together ? [...key('horizontal'), ...key('up')] : key(own),
     follows: [
       // What was broadcast is told by a recording, and the note of what was keyed is then the lesser matter.
@@ -79,19 +91,29 @@ function asSomeReading({ setup, keyed }: KeyedDifference): boolean {
 /** A single reading, to the 99 % of the usual tape, metres. */
 const ONE_READING = 0.003;
 
-function saidDifference({ field, keyed, right, by, setup, atAntenna }: KeyedDifference): string {
-  if ('up' in by && keyed !== null && right !== null) {
-    const what = field === 'antennaHeight' ? 'antenna height' : 'ellipsoidal height';
-    const rightly =
-      field === 'antennaHeight'
-        ? `the tape gives ${metres(right)}`
-        : `${atAntenna ? 'with no antenna height it is that of the antenna, which' : (setup.mark?.mark.name ?? 'the mark')} has ${metres(right)}`;
-    return `The ${what} was keyed as ${metres(keyed)}, and ${rightly}: ${showLength(Math.abs(by.up))} too ${by.up > 0 ? 'high' : 'low'}.`;
-  }
-  if ('up' in by)
-    return `The keyed height is ${showLength(Math.abs(by.up))} too ${by.up > 0 ? 'high' : 'low'}.`;
-  return `The keyed position lies ${showLength(Math.hypot(by.east, by.north))} from ${setup.mark?.mark.name ?? 'the mark'}: ${sides(by)}.`;
+function headlineOf({ field, by, setup, named }: KeyedDifference): string {
+  const label = named ? slipLabel(named.slip.name) : '';
+  const because = label === '' ? '' : `: ${label}`;
+  if (!('up' in by))
+    return `Position keyed ${showLength(Math.hypot(by.east, by.north))} from ${setup.mark?.mark.name ?? 'the mark'}${because}.`;
+  const what = field === 'antennaHeight' ? 'Antenna height' : 'Ellipsoidal height';
+  return `${what} keyed ${saidUp(by.up)}${because}.`;
 }
+
+const saidUp = (up: number) => `${showLength(Math.abs(up))} too ${up > 0 ? 'high' : 'low'}`;
+
+/** What was keyed beside what is right. */
+function numbersOf({ field, keyed, right, by, setup, atAntenna }: KeyedDifference): string {
+  const mark = setup.mark?.mark.name ?? 'the mark';
+  if (!('up' in by)) return `It is ${sides(by)} of ${mark}.`;
+  if (keyed === null || right === null) return '';
+  if (field === 'antennaHeight') return `Keyed ${metres(keyed)}; the tape gives ${metres(right)}.`;
+  return `Keyed ${metres(keyed)}; ${atAntenna ? 'the antenna is at' : `${mark} has`} ${metres(right)}.`;
+}
+
+/** Where the headline does not say the slip whole. */
+const slipOf = ({ named, by }: KeyedDifference) =>
+  named && hasMoreToSay(named.slip.name, 'up' in by) ? `Likely: ${named.says}.` : '';
 
 const metres = (value: number) => `${value.toFixed(3).replace('-', '\u2212')} m`;
 function sides({ east, north }: { readonly east: number; readonly north: number }): string {
@@ -102,28 +124,34 @@ function sides({ east, north }: { readonly east: number; readonly north: number 
   return [...side(east, 'east', 'west'), ...side(north, 'north', 'south')].join(' and ');
 }
 
-function effectOf({ by }: KeyedDifference): string {
-  const size = 'up' in by ? Math.abs(by.up) : Math.hypot(by.east, by.north);
-  const direction = 'up' in by ? (by.up > 0 ? ' too high' : ' too low') : '';
-  return `Every point measured from this base comes out by as much ${direction ? `(${showLength(size)})${direction}` : 'to the same side'}.`;
+function effectOf({ by, setup }: KeyedDifference): string {
+  const { name } = setup.setup;
+  return 'up' in by ? `Points from ${name} are ${saidUp(by.up)}.` : `So are all points from ${name}.`;
 }
 
 /** The size of the slip is known no better than the transformation. */
 const partOfTransformation = ({ transformation }: KeyedDifference) =>
   transformation === 0
     ? ''
-    : `The transformation from the mark’s datum accounts for up to ${showLength(transformation)} of it. `;
+    : `Up to ${showLength(transformation)} of it can be the transformation from the mark’s datum.`;
 
 function advice(difference: KeyedDifference, subject: Subject): string {
   const { until, setup } = difference;
   const { session } = subject;
   if (checksDisagree(difference, subject))
-    return 'Yet the checks that were made then agree: it may be the note that is wrong, and not what was keyed. Look at the receiver or its log before anything is shifted.';
-  if (until !== null) return 'The points of that time are to be shifted.';
+    return 'But the checks of that time pass: look at the receiver or its log before you shift anything.';
+  if (until !== null) return 'Shift the points of that time.';
   const open = setup.setup.until === null;
   return open && session.reviews.length === 0
-    ? 'Key the right number, note when, and shift the points measured before.'
-    : 'The points of the day are to be shifted; if something else was keyed later, note what and when.';
+    ? `Key ${rightNumber(difference)}, note the time, then repair the earlier points.`
+    : 'Shift them, or note what was keyed later.';
+}
+
+/** A height by the coarse model is for finding blunders, and nobody is to key it. */
+function rightNumber({ field, right, setup }: KeyedDifference): string {
+  if (field === 'position') return 'the right position';
+  if (right === null || (field === 'height' && setup.tell.coarse)) return 'the right height';
+  return metres(right);
 }
 
 /** Checks of that time pass, though what was keyed would have made them fail. */
@@ -152,7 +180,7 @@ function lineForLater({ field, place, named }: KeyedDifference): Fix {
   );
   const value = [...fields.map((one) => open[one]), 'at ?'].join(', ');
   return {
-    title: 'Add a line for what was keyed in its stead',
+    title: 'Add a line for what was keyed instead',
     edits: [addedDetail(place.path, place.entry, 'keyed', value)],
   };
 }

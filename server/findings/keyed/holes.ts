@@ -8,13 +8,7 @@ import { unreadKeyed } from '../unread.ts';
 type Part = 'position' | 'height' | 'antennaHeight';
 
 /** While the setup is open it may still come; where nothing at all was keyed, one finding is enough. */
-export function notKeyed(
-  code: string,
-  part: Part,
-  what: string,
-  follows: string,
-  line: string,
-): AnyFindingKind {
+export function notKeyed(code: string, part: Part, what: string, line: string): AnyFindingKind {
   const setupsWithout = foundInEach((setup: SetupValues) => (lacks(part, setup) ? [at(setup)] : []));
   return kind({
     code,
@@ -22,7 +16,9 @@ export function notKeyed(
     tell: ({ setup }) => ({
       severity: 'warning',
       follows: unreadKeyed(setup.setup.name, part === 'antennaHeight' ? 'antenna-height' : part),
-      message: `What ${what} the receiver at ${setup.setup.name} was told is not written down, so ${follows} cannot be compared, and a slip in it stays unseen. Look it up on the receiver or in its log, and note it.`,
+      headline: `No keyed ${what} noted for ${setup.setup.name}.`,
+      effect: 'A slip in it cannot be found.',
+      action: 'Read it off the receiver or its log, and note it.',
     }),
     mend: ({ setup }) => [
       {

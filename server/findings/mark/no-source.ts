@@ -17,7 +17,9 @@ export const markNoSource = kind({
   tell: ({ used }) => ({
     severity: 'information',
     follows: [unreadDetail(used.values.mark.name, 'source')],
-    message: `Nothing says where the coordinates of ${used.values.mark.name} were published, and ${saidOfUse(used)}: a reviewer cannot look them up again. Add the register and the day it was looked up.`,
+    headline: `No source noted for the coordinates of ${used.values.mark.name}.`,
+    effect: `${saidOfUse(used)}.`,
+    action: 'Add the register and the day.',
   }),
   mend: ({ used: { values }, place }) =>
     place.entry === values.mark.entry

@@ -1,4 +1,5 @@
 /** A mark without a stated uncertainty, where a check could be judged by one. */
+import { allOf } from '../../quantities/show.ts';
 import type { MarkValues } from '../../derive/marks/mark.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import { isHole } from '../../quantities/value.ts';
@@ -25,7 +26,9 @@ export const markNoUncertainty = kind({
   tell: ({ used, checks }) => ({
     severity: 'information',
     follows: [unreadDetail(used.values.mark.name, 'uncertainty')],
-    message: `The uncertainty of ${used.values.mark.name} is not stated, so what a right check stays within is not known for ${checks.map(({ check }) => check.name).join(', ')}: noise and blunder cannot be told apart there. Add what the register says.`,
+    headline: `No uncertainty noted for ${used.values.mark.name}.`,
+    effect: `Noise and blunder cannot be told apart in ${allOf(checks.map(({ check }) => check.name))}.`,
+    action: 'Add what the register says.',
   }),
   mend: ({ used: { values }, place }) =>
     place.entry === values.mark.entry

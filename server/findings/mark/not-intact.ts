@@ -13,7 +13,9 @@ export const markNotIntact = kind({
     }),
   tell: ({ used, found }) => ({
     severity: 'warning',
-    message: `${used.values.mark.name} was found ${said(found.name)}, and ${saidOfUse(used)}. It may no longer be where its coordinates say, and everything that rests on it is off by as much; use another mark, or prove it against two others first.`,
+    headline: `Mark ${used.values.mark.name} was found ${said(found.name)}.`,
+    effect: `${saidOfUse(used)}, and it may have moved.`,
+    action: 'Use another mark, or prove this one against two others.',
   }),
 });
 

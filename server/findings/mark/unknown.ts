@@ -9,11 +9,12 @@ export const markUnknown = kind<UnknownName>({
   find: (subject) => unknownNames(subject, (sort) => sort === 'mark'),
   tell: (unknown) => ({
     severity: 'error',
-    message: `No mark is called ${short(unknown.remark.name)}, so there are no coordinates to key or to compare with. ${
+    headline: `Unknown mark ${short(unknown.remark.name)}.`,
+    effect: 'There are no coordinates to key or to compare with.',
+    action:
       unknown.remark.near.length > 0
         ? `Did you mean ${oneOf(unknown.remark.near)}?`
-        : 'Add the mark with its published coordinates, or use the file that has it.'
-    }`,
+        : 'Add the mark with its published coordinates, or use the file that has it.',
     rests: elsewhere(unknown),
     follows: unreadEntry('mark', unknown.remark.name),
   }),

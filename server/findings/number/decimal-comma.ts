@@ -10,7 +10,9 @@ export const numberDecimalComma = kind({
   find: (subject) => letterSlips(subject, 'decimal-comma'),
   tell: ({ slip }) => ({
     severity: 'error',
-    message: `${short(slip.typed)} can be read as ${oneOf(slip.readings.map((reading) => reading.replaceAll(', ', ' and ')))}, and the readings lie far apart, so it counts as missing. The decimal sign is a point; a comma that parts two values has a blank behind it.`,
+    headline: `Comma in a number: ${short(slip.typed)} could be ${oneOf(slip.readings.map((reading) => reading.replaceAll(', ', ' and ')))}.`,
+    effect: 'Not used until it is clear.',
+    action: 'Write a point for decimals.',
   }),
   mend: ({ place, slip }) =>
     readingFixes(

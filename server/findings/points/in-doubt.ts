@@ -29,17 +29,16 @@ export const pointsInDoubt = kind({
   find: (subject) => inDoubt(subject),
   tell: ({ set, count, total, failing, drift, repairable }, { session }) => ({
     severity: 'warning',
-    message: `${told(set, count, total)} in doubt${failing.length > 0 ? `, since ${allOf(names(failing))} failed` : drift ? `, since ${driftInWords(drift, session.job)}` : ''}.${
-      repairable
-        ? ' Use none of them as they are; `tribrach points` takes off what is known to be wrong and says how good they are then.'
-        : ''
-    }`,
+    headline: `${told(set, count, total)} in doubt${failing.length > 0 ? `: ${allOf(names(failing))} failed` : drift ? `: ${driftInWords(drift, session.job)}` : ''}.`,
+    action: repairable
+      ? 'Do not use them as they are: `tribrach points` repairs them and says how good they are.'
+      : '',
     untilExplained: repairable
       ? ''
-      : 'Use none of them before the cause is known, or measure some of them again from a base that is checked.',
+      : 'Use none of them before the cause is known, or measure some again from a checked base.',
     rests: failing
       .slice(0, 3)
-      .map((check) => ({ message: `${check.check.name} failed`, place: residualPlace(check) })),
+      .map((check) => ({ message: `${check.check.name} failed.`, place: residualPlace(check) })),
     follows: failing.map(({ check }) => `check/${check.name}`),
   }),
 });

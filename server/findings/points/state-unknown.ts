@@ -25,11 +25,14 @@ export const pointsStateUnknown = kind({
   tell: ({ set, typed, matters, place }) => ({
     severity: matters ? 'warning' : 'information',
     follows: unreadIn(place, 'state'),
-    message: `${typed === null ? `Whether ${nameOf(set)} ${set.kind === 'point' ? 'is' : 'are'} as broadcast or already corrected is not said` : `The state ${short(typed)} is not known`}${
-      matters
-        ? ', so what the base broadcast wrongly is not taken off them: if they had been corrected, that would make them wrong again.'
-        : ', so they could not be repaired if that were needed.'
-    } Write \`state as-broadcast\` or \`state corrected\`, as the controller's export was.`,
+    headline:
+      typed === null
+        ? `No state noted for ${nameOf(set)}: as broadcast or corrected?`
+        : `Unknown state ${short(typed)} of ${nameOf(set)}.`,
+    effect: matters
+      ? 'The error of the base is not taken off, since corrected points would become wrong again.'
+      : 'They cannot be repaired.',
+    action: 'Write `state as-broadcast` or `state corrected`.',
   }),
   mend: ({ set, typed }) =>
     typed === null

@@ -5,21 +5,21 @@ import type { PointSet } from '../../derive/points/points.ts';
 import { addedDetail } from '../edits.ts';
 import { kind, type Fix, type Severity } from '../finding.ts';
 import { unreadIn } from '../unread.ts';
-import { short } from '../words.ts';
+import { sentence, short } from '../words.ts';
 
 interface Unreadable {
   readonly place: Place;
   readonly severity: Severity;
-  readonly sentence: string;
+  readonly message: string;
   readonly fixes?: readonly Fix[];
 }
 
 export const pointsUnreadable = kind({
   code: 'points/unreadable',
   find: ({ derivation }) => derivation.points.flatMap(problemsOf),
-  tell: ({ severity, sentence, place }) => ({
+  tell: ({ severity, message, place }) => ({
     severity,
-    message: sentence,
+    message,
     follows: unreadIn(place, 'columns', 'separator', 'decimal'),
   }),
   mend: ({ fixes }) => fixes ?? [],
@@ -33,31 +33,31 @@ function problemsOf(set: PointSet): Unreadable[] {
       {
         place: set.placeOf(1),
         severity: 'warning',
-        sentence: `The points in ${short(file)} cannot be read: ${refused}. Nothing can be said of them here.`,
+        message: `Points not readable: ${short(file)}. ${sentence(refused)}.`,
       },
     ];
-  const columns = set.problems.map(({ sentence, place }): Unreadable => ({
+  const columns = set.problems.map(({ sentence: message, place }): Unreadable => ({
     place,
     severity: 'warning',
-    sentence,
+    message,
   }));
-  const told = new Set(columns.map(({ sentence }) => sentence));
+  const told = new Set(columns.map(({ message }) => message));
   const spoilt = set.problems.some(({ spoilsRows }) => spoilsRows);
-  const own = spoilt ? [] : problems.filter(({ sentence }) => !told.has(sentence));
-  const rows = own.slice(0, MOST).map(({ sentence, line }): Unreadable => ({
+  const own = spoilt ? [] : problems.filter((problem) => !told.has(problem.sentence));
+  const rows = own.slice(0, MOST).map(({ sentence: problem, line }): Unreadable => ({
     place: set.placeOf(line ?? 1),
     severity: 'warning',
-    ...(decimalCommas && sentence === decimalCommasTold(decimalCommas)
+    ...(decimalCommas && problem === decimalCommasTold(decimalCommas)
       ? { fixes: commaFixes(set, decimalCommas) }
       : {}),
-    sentence:
-      set.kind === 'file' ? `${short(file)}${line === undefined ? '' : `:${line}`}: ${sentence}` : sentence,
+    message:
+      set.kind === 'file' ? `${short(file)}${line === undefined ? '' : `:${line}`}: ${problem}` : problem,
   }));
   const rest = own.length - rows.length;
   const more: Unreadable = {
     place: set.placeOf(1),
     severity: 'warning',
-    sentence: `${short(file)}: ${rest} more ${rest === 1 ? 'problem is' : 'problems are'} not told here.`,
+    message: `${short(file)}: ${rest} more ${rest === 1 ? 'problem is' : 'problems are'} not shown.`,
   };
   return [...columns, ...rows, ...(rest > 0 ? [more] : [])];
 }

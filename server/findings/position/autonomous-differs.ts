@@ -34,7 +34,7 @@ export const positionAutonomousDiffers = kind({
   find: (subject) => alone(valuesOf(subject.derivation.setups)).flatMap((setup) => differing(setup, subject)),
   tell: ({ setup, keyed, horizontal, up, explains, past }) => {
     const { name } = setup.setup;
-    const other = keyed ? 'what was keyed' : `where ${setup.mark?.mark.name ?? 'its mark'} is said to be`;
+    const other = keyed ? 'what was keyed' : (setup.mark?.mark.name ?? 'its mark');
     const where = [
       ...(horizontal === null ? [] : [`${showLength(horizontal)} from ${other}`]),
       ...(up === null
@@ -46,7 +46,11 @@ export const positionAutonomousDiffers = kind({
     const state = keyed?.state.number ?? 1;
     return {
       severity: 'error',
-      message: `Alone, the receiver at ${name} found itself ${where}, and it is good to some metres. ${explains === null ? `Either the tripod stands over another mark, or ${keyed ? 'what was keyed' : 'what the notes say of this one'} is wrong.` : `It would be explained if ${explains}.`} ${keyed ? 'Nothing that the base sends can be trusted until this is cleared.' : 'Key nothing until this is cleared.'}`,
+      headline: `The receiver at ${name} finds itself ${where}.`,
+      effect: `${explains === null ? `The tripod is over another mark, or ${keyed ? 'what was keyed' : 'the mark in the notes'} is wrong.` : `Likely: ${explains}.`}`,
+      action: keyed
+        ? 'Trust nothing from this base until this is clear.'
+        : 'Key nothing until this is clear.',
       follows: [
         ...(horizontal === null ? [] : [`keyed/${name}/${state}/horizontal`]),
         ...(up === null ? [] : [`keyed/${name}/${state}/up`]),
@@ -108,7 +112,7 @@ function beforeKeying(
   const other = otherMarks(situationOf(setup, null, session, derivation)).find(
     (one) => metresBetween(one.place, itself) <= HORIZONTAL,
   );
-  const explains = other ? `the tripod stands over ${other.name}` : null;
+  const explains = other ? `the tripod is over ${other.name}` : null;
   return [{ place, setup, keyed: null, ...found, explains, past: null }];
 }
 
@@ -142,7 +146,7 @@ function explained(
 ): string | null {
   const situation = situationOf(setup, keyed, session, derivation);
   const mark = otherMarks(situation).find(({ place }) => metresBetween(place, alone) <= HORIZONTAL);
-  if (mark) return `the tripod stands over ${mark.name}`;
+  if (mark) return `the tripod is over ${mark.name}`;
   const located = keyed.located;
   if (isHole(located)) return null;
   const told = { latitude: located.latitude.value, longitude: located.longitude.value };

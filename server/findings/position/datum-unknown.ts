@@ -13,7 +13,7 @@ interface Unknown {
   readonly marks: readonly string[];
   /** One of the datums is that of an old network. */
   readonly old: boolean;
-  readonly then: 'what to key is not known' | 'it cannot be compared with anything in the job';
+  readonly then: 'what to key is not known' | 'it cannot be compared with the job';
 }
 
 export const positionDatumUnknown = kind({
@@ -21,7 +21,9 @@ export const positionDatumUnknown = kind({
   find: (subject) => [...withoutDatum(subject), ...withoutWay(subject), ...marksElsewhere(subject)],
   tell: ({ because, marks, old, then }) => ({
     severity: 'error',
-    message: `${capital(because)}${/[.]$/.test(because) ? '' : '.'} ${old ? `Coordinates of an old network lie up to hundreds of metres from those that a receiver works in, so ${then}. Name the datum, and the transformation with its published accuracy (datum EPSG:4258 by EPSG:1314).` : `So ${then}.`}`,
+    headline: `Datum not clear: ${then}.`,
+    effect: `${capital(because)}${/[.]$/.test(because) ? '' : '.'}`,
+    action: old ? 'Name the datum and its transformation (datum EPSG:4258 by EPSG:1314).' : '',
     causes: marks.map((mark) => `datum/${mark}`),
     follows: ['grid'],
   }),
@@ -83,7 +85,7 @@ function marksElsewhere(subject: Subject): Unknown[] {
         because: otherDatum.hole,
         marks: [mark.name],
         old: realisation !== 'gnss',
-        then: 'it cannot be compared with anything in the job',
+        then: 'it cannot be compared with the job',
       },
     ];
   });

@@ -16,8 +16,8 @@ export const positionGridUnknown = kind({
     follows: [...unreadEntry('job'), ...(session.job ? [unreadDetail(session.job.title, 'grid')] : [])],
     // What is missing for the grid is one cause, whatever else its datum lacks.
     causes: ['grid'],
-    headline: `${(because[0]?.toUpperCase() ?? '') + because.slice(1).replace(/[.]$/, '')}.`,
-    effect: 'Without its grid a coordinate is no place, so nothing is worked out from it.',
+    headline: 'Grid of the coordinates not known.',
+    effect: `${(because[0]?.toUpperCase() ?? '') + because.slice(1).replace(/[.]$/, '')}.`,
     action: REFUSED.test(because)
       ? 'Give the coordinates as angles, or in a grid that is computed.'
       : 'Name the grid by its code (grid EPSG:3763).',

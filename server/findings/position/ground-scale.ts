@@ -25,11 +25,11 @@ export const positionGroundScale = kind({
     const wanted = (combinedFactor * factor).toFixed(8);
     return {
       severity: 'warning',
-      message: `Distances in ${ground} are ${factor > 1 ? 'longer' : 'shorter'} than on the ground by ${perKilometre} mm in a kilometre at ${name}, and nowhere among the marks less. ${
-        turned
-          ? 'Its scale looks turned over: grid distance over ground distance is wanted, not ground over grid.'
-          : 'Its scale, or the point that it is scaled about, is of another place.'
-      } At ${name} the combined scale factor is ${wanted}.`,
+      headline: `Distances in ${ground} are ${perKilometre} mm per km too ${factor > 1 ? 'long' : 'short'} at ${name}.`,
+      effect: turned
+        ? 'The scale looks inverted: write grid over ground.'
+        : 'The scale, or the point that it is about, is of another place.',
+      action: `At ${name} the combined scale factor is ${wanted}.`,
     };
   },
 });

@@ -5,6 +5,5 @@ export const positionNotKeyed = notKeyed(
   'position/not-keyed',
   'position',
   'position',
-  'the base',
   'position ?, height ?',
 );

@@ -47,13 +47,15 @@ function marksOutside(subject: Subject): Evidence[] {
 function tellMarks(outside: readonly Outside[]): Told {
   const [first] = outside;
   const system = first?.system;
-  const grid = `${system?.code ?? ''} (${system?.name ?? ''}, ${short(system?.area?.name ?? '')})`;
+  const code = system?.code ?? system?.name ?? 'the grid';
   const names = outside.map(({ mark }) => mark.name);
   const far = first?.distance ?? null;
-  const who = names.length > 1 ? 'All marks lie' : `${names[0] ?? ''} lies`;
+  const who = names.length > 1 ? 'All marks are' : `${names[0] ?? ''} is`;
   return {
     severity: 'error',
-    message: `${who} outside the area of ${grid}${far === null ? ', where its projection takes no coordinates' : `, ${names[0] ?? ''} by ${showLength(far)}`}. The grid is another one, or a coordinate is wrong: nothing that is worked out from it can be right.`,
+    headline: `${who} outside the area of ${code}${far === null ? '' : `, ${names[0] ?? ''} by ${showLength(far)}`}.`,
+    effect: `It is for ${short(system?.area?.name ?? '')}.${far === null ? ' Its projection takes no such coordinates.' : ''}`,
+    action: `Look at the coordinates and the grid (${system?.name ?? code}).`,
     causes: [
       ...(names.length > 1 ? ['grid'] : []),
       ...names.flatMap((name) => [`mark/${name}/position`, `mark/${name}/height`]),

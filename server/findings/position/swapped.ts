@@ -39,7 +39,11 @@ function tellMark({ mark, system, position, distance }: Outside) {
   const which = position.form === 'grid' ? 'east and north' : 'latitude and longitude';
   return {
     severity: 'error' as const,
-    message: `${mark.name} lies ${inside ? 'far from where the receiver found itself, and there' : `outside the area of ${system.code ?? system.name}, and inside it`} with ${which} in each other’s place. Look at the register: which of its columns is which. As it stands nothing that is worked out from this mark can be right.`,
+    headline: `Swapped ${which} of ${mark.name}?`,
+    effect: inside
+      ? 'Swapped, it agrees with where the receiver finds itself.'
+      : `Outside the area of ${system.code ?? system.name}; swapped, it is inside.`,
+    action: 'Look at the register: which of its columns is which.',
     causes: [`mark/${mark.name}/position`, `mark/${mark.name}/height`],
   };
 }

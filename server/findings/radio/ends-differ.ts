@@ -27,14 +27,18 @@ export const radioEndsDiffer = kind<Differing>({
     if (difference.base && difference.rover)
       return {
         severity: 'warning',
-        message: `${sentence(said[setting])} is ${difference.base.typed} at radio ${base.name} and ${difference.rover.typed} at radio ${rover.name}. With different settings the ends do not hear one another; look which of the two was set, and put the note or the radio right.`,
+        headline: `${sentence(said[setting])} differs: ${difference.base.typed} at radio ${base.name}, ${difference.rover.typed} at ${rover.name}.`,
+        effect: 'They do not hear one another.',
+        action: 'Look at both, and correct the radio or the note.',
         rests: [{ message: `At radio ${base.name}.`, place: difference.base.place }],
       };
     const [saying, silent] = difference.base ? [base, rover] : [rover, base];
     return {
       severity: 'information',
       follows: [unreadDetail(silent.name, setting)],
-      message: `${sentence(said[setting])} is noted for radio ${saying.name} and not for radio ${silent.name}, so nothing shows that the two agree.`,
+      headline: `${sentence(said[setting])} not noted for radio ${silent.name}.`,
+      effect: `It is noted for radio ${saying.name}. Nothing shows that the two agree.`,
+      action: 'Read it off the radio, and note it.',
     };
   },
 });
@@ -49,10 +53,10 @@ function differencesBetween(base: Radio, rover: Radio): Differing[] {
 }
 
 const said: Readonly<Record<Matching, string>> = {
-  carrier: 'the carrier',
-  channel: 'the channel spacing',
-  rate: 'the air rate',
-  spreading: 'the spreading factor',
-  bandwidth: 'the bandwidth',
-  coding: 'the coding rate',
+  carrier: 'carrier',
+  channel: 'channel spacing',
+  rate: 'air rate',
+  spreading: 'spreading factor',
+  bandwidth: 'bandwidth',
+  coding: 'coding rate',
 };

@@ -6,6 +6,7 @@ import { showNumber } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import type { StreamMessage } from '../../session/entries.ts';
 import { kind, type Edit } from '../finding.ts';
+import { joined } from '../saying.ts';
 import { isPlan } from '../stream/plans.ts';
 
 interface Overloaded {
@@ -22,17 +23,26 @@ export const radioOverload = kind<Overloaded>({
     ),
   tell: ({ values, load }) => {
     const { name, radio, carriage, unknown } = values;
-    const rate = isHole(carriage) ? '' : ` (${showNumber(carriage.throughput.value / 1000, 1)} kbps of data)`;
-    const least =
-      unknown.length > 0 ? ` without ${unknown.join(', ')}, whose size or rate is not known,` : '';
+    const rate = isHole(carriage)
+      ? ''
+      : `It carries ${showNumber(carriage.throughput.value / 1000, 1)} kbps.`;
+    const least = unknown.length > 0 ? `Not counted: ${unknown.join(', ')} (size or rate not known).` : '';
     const average = percent(load.averageAirtime);
-    const what =
+    const [headline, effect] =
       load.averageAirtime > 1
-        ? `The stream from ${name}${least} asks for ${average} of the time on the air of radio ${radio?.name ?? ''}${rate}: more is due than goes out, so that the corrections grow older without end, or are left out.`
-        : `The fullest second of the stream from ${name}${least} takes ${inSeconds(load.fullest.airtime)} on the air of radio ${radio?.name ?? ''}${rate}, so that what is due in it comes late, though the average is ${average}.`;
+        ? [
+            `Radio ${radio?.name ?? ''} overloaded: ${name} needs ${average} of its airtime.`,
+            'Corrections are late or left out.',
+          ]
+        : [
+            `Fullest second of ${name} takes ${inSeconds(load.fullest.airtime)} on radio ${radio?.name ?? ''}.`,
+            `Its corrections come late, though the average is ${average}.`,
+          ];
     return {
       severity: load.averageAirtime > 1 ? 'error' : 'warning',
-      message: `${what} ${advice(values)}`,
+      headline,
+      effect: joined(effect, rate, least),
+      action: advice(values),
       rests: radio ? [{ message: `Radio ${radio.name}.`, place: radio.place }] : [],
     };
   },
@@ -67,15 +77,15 @@ function scheduleEdit(
 function advice(values: StreamValues): string {
   const { staggeredLoad, fitting } = values;
   if (staggeringFits(values) && staggeredLoad)
-    return `Let the slower messages take turns, one constellation on odd and the next on even seconds (\`every 2 s after 1 s\`): the fullest second then takes ${inSeconds(staggeredLoad.fullest.airtime)}.`;
+    return `Let the slower messages take turns (\`every 2 s after 1 s\`): the fullest second then takes ${inSeconds(staggeredLoad.fullest.airtime)}.`;
   if (!fitting)
-    return 'Even one observation in ten seconds is too much for it: send fewer constellations or signals, smaller messages (MSM4), or set a faster air rate at both ends.';
+    return 'Even one observation in ten seconds is too much: send fewer constellations or MSM4, or set a faster air rate at both ends.';
   const rates = slowed(values, fitting).map(
     ({ message, every }) => `${message.number.name} every ${every} s`,
   );
   const load = isHole(values.carriage) ? undefined : streamLoad(fitting, values.carriage.link);
-  const then = load ? `, ${percent(load.averageAirtime)} of the time on the air` : '';
-  return `It fits with ${rates.join(', ')}, staggered over the seconds${then}. Smaller messages (MSM4) or a faster air rate at both ends help, too; a faster rate reaches less far.`;
+  const then = load ? ` (${percent(load.averageAirtime)} airtime)` : '';
+  return `Send ${rates.join(', ')}, staggered${then}. Or send MSM4, or use a faster air rate.`;
 }
 
 const staggeringFits = ({ staggeredLoad }: StreamValues) => staggeredLoad !== null && fits(staggeredLoad);

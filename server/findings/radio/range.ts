@@ -4,6 +4,7 @@ import { RESERVE, type ReachValues } from '../../derive/link/reach.ts';
 import { showLength, showNumber } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import { kind, type Severity } from '../finding.ts';
+import { joined } from '../saying.ts';
 
 interface TooFar {
   readonly place: Place;
@@ -30,35 +31,32 @@ export const radioRange = kind<TooFar>({
   tell: ({ values, distance, margin, beyondHorizon }, { derivation }) => {
     const { base, rover, farthest, fixed, horizon } = values;
     const ends = `radio ${base.name} and ${rover ? `radio ${rover.name}` : 'the rover'}`;
-    const where = `${farthest ?? 'The farthest place'} lies ${showLength(distance)} from the base`;
+    const where = `${farthest ?? 'The farthest place'}, ${showLength(distance)} from the base`;
     const lost = beyondHorizon || (margin ?? 0) < 0;
-    const found = [
-      ...(margin === null ? [] : [inMargin(margin)]),
-      ...(beyondHorizon && !isHole(horizon)
-        ? [`beyond the radio horizon of ${ends}, ${showLength(horizon.value)} over level ground`]
-        : []),
-    ];
-    const held = fixed
-      ? ' It was fixed there all the same, so the notes of power, aerials or rate may be wrong, or the ground is kinder than level ground.'
-      : '';
+    const beyond =
+      beyondHorizon && !isHole(horizon)
+        ? `The radio horizon of ${ends} is ${showLength(horizon.value)}.`
+        : '';
+    const held = fixed ? 'Yet it was fixed there.' : '';
+    const headline = `${where}: ${lost ? 'out of radio range' : `only ${decibels(margin ?? 0)} in hand`}.`;
     const severity: Severity = lost && !fixed ? 'warning' : 'information';
     // A distance from wrong coordinates is no distance.
     const follows = [...derivation.marks.keys()].map((name) => `mark/${name}/position`);
-    return { severity, message: `${where}, ${found.join(', and ')}.${held} ${remedies(values)}`, follows };
+    const effect = joined(margin === null ? '' : inMargin(margin), beyond, held);
+    return { severity, headline, effect, action: remedies(values), follows };
   },
 });
 
 function inMargin(margin: number): string {
-  const size = `${showNumber(Math.abs(margin), 0)} dB`;
-  if (margin < 0) return `where the signal is ${size} below the faintest one that is read`;
-  return `where only ${size} are in hand; ${showNumber(RESERVE.value, 0)} dB are usual (common practice), since leaves and fading take some`;
+  if (margin < 0) return `The signal is ${decibels(margin)} too faint.`;
+  return `${decibels(RESERVE.value)} are usual (common practice), as leaves and fading take some.`;
 }
 
+const decibels = (size: number) => `${showNumber(Math.abs(size), 0)} dB`;
+
 function remedies({ reach, slowerReach }: ReachValues): string {
-  const higher = 'Raise the aerial of the base, or set the base nearer';
+  const higher = 'Raise the base aerial or go nearer';
   if (isHole(reach)) return `${higher}.`;
-  const slower = isHole(slowerReach)
-    ? ''
-    : `; one step slower on the air it reaches ${showLength(slowerReach.value)}`;
-  return `${higher}. With ${showNumber(RESERVE.value, 0)} dB in hand this radio reaches ${showLength(reach.value)}${slower}.`;
+  const slower = isHole(slowerReach) ? '' : `, ${showLength(slowerReach.value)} one air rate slower`;
+  return `${higher}: it reaches ${showLength(reach.value)} with ${decibels(RESERVE.value)} in hand${slower}.`;
 }

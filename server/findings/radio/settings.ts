@@ -3,6 +3,7 @@ import { partnerOf } from '../../derive/link/link.ts';
 import { oddSettings, radioOf, type OddSetting } from '../../derive/link/ends.ts';
 import type { Radio } from '../../session/entries.ts';
 import { kind, type Subject } from '../finding.ts';
+import { joined, sayingOf } from '../saying.ts';
 
 export const radioSettings = kind({
   code: 'radio/settings',
@@ -12,20 +13,22 @@ export const radioSettings = kind({
     ),
   tell: ({ odd, sentence, radio }, subject) => {
     const check = odd === 'unusual' ? fixedOver(radio, subject) : null;
+    const { headline, effect } = sayingOf({ message: sentence });
     if (check !== null)
       return {
         severity: 'information',
-        message: `${sentence} ${check} was fixed over it all the same, so this radio may be one that carries more, or the note of its channel or rate is wrong.`,
+        headline,
+        effect: joined(effect, `Yet ${check} was fixed over it.`),
+        action: `Look the settings up in radio ${radio.name}.`,
       };
-    return { severity: 'warning', message: `${sentence} ${advice(odd, radio)}` };
+    return { severity: 'warning', headline, effect, action: advice(odd, radio) };
   },
 });
 
 function advice(odd: OddSetting['odd'], { name }: Radio): string {
-  if (odd === 'none such')
-    return `What the stream asks of radio ${name} cannot be told from such a note; look the setting up in the radio.`;
-  if (odd === 'contradicted') return `One of them is noted wrongly; look them up in radio ${name}.`;
-  return `Look both up in radio ${name}: where one is noted wrongly, so is what the stream asks of it.`;
+  if (odd === 'none such') return `Look the setting up in radio ${name}; until then its load is not known.`;
+  if (odd === 'contradicted') return `One of them is noted wrongly: look them up in radio ${name}.`;
+  return `Look both up in radio ${name}: the load is computed from them.`;
 }
 
 /** A check that shows that this radio's link carried the corrections. */

@@ -15,13 +15,15 @@ import { short } from '../words.ts';
 interface OtherHeader {
   readonly place: Place;
   readonly severity: Severity;
-  readonly message: string;
+  readonly headline: string;
+  readonly effect: string;
+  readonly action: string;
 }
 
 export const rawLogDiffers = kind<OtherHeader>({
   code: 'raw-log/differs',
   find: (subject) => loggedSetups(subject).flatMap(differences),
-  tell: ({ severity, message }) => ({ severity, message }),
+  tell: ({ severity, headline, effect, action }) => ({ severity, headline, effect, action }),
 });
 
 /** Heights agree to half a centimetre, or to what the tape is good for; places to what a receiver finds on its own. */
@@ -34,7 +36,13 @@ function differences(setup: SetupValues): OtherHeader[] {
   if (!rawLog || !header) return [];
   const { place, text } = rawLog.file;
   const { name } = setup.setup;
-  const told = (severity: Severity, message: string): OtherHeader => ({ place, severity, message });
+  const told = (severity: Severity, headline: string, effect: string, action: string): OtherHeader => ({
+    place,
+    severity,
+    headline,
+    effect,
+    action,
+  });
   return [...heightOf(), ...typeOf(), ...placeOf()];
 
   function heightOf(): OtherHeader[] {
@@ -46,13 +54,17 @@ function differences(setup: SetupValues): OtherHeader[] {
       return [
         told(
           'information',
-          `The header of ${text} gives no antenna height (0), and the ARP of ${name} stands ${showLength(arp.value)} above its mark. Whoever processes this file must put it in.`,
+          `No antenna height in the header of ${text}.`,
+          `It is 0; by the tape the ARP of ${name} is ${showLength(arp.value)} above the mark.`,
+          'Put it in before the file is processed.',
         ),
       ];
     return [
       told(
         'warning',
-        `The header of ${text} puts the ARP ${showLength(written)} above the mark, and by the tape it stands ${showLength(arp.value)} above it at ${name}. Whoever processes this file is off by ${showLength(Math.abs(written - arp.value))} in height unless one of the two is put right.`,
+        `Antenna height in the raw log is ${showLength(Math.abs(written - arp.value))} too ${written > arp.value ? 'high' : 'low'}.`,
+        `The header of ${text} has ${showLength(written)}; the tape at ${name} gives ${showLength(arp.value)}.`,
+        'Correct one before the file is processed.',
       ),
     ];
   }
@@ -64,7 +76,9 @@ function differences(setup: SetupValues): OtherHeader[] {
     return [
       told(
         'warning',
-        `The header of ${text} names the antenna ${short(written)}, and the notes name ${short(type.trim())} for ${name}. With the wrong calibration heights are off by what the phase centres differ.`,
+        `Antenna ${short(written)} in the raw log, not ${short(type.trim())}.`,
+        `The header of ${text} differs from the notes of ${name}: heights are off by the difference of the phase centres.`,
+        'Look up which antenna was on the tripod.',
       ),
     ];
   }
@@ -80,7 +94,9 @@ function differences(setup: SetupValues): OtherHeader[] {
     return [
       told(
         'warning',
-        `The header of ${text} gives an approximate position ${showLength(horizontal)} from where ${name} stands, ${showLength(Math.abs(up))} ${up > 0 ? 'above' : 'below'} it. It may be the file of another setup.`,
+        `Raw log was recorded ${showLength(horizontal)} from ${name}.`,
+        `The header of ${text} puts it ${showLength(Math.abs(up))} ${up > 0 ? 'above' : 'below'} as well. It may be the file of another setup.`,
+        'Name the file of this setup.',
       ),
     ];
   }

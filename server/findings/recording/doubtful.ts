@@ -4,6 +4,8 @@ import type { Place } from '../../../grammar/tree.ts';
 import type { CheckValues } from '../../derive/checks/check.ts';
 import { showNumber } from '../../quantities/show.ts';
 import { kind, type Severity } from '../finding.ts';
+import { joined } from '../saying.ts';
+import { sentence } from '../words.ts';
 
 interface Doubtful {
   readonly place: Place;
@@ -20,7 +22,12 @@ export const recordingDoubtful = kind<Doubtful>({
   find: ({ derivation }) => doubtful(derivation.checks),
   tell: ({ check, severity, sentences }) => ({
     severity,
-    message: `${check.recording?.recording.file.text ?? ''} for ${check.check.name}: ${sentences.join(' ')} What the check shows rests on it.`,
+    headline: `Doubtful log for ${check.check.name}: ${sentences[0] ?? ''}`,
+    effect: joined(
+      ...sentences.slice(1).map(sentence),
+      `The check rests on ${check.recording?.recording.file.text ?? ''}.`,
+    ),
+    action: 'Observe the check again.',
   }),
 });
 
@@ -30,17 +37,13 @@ function doubts(check: CheckValues): Doubtful[] {
   const { facts, mean, recording } = check.recording ?? {};
   if (!facts || !mean || !recording) return [];
   const weak: string[] = [];
-  if (mean.quality !== 'fixed') weak.push(`no epoch is fixed; the best are ${mean.quality}.`);
+  if (mean.quality !== 'fixed') weak.push(`no epoch fixed, the best ${mean.quality}.`);
   else if (facts.fixedShare < 1)
-    weak.push(
-      `${mean.epochs} of ${facts.epochs} epochs are fixed (${showNumber(100 * facts.fixedShare, 0)} %); the others are left out.`,
-    );
+    weak.push(`${mean.epochs} of ${facts.epochs} epochs fixed (${showNumber(100 * facts.fixedShare, 0)} %).`);
   if (facts.age && facts.age.most > OLD)
-    weak.push(`the corrections got up to ${showNumber(facts.age.most, 0)} s old.`);
+    weak.push(`corrections up to ${showNumber(facts.age.most, 0)} s old.`);
   const damaged =
-    facts.failedChecksums > 0
-      ? [`${facts.failedChecksums} sentences of the log have a wrong checksum and are not used.`]
-      : [];
+    facts.failedChecksums > 0 ? [`${facts.failedChecksums} sentences with a wrong checksum, not used.`] : [];
   const sentences = [...weak, ...damaged];
   if (sentences.length === 0) return [];
   const severity = weak.length > 0 ? 'warning' : 'information';

@@ -18,7 +18,9 @@ export const recordingUnusable = kind<Unusable>({
   find: ({ derivation }) => unusable(derivation.checks),
   tell: ({ name, because, severity }) => ({
     severity,
-    message: `${sentence(because)}. ${name} proves nothing as long as it is so.`,
+    headline: `No position from the log of ${name}.`,
+    effect: `${sentence(because)}. It proves nothing.`,
+    action: '',
   }),
 });
 

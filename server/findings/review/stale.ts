@@ -1,6 +1,7 @@
 /** A reviewed session that has been changed since, or whose review can no longer be verified. */
 import { allOf } from '../../quantities/show.ts';
 import { kind } from '../finding.ts';
+import { sentence } from '../words.ts';
 
 const PART_NAMES = {
   job: 'the job',
@@ -27,13 +28,16 @@ export const reviewStale = kind({
     if (standing.is === 'unverifiable')
       return {
         severity: 'warning',
-        message: `Whether this is still what ${by} reviewed cannot be verified: ${standing.because}.`,
+        headline: `Review by ${by} cannot be verified.`,
+        effect: `${sentence(standing.because)}.`,
       };
     const changed = standing.changed.map((part) => PART_NAMES[part]);
-    const what = changed.length === 0 ? 'the order of the entries' : allOf(changed);
+    const shown = changed.length > 3 ? [...changed.slice(0, 2), `${changed.length - 2} more`] : changed;
+    const what = changed.length === 0 ? 'the order of the entries' : allOf(shown);
     return {
       severity: 'warning',
-      message: `Since ${by} reviewed this session it has changed: ${what}. The review speaks of another version; have it reviewed again, and see what moved with tribrach compare.`,
+      headline: `Changed since the review by ${by}: ${what}.`,
+      action: 'See what moved with `tribrach compare`, and have it reviewed again.',
     };
   },
 });

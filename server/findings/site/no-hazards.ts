@@ -13,7 +13,7 @@ export const siteNoHazards = kind({
   tell: () => ({
     severity: 'hint',
     follows: unreadEntry('hazard'),
-    message:
-      'No hazard of the site is noted. This is a reminder and no judgement: local rules and the person in charge of the site decide what is needed.',
+    headline: 'No hazard of the site is noted.',
+    effect: 'A reminder only: local rules and the person in charge of the site decide.',
   }),
 });

@@ -17,11 +17,13 @@ export const streamContradictory = kind<Twice>({
     const [one, other] = [first.message.number.name, second.message.number.name];
     const what =
       one === other
-        ? `lists ${one} twice`
-        : `carries ${second.constellation ?? 'one constellation'} twice, as ${one} and as ${other}`;
+        ? `${one} is listed twice`
+        : `${second.constellation ?? 'One constellation'} is sent twice, as ${one} and ${other}`;
     return {
       severity: 'warning',
-      message: `The stream from ${values.name} ${what}. The air is used twice for the same satellites, and rovers differ in which of the two they take; leave one out.`,
+      headline: `${what} (stream from ${values.name}).`,
+      effect: 'Rovers differ in which one they use.',
+      action: 'Leave one out.',
       rests: [{ message: `${one} is listed here.`, place: first.message.place }],
     };
   },

@@ -10,7 +10,9 @@ interface Missing {
   readonly place: Place;
   readonly values: StreamValues;
   readonly severity: Severity;
-  readonly message: string;
+  readonly headline: string;
+  readonly effect: string;
+  readonly action: string;
   /** The message to plan, with its interval. */
   readonly plan: string | null;
 }
@@ -19,9 +21,11 @@ export const streamMissingMessage = kind<Missing>({
   code: 'stream/missing-message',
   find: ({ derivation }) =>
     derivation.link.streams.flatMap((values) => (values.messages.length > 0 ? missingFrom(values) : [])),
-  tell: ({ severity, message, values }) => ({
+  tell: ({ severity, headline, effect, action, values }) => ({
     severity,
-    message,
+    headline,
+    effect,
+    action,
     follows: unreadIn(values.stream, 'message'),
   }),
   mend: ({ plan, values: { stream, name } }, subject) =>
@@ -43,7 +47,9 @@ function missingFrom(values: StreamValues): Missing[] {
     return [
       {
         ...{ place, values, plan: null, severity: 'warning' },
-        message: `The stream from ${name} carries no observations (1077, 1087, … or 1004, 1012), so a rover has nothing to correct with.`,
+        headline: `No observations in the stream from ${name}.`,
+        effect: 'A rover has nothing to correct with.',
+        action: 'Send 1077, 1087, … or 1004, 1012.',
       },
     ];
   const found: Missing[] = [];
@@ -52,12 +58,16 @@ function missingFrom(values: StreamValues): Missing[] {
     found.push({
       ...{ values, severity: 'warning', plan: '1230 every 10 s' },
       place: glonass.message.place,
-      message: `The stream from ${name} carries GLONASS observations and no biases (1230): a rover of another make then cannot fix the GLONASS ambiguities, or fixes them wrongly.`,
+      headline: `GLONASS without biases (1230) in the stream from ${name}.`,
+      effect: 'A rover of another make cannot fix GLONASS.',
+      action: 'Send 1230 every 10 s.',
     });
   if (!messages.some(({ purpose }) => purpose === 'equipment'))
     found.push({
       ...{ place, values, severity: 'information', plan: '1033 every 10 s' },
-      message: `The stream from ${name} does not say which antenna the base has (1007, 1008 or 1033), so a rover cannot apply its calibration: heights are off by what the phase centre differs from what the rover assumes.`,
+      headline: `No antenna message in the stream from ${name} (1007, 1008 or 1033).`,
+      effect: 'Rovers cannot apply its calibration; heights may be off.',
+      action: 'Send 1033 every 10 s.',
     });
   return found;
 }

@@ -15,7 +15,9 @@ export const streamNoBasePosition = kind({
   tell: ({ values }) => ({
     severity: 'warning',
     follows: unreadIn(values.stream, 'message'),
-    message: `The stream from ${values.name} has no station position: without message 1005 or 1006 a rover does not know where the base is, and cannot use its observations. 1006 carries the antenna height as well; one in ten seconds is usual (common practice).`,
+    headline: `No base position in the stream from ${values.name} (1005 or 1006).`,
+    effect: 'Rovers cannot work without it.',
+    action: 'Send 1006 every 10 s (common practice).',
   }),
   mend: ({ values: { stream, name } }, subject) =>
     isPlan(subject, name)

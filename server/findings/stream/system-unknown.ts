@@ -14,7 +14,9 @@ export const streamSystemUnknown = kind({
     ),
   tell: ({ system }) => ({
     severity: 'warning',
-    message: `There is no constellation ${short(system)}, so how much its messages carry is not known. It is one of ${oneOf(CONSTELLATION_NAMES)}.`,
+    headline: `Unknown constellation ${short(system)}.`,
+    effect: 'The size of its messages is not known.',
+    action: `Write ${oneOf(CONSTELLATION_NAMES)}.`,
   }),
   mend: ({ system, place }) => readingFixes(place, nearest(system, CONSTELLATION_NAMES)),
 });

@@ -8,7 +8,9 @@ export const syntaxBarePoint = kind({
   find: (subject) => letterSlips(subject, 'bare-point'),
   tell: ({ slip }) => ({
     severity: 'error',
-    message: `${short(slip.typed)} has no digit on one side of its point, so a digit may be missing, and it counts as missing. Write the digits on both sides.`,
+    headline: `Digit missing beside the point: ${short(slip.typed)}.`,
+    effect: 'It is not used.',
+    action: 'Write digits on both sides.',
   }),
   mend: ({ place, slip }) => (standsAlone(place) ? readingFixes(place, slip.readings) : []),
 });

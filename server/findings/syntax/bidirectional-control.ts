@@ -8,7 +8,9 @@ export const syntaxBidirectionalControl = kind({
   find: (subject) => letterSlips(subject, 'bidirectional-control'),
   tell: ({ slip }) => ({
     severity: 'error',
-    message: `An invisible control character (${codePoints(slip.typed)}) stands here: it changes the order in which the line is shown, so that a reviewer may see other numbers than are computed with. Take it out, and read the line again.`,
+    headline: `Invisible control character (${codePoints(slip.typed)}).`,
+    effect: 'The line may show other numbers than are computed with.',
+    action: 'Take it out, and read the line again.',
   }),
   mend: ({ place, slip }) => readingFixes(place, slip.readings),
 });

@@ -8,8 +8,8 @@ export const syntaxBrokenNumber = kind({
   find: (subject) => [...letterSlips(subject, 'broken-number'), ...letterSlips(subject, 'too-large')],
   tell: ({ slip }) => ({
     severity: 'error',
-    message: `${short(slip.typed)} is ${
-      slip.slip === 'too-large' ? 'larger than anything that can be measured' : 'no number'
-    }, so the value counts as missing. Write it again from the source.`,
+    headline: `${slip.slip === 'too-large' ? 'Number too large' : 'Not a number'}: ${short(slip.typed)}.`,
+    effect: 'It is not used.',
+    action: 'Write it again from the source.',
   }),
 });

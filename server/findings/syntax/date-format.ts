@@ -8,10 +8,12 @@ export const syntaxDateFormat = kind({
   find: (subject) => remarksAbout(subject, 'date-format'),
   tell: ({ typed, readings }) => ({
     severity: 'error',
-    message:
+    headline:
       readings.length > 1
-        ? `${short(typed)} can be ${oneOf(readings)}, so the date counts as missing. Write the year first: 2026-05-19.`
-        : `${short(typed)} is no date as it is written here, so it counts as missing. Write the year first: ${readings[0] ?? '2026-05-19'}.`,
+        ? `Date ${short(typed)} could be ${oneOf(readings)}.`
+        : `Date not readable: ${short(typed)}.`,
+    effect: 'It is not used.',
+    action: `Write the year first: ${readings.length > 1 ? '2026-05-19' : (readings[0] ?? '2026-05-19')}.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

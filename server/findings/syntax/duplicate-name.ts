@@ -8,7 +8,9 @@ export const syntaxDuplicateName = kind({
   find: (subject) => remarksAbout(subject, 'duplicate-name'),
   tell: ({ kind: what, name, first }) => ({
     severity: 'error',
-    message: `A second ${what} is called ${short(name)}. The first one counts wherever the name is used, and this one is not used at all; give it a name of its own.`,
+    headline: `Second ${what} called ${short(name)}.`,
+    effect: 'Only the first one is used.',
+    action: 'Give this one another name.',
     rests: [{ message: `The first ${what} of this name.`, place: first }],
   }),
 });

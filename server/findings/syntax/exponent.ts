@@ -8,7 +8,9 @@ export const syntaxExponent = kind({
   find: (subject) => letterSlips(subject, 'exponent'),
   tell: ({ slip }) => ({
     severity: 'error',
-    message: `${short(slip.typed)} is a number with an exponent, as a spreadsheet prints it; digits may have been lost, so it counts as missing. Write it in full, from the source.`,
+    headline: `Number with an exponent: ${short(slip.typed)}.`,
+    effect: 'A spreadsheet may have lost digits, so it is not used.',
+    action: 'Write it in full, from the source.',
   }),
   mend: ({ place, slip }) => readingFixes(place, slip.readings),
 });

@@ -8,7 +8,9 @@ export const syntaxGroupedDigits = kind({
   find: (subject) => letterSlips(subject, 'grouped-digits'),
   tell: ({ slip }) => ({
     severity: 'error',
-    message: `${short(slip.typed)} has its digits in groups, and what parts them is a decimal sign elsewhere, so it counts as missing. Write the digits without gaps.`,
+    headline: `Digits in groups: ${short(slip.typed)}.`,
+    effect: 'The sign between them can be a decimal sign, so it is not used.',
+    action: 'Write the digits without gaps.',
   }),
   mend: ({ place, slip }) => readingFixes(place, slip.readings),
 });

@@ -12,10 +12,12 @@ export const syntaxImpossibleTime = kind({
   ],
   tell: ({ typed, readings }) => ({
     severity: 'error',
-    message:
+    headline: `${readings === null ? 'No such time or day' : 'Time not readable'}: ${short(typed)}.`,
+    effect: 'It is not used.',
+    action:
       readings === null
-        ? `No clock or calendar shows ${short(typed)}, so it counts as missing, and what happened then cannot be put in order. Midnight is 00:00 of the next day.`
-        : `Times go from 00:00 to 23:59 here, with a Z directly behind one of UTC. ${short(typed)} is none, so it counts as missing, and what happened then cannot be put in order.${readings.length > 0 ? ` It can only mean ${oneOf(readings)}.` : ''}`,
+        ? 'Write 00:00 to 23:59; midnight is 00:00 of the next day.'
+        : `Write ${readings.length > 0 ? oneOf(readings) : '00:00 to 23:59, with Z directly behind for UTC'}.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings ?? []),
 });

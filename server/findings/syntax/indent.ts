@@ -8,13 +8,13 @@ export const syntaxIndent = kind({
   find: (subject) => remarksAbout(subject, 'indent'),
   tell: ({ word, opens }) => ({
     severity: 'hint',
-    message: opens
-      ? `${word} opens an entry and stands behind blanks. It is read as an entry all the same; put it in the first column, so that a reader sees where it begins.`
-      : `${word} is a detail and stands in the first column. It is read as a detail of the entry above all the same; set it in, so that a reader sees what it belongs to.`,
+    headline: opens ? `Entry ${word} is indented.` : `Detail ${word} is not indented.`,
+    effect: opens ? 'It is read as an entry.' : 'It is read as a detail of the entry above.',
+    action: opens ? 'Put it in the first column.' : 'Indent it by two blanks.',
   }),
   mend: ({ place, opens }) => [
     {
-      title: opens ? 'Put it in the first column' : 'Set it in',
+      title: opens ? 'Put it in the first column' : 'Indent it',
       edits: [{ place: marginBefore(place), text: opens ? '' : '  ' }],
     },
   ],

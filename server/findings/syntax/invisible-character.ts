@@ -8,7 +8,9 @@ export const syntaxInvisibleCharacter = kind({
   find: (subject) => letterSlips(subject, 'invisible-character'),
   tell: ({ slip }) => ({
     severity: 'hint',
-    message: `There is an invisible character here (${codePoints(slip.typed)}). It is ignored; take it out, so that other programs read the same line.`,
+    headline: `Invisible character (${codePoints(slip.typed)}).`,
+    effect: 'It is ignored.',
+    action: 'Take it out: other programs may not ignore it.',
   }),
   mend: ({ place, slip }) => readingFixes(place, slip.readings),
 });

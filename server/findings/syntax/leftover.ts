@@ -8,11 +8,12 @@ export const syntaxLeftover = kind({
   find: (subject) => remarksAbout(subject, 'leftover'),
   tell: ({ typed, near, text }) => ({
     severity: 'error',
-    message: `${short(typed)} is not understood here, so this part of the line is not read. ${
+    headline: `Not understood: ${short(typed)}.`,
+    effect: 'This part is not read.',
+    action:
       near.length > 0
         ? `Did you mean ${oneOf(near)}?`
-        : `${text ? 'Text stands in double quotes, and a' : 'A'} remark of your own goes behind #.`
-    }`,
+        : `Write ${text ? 'text in double quotes, and ' : ''}remarks behind #.`,
   }),
   mend: ({ place, typed, near, text }) => {
     if (text) return readingFixes(text, [`"${text.entry.text.slice(text.start, text.end)}"`]);

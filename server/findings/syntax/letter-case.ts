@@ -8,7 +8,8 @@ export const syntaxLetterCase = kind({
   find: (subject) => remarksAbout(subject, 'letter-case'),
   tell: ({ typed, word }) => ({
     severity: 'hint',
-    message: `${short(typed)} is read as ${word}. Words are written in small letters, so that a search finds them all.`,
+    headline: `${short(typed)} is read as ${word}.`,
+    action: 'Write small letters, so that a search finds it.',
   }),
   mend: ({ place, word }) => readingFixes(place, [word]),
 });

@@ -8,7 +8,9 @@ export const syntaxLookAlike = kind({
   find: (subject) => letterSlips(subject, 'look-alike'),
   tell: ({ slip }) => ({
     severity: 'hint',
-    message: `${short(slip.typed)} looks like ${slip.readings[0] ?? 'another sign'} and is another character (${codePoints(slip.typed)}). It is read as the usual one; searching for the line will miss it.`,
+    headline: `${short(slip.typed)} (${codePoints(slip.typed)}) is read as ${slip.readings[0] ?? 'another sign'}.`,
+    effect: 'A search for the line will miss it.',
+    action: 'Write the usual character.',
   }),
   mend: ({ place, slip }) => readingFixes(place, slip.readings),
 });

@@ -22,8 +22,10 @@ export const syntaxMisplacedDetail = kind<Misplaced>({
   find: misplacedByEntry,
   tell: ({ remark: { word, entry, belongs }, others, homes, unread }) => ({
     severity: 'error',
-    message: `${word} belongs to ${oneOf(belongs)}${entry === '' ? ', and no entry stands above it' : `, not to ${entry}`}, so the line is not read${others.length > 0 ? `, nor are ${others.length} more below it` : ''}. Move it below the entry that it is about, or write the line that opens that entry.`,
-    rests: others.map((place) => ({ message: 'This line is not read, either.', place })),
+    headline: `${word} belongs to ${oneOf(belongs)}, not ${entry === '' ? 'here' : `to ${entry}`}.`,
+    effect: others.length > 0 ? `This line and ${others.length} more are not read.` : 'The line is not read.',
+    action: 'Move it below its entry, or add the line that opens it.',
+    rests: others.map((place) => ({ message: 'This line is not read either.', place })),
     causes: [...homes.map(missingEntry), ...unread],
   }),
 });

@@ -8,7 +8,9 @@ export const syntaxMissingLetter = kind({
   find: (subject) => remarksAbout(subject, 'hemisphere'),
   tell: ({ typed }) => ({
     severity: 'error',
-    message: `${short(typed)} does not say whether it is east or north, or in which hemisphere, so the position counts as missing. Write N, S, E or W behind it.`,
+    headline: `Coordinate without its letter: ${short(typed)}.`,
+    effect: 'The position is not used.',
+    action: 'Write N, S, E or W behind it.',
   }),
   mend: ({ place, readings }) => (standsAlone(place) ? readingFixes(place, readings) : []),
 });

@@ -8,6 +8,8 @@ export const syntaxMissingValue = kind({
   find: (subject) => remarksAbout(subject, 'missing-value'),
   tell: ({ word, expects }) => ({
     severity: 'error',
-    message: `${word === '' ? 'Something' : sentence(word)} is not complete: ${expects.replaceAll('`', '')} is missing. Nothing can be computed from it; where the value is not known yet, write ?.`,
+    headline: `${word === '' ? 'Value' : sentence(word)} is missing.`,
+    effect: 'Nothing can be computed from it.',
+    action: `Write ${expects.replaceAll('`', '')}, or ? if it is not known yet.`,
   }),
 });

@@ -11,12 +11,14 @@ export const syntaxOpenValue = kind({
   code: 'syntax/open-value',
   find: (subject) => remarksAbout(subject, 'open-value'),
   tell: ({ place, word }, { session }) => {
-    const still = `${word === '' ? 'The value' : sentence(word)} is still open`;
+    const headline = `${word === '' ? 'Value' : sentence(word)} is still open.`;
     return isOpenDay(place, session)
-      ? { severity: 'hint', message: `${still}; what rests on it is computed once it is filled in.` }
+      ? { severity: 'hint', headline }
       : {
           severity: 'warning',
-          message: `${still}, and the setup has ended. What rests on it cannot be derived, and the session cannot be sealed; fill it in from the notes of the day.`,
+          headline,
+          effect: 'The setup has ended, and the session cannot be sealed.',
+          action: 'Fill it in from the notes of the day.',
         };
   },
 });

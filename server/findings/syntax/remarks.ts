@@ -41,7 +41,7 @@ export const nearNameFixes = ({ remark, places }: UnknownName): Fix[] =>
 
 /** The other places of an unknown name. */
 export const elsewhere = ({ places, remark }: UnknownName) =>
-  places.slice(1).map((place) => ({ message: `${short(remark.name)} stands here, too.`, place }));
+  places.slice(1).map((place) => ({ message: `${short(remark.name)} is used here too.`, place }));
 
 /** Slips of the letters alone. */
 export const letterSlips = (subject: Subject, slip: Slip['slip']) =>

@@ -9,7 +9,8 @@ export const syntaxRepeated = kind({
   find: (subject) => remarksAbout(subject, 'repeated'),
   tell: ({ word, same, first }) => ({
     severity: 'error',
-    message: `${word} stands here a second time. ${consequence(word, same)}`,
+    headline: `Second ${word} in this ${word === 'job' ? 'file' : 'entry'}.`,
+    ...consequence(word, same),
     rests: [{ message: `The first ${word}.`, place: first }],
   }),
   // Which of two different lines is the right one, only the writer knows.
@@ -25,9 +26,10 @@ function lineWithoutComment(place: Place): Place {
   return line?.comment ? { ...place, start: line.start, end: line.comment.start } : wholeLine(place);
 }
 
-function consequence(word: string, same: boolean): string {
-  if (word === 'job') return 'A file has one job: the first one counts, and this one is not used.';
+function consequence(word: string, same: boolean): { effect: string; action: string } {
+  if (word === 'job')
+    return { effect: 'Only the first one is used.', action: 'Put the other job in a file of its own.' };
   return same
-    ? 'Both say the same; take one out, so that a later change cannot make them differ.'
-    : 'The two differ, so neither is used and the value counts as missing. Keep the one that is right.';
+    ? { effect: 'Both say the same.', action: 'Take one out, so that they cannot differ later.' }
+    : { effect: 'They differ, so neither is used.', action: 'Keep the right one.' };
 }

@@ -8,7 +8,9 @@ export const syntaxUnclosedText = kind({
   find: (subject) => letterSlips(subject, 'unclosed-text'),
   tell: ({ slip }) => ({
     severity: 'warning',
-    message: `The text that starts with ${short(slip.typed)} is not closed, so all that stands behind it on the line is taken for text and read as nothing else. Close it with a double quote.`,
+    headline: `Text not closed: ${short(slip.typed)}.`,
+    effect: 'The rest of the line is read as text.',
+    action: 'Close it with a double quote.',
   }),
   mend: ({ place, slip }) => readingFixes(place, slip.readings),
 });

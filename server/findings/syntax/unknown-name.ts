@@ -13,9 +13,9 @@ export const syntaxUnknownName = kind<UnknownName>({
     return {
       // Without its rover a check still has its residual; without antenna or setup there is nothing to compute with.
       severity: what === 'rover' ? 'warning' : 'error',
-      message: `No ${what === 'ground' ? 'ground grid' : what} is called ${short(name)}${missing[what] ?? ''}. ${
-        near.length > 0 ? `Did you mean ${oneOf(near)}?` : `Add it, or use the file that has it.`
-      }`,
+      headline: `Unknown ${what === 'ground' ? 'ground grid' : what} ${short(name)}.`,
+      effect: missing[what] ?? '',
+      action: near.length > 0 ? `Did you mean ${oneOf(near)}?` : 'Add it, or use the file that has it.',
       rests: elsewhere(unknown),
       follows: unreadEntry(what, name),
     };
@@ -24,9 +24,9 @@ export const syntaxUnknownName = kind<UnknownName>({
 });
 
 const missing: Partial<Readonly<Record<NamedKind, string>>> = {
-  antenna: ', so its tape points and phase centre are not known',
-  rover: ', so its pole and its settings are not known',
-  setup: ', so there is no base to compute with',
-  surface: ', so the height stands on nothing that is known',
-  ground: ', so the coordinates are in no system that is known',
+  antenna: 'Its tape points and phase centre are not known.',
+  rover: 'Its pole and settings are not known.',
+  setup: 'There is no base to compute with.',
+  surface: 'The height is above nothing that is known.',
+  ground: 'The system of the coordinates is not known.',
 };

@@ -8,9 +8,9 @@ export const syntaxUnknownWord = kind({
   find: (subject) => remarksAbout(subject, 'unknown-word'),
   tell: ({ typed, near, opens }) => ({
     severity: 'error',
-    message: `${short(typed)} is no word that ${opens ? 'an entry' : 'a detail of this entry'} can begin with, so ${opens ? 'the entry is not read, nor what stands below it' : 'the line is not read'}. ${
-      near.length > 0 ? `Did you mean ${oneOf(near)}?` : 'A remark of your own starts with #.'
-    }`,
+    headline: `Unknown ${opens ? 'entry' : 'detail'} ${short(typed)}.`,
+    effect: opens ? 'The entry and the lines below it are not read.' : 'The line is not read.',
+    action: near.length > 0 ? `Did you mean ${oneOf(near)}?` : 'Start a remark of your own with #.',
   }),
   // Digits that touch a word, `setup08`, are a fact that must not go with it.
   mend: ({ place, typed, near }) => (/\d/.test(typed) ? [] : readingFixes(place, near)),

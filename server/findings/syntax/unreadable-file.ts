@@ -1,5 +1,5 @@
 /** Another session file that cannot be read. */
-import { short } from '../words.ts';
+import { sentence, short } from '../words.ts';
 import { kind } from '../finding.ts';
 import { remarksAbout } from './remarks.ts';
 import { missingEntry } from '../unread.ts';
@@ -12,7 +12,9 @@ export const syntaxUnreadableFile = kind({
   find: (subject) => remarksAbout(subject, 'unreadable-file'),
   tell: ({ path, because }) => ({
     severity: 'error',
-    message: `${path === '' ? 'A file without a name' : short(path)} cannot be read: ${because}. Its marks and gear are missing here.`,
+    headline: `Session file not readable: ${path === '' ? 'a file without a name' : short(path)}.`,
+    effect: `${sentence(because)}. Its marks and gear are missing here.`,
+    action: '',
     causes: BROUGHT.map(missingEntry),
   }),
 });

@@ -1,5 +1,5 @@
 /** A word or number that is none of those that its place can take. */
-import { short } from '../words.ts';
+import { sentence, short } from '../words.ts';
 import { nearest } from '../../quantities/near.ts';
 import { kind, readingFixes } from '../finding.ts';
 import { remarksAbout } from './remarks.ts';
@@ -9,7 +9,9 @@ export const syntaxValueRange = kind({
   find: (subject) => remarksAbout(subject, 'value-range'),
   tell: ({ word, typed, allowed }) => ({
     severity: 'error',
-    message: `${short(typed)} says nothing that ${word} can mean, so it is not used. It can be: ${allowed}.`,
+    headline: `${sentence(word)} cannot be ${short(typed)}.`,
+    effect: 'It is not used.',
+    action: `Write ${allowed}.`,
   }),
   mend: ({ place, typed, among = [] }) => readingFixes(place, nearest(typed, among)),
 });

@@ -8,7 +8,9 @@ export const syntaxWrongDimension = kind({
   find: (subject) => remarksAbout(subject, 'unit-wrong'),
   tell: ({ typed, wanted }) => ({
     severity: 'error',
-    message: `${short(typed)} does not fit here: ${wanted} is expected. The value counts as missing until it is put right.`,
+    headline: `Wrong kind of value: ${short(typed)}.`,
+    effect: 'It is not used.',
+    action: `Write ${wanted}.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });

@@ -8,13 +8,16 @@ import type { Bound, Check, Event, Job, Setup } from '../../session/entries.ts';
 import type { Session } from '../../session/session.ts';
 import type { Moment } from '../../session/moments.ts';
 import { kind, type Severity } from '../finding.ts';
+import type { Saying } from '../saying.ts';
 import { setupDays, type SetupDay } from '../check/setup-checks.ts';
 import { instantIn, typedOf } from '../when.ts';
 
 interface Backwards {
   readonly place: Place;
   readonly severity: Severity;
-  readonly message: string;
+  readonly headline: string;
+  readonly effect: string;
+  readonly action: string;
   readonly earlier: Place;
 }
 
@@ -32,22 +35,23 @@ export const timeOrder = kind<Backwards>({
       ...occurrencesBackwards(session, derivation),
     ];
   },
-  tell: ({ severity, message, earlier }) => ({
+  tell: ({ severity, headline, effect, action, earlier }) => ({
     severity,
-    message,
+    headline,
+    effect,
+    action,
     rests: [{ message: 'What it is compared with.', place: earlier }],
   }),
 });
 
+const MIDNIGHT = 'Past midnight, write the date before the time.';
+
 const endsBeforeStart = foundInEach(({ name, at, until }: Setup, job: Job | null) =>
-  backwards(
-    job,
-    at,
-    until,
-    'error',
-    (from, to) =>
-      `${name} ends at ${to} and starts at ${from}, so no time falls into it. Past midnight, write the date before the time.`,
-  ),
+  backwards(job, at, until, 'error', (from, to) => ({
+    headline: `${name} ends at ${to}, before it starts at ${from}.`,
+    effect: 'No time falls into it.',
+    action: MIDNIGHT,
+  })),
 );
 
 /** Days; a base that stands on is noted day by day (common practice). */
@@ -64,14 +68,11 @@ const standsTooLong = foundInEach(({ name, at, until, place }: Setup, job: Job |
 });
 
 const recordingsBackwards = foundInEach(({ observed }: Check, job: Job | null) =>
-  backwards(
-    job,
-    observed?.recording?.from ?? null,
-    observed?.recording?.to ?? null,
-    'error',
-    (from, to) =>
-      `The stretch of the recording ends at ${to} and starts at ${from}, so nothing is taken from it. Past midnight, write the date before the time.`,
-  ),
+  backwards(job, observed?.recording?.from ?? null, observed?.recording?.to ?? null, 'error', (from, to) => ({
+    headline: `The stretch ends at ${to}, before it starts at ${from}.`,
+    effect: 'Nothing is taken from the recording.',
+    action: MIDNIGHT,
+  })),
 );
 
 function reviewsBeforeTheDay({ job, reviews }: Session): Backwards[] {
@@ -84,7 +85,9 @@ function reviewsBeforeTheDay({ job, reviews }: Session): Backwards[] {
             place: date.place,
             earlier: day.place,
             severity: 'warning' as const,
-            message: `The review by ${by} is dated ${date.typed}, before the day of the session, ${day.typed}. One of the two dates is wrong.`,
+            headline: `Review by ${by} on ${date.typed} is before the session on ${day.typed}.`,
+            effect: 'One of the two dates is wrong.',
+            action: 'Correct the wrong one.',
           },
         ]
       : [],
@@ -114,8 +117,11 @@ function lineBackwards(name: string, above: Timed | null, line: Timed, job: Job 
     above?.at ?? null,
     line.at,
     'hint',
-    (earlier, here) =>
-      `${name} is noted at ${here}, below one at ${earlier}. If the order is meant, all is well; most often the hour is wrong.`,
+    (earlier, here) => ({
+      headline: `${name} at ${here} is below one at ${earlier}.`,
+      effect: 'Most often the hour is wrong.',
+      action: 'If the order is meant, leave it.',
+    }),
     'strictly',
   );
 }
@@ -184,7 +190,7 @@ function backwards(
   first: Maybe<Moment> | null,
   second: Maybe<Moment> | null,
   severity: Severity,
-  message: (first: string, second: string) => string,
+  saying: (first: string, second: string) => Saying,
   strictly?: 'strictly',
 ): Backwards[] {
   const from = instantIn(job, first);
@@ -196,7 +202,7 @@ function backwards(
       place: second.place,
       earlier: first.place,
       severity,
-      message: message(typedOf(first), typedOf(second)),
+      ...saying(typedOf(first), typedOf(second)),
     },
   ];
 }

@@ -12,7 +12,6 @@ import { anyStood, instantIn, standingOf, typedOf, type Standing } from '../when
 interface Outside {
   readonly place: Place;
   readonly what: string;
-  readonly follows: string;
   readonly typed: string;
   /** By name: what was found stays found when something else is edited in them. */
   readonly setups: readonly string[];
@@ -34,12 +33,14 @@ export const timeOutsideSetup = kind<Outside | RowsOutside>({
   },
   tell: (found, { session }) => {
     if ('headline' in found) return { severity: 'warning', ...found };
-    const { what, follows, typed, setups } = found;
+    const { what, typed, setups } = found;
     const standings = standingsOf(valuesOf(session.setups), session.job);
     const meant = standings.filter(({ setup }) => setups.includes(setup.name));
     return {
       severity: 'warning',
-      message: `${what} is noted at ${typed}, and ${meant.map(said).join('; ')}. ${follows} One of the times is wrong, or the setup lasted longer.`,
+      headline: `${what} at ${typed} is outside ${meant.length === 1 ? `the setup ${meant[0]?.setup.name ?? ''}` : 'every setup'}.`,
+      effect: `${meant.map(said).join('; ')}.`,
+      action: 'Correct the wrong time.',
       rests: meant.map(({ setup }) => ({ message: `The setup ${setup.name}.`, place: setup.place })),
     };
   },
@@ -54,24 +55,8 @@ const steadyTimes = steadyList<Standing>(
 const ownLines = foundInEach((standing: Standing, job: Job | null): Outside[] => {
   const { measured, keyed } = standing.setup;
   return [
-    ...measured.flatMap(({ at }) =>
-      outside(
-        job,
-        at,
-        [standing],
-        'The reading',
-        'If it was taken at another setup, it says nothing about this one.',
-      ),
-    ),
-    ...keyed.flatMap(({ at }) =>
-      outside(
-        job,
-        at,
-        [standing],
-        'The keyed value',
-        'Keyed then, it says nothing about what this base sent out.',
-      ),
-    ),
+    ...measured.flatMap(({ at }) => outside(job, at, [standing], 'The reading')),
+    ...keyed.flatMap(({ at }) => outside(job, at, [standing], 'The keyed value')),
   ];
 });
 
@@ -80,18 +65,11 @@ const occupationOutside = (
   { kind: sort, name, at, from }: Check | Point,
   standings: readonly Standing[],
   job: Job | null,
-) =>
-  outside(
-    job,
-    at,
-    named(from, standings),
-    `${sort === 'check' ? 'Check' : 'Point'} ${name}`,
-    'No base stood then that it could prove or rest on.',
-  );
+) => outside(job, at, named(from, standings), `${sort === 'check' ? 'Check' : 'Point'} ${name}`);
 const checksOutside = foundInEach(occupationOutside);
 const pointsOutside = foundInEach(occupationOutside);
 const eventsOutside = foundInEach(({ at, on }: Event, standings: readonly Standing[], job: Job | null) =>
-  outside(job, at, named(on, standings), 'The event', 'No base stood then that it could have moved.'),
+  outside(job, at, named(on, standings), 'The event'),
 );
 
 const named = (name: Named | null, standings: readonly Standing[]) =>
@@ -102,14 +80,11 @@ function outside(
   at: Maybe<Moment> | null,
   standings: readonly Standing[],
   what: string,
-  follows: string,
 ): Outside[] {
   const instant = instantIn(job, at);
   if (!at || isHole(at) || instant === null || standings.length === 0) return [];
   if (anyStood(standings, instant)) return [];
-  return [
-    { place: at.place, what, follows, typed: at.typed, setups: standings.map(({ setup }) => setup.name) },
-  ];
+  return [{ place: at.place, what, typed: at.typed, setups: standings.map(({ setup }) => setup.name) }];
 }
 
 function said({ setup, from, until }: Standing): string {

@@ -22,8 +22,10 @@ export const unitFeet = kind<Evidence>({
       ? tellDifference(evidence.keyed, subject)
       : {
           severity: 'error',
-          message: `This reading does not agree with the other one of the same time, and read as ${evidence.read.meant} it does. As it stands it spoils the antenna height of ${evidence.setup.setup.name}. Only the person who read the tape knows; if it was so, write it so.`,
-          rests: [{ message: 'the other reading', place: evidence.read.other.measured.place }],
+          headline: `Tape reading agrees with the other one only as ${evidence.read.meant}.`,
+          effect: `It spoils the antenna height of ${evidence.setup.setup.name}.`,
+          action: `If you read ${evidence.read.meant}, write it so.`,
+          rests: [{ message: 'The other reading.', place: evidence.read.other.measured.place }],
           causes: [`reading-unit/${evidence.setup.setup.name}`],
         },
   mend: (evidence) => ('read' in evidence ? readingFixes(evidence.place, [evidence.read.meant]) : []),

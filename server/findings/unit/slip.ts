@@ -8,9 +8,9 @@ export const unitSlip = kind({
   find: (subject) => remarksAbout(subject, 'unit-slip'),
   tell: ({ typed, readings }) => ({
     severity: 'error',
-    message: `${short(typed)} is not how a unit is written here, so the number before it counts as missing. ${
-      readings.length === 1 ? `Only ${readings[0]} can be meant` : `It can mean ${oneOf(readings)}`
-    }.`,
+    headline: `Unknown unit ${short(typed)}.`,
+    effect: 'The number before it is not used.',
+    action: `Write ${oneOf(readings)}.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });
