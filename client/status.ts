@@ -1,6 +1,7 @@
 /** The status bar entry of a session in front: its verdict, or what keeps it from having one; it leads to the pages of the session. */
 import { commands, MarkdownString, StatusBarAlignment, ThemeColor, window, type Disposable } from 'vscode';
 import { State, type BaseLanguageClient } from 'vscode-languageclient';
+import { CLASS_MEANINGS } from '../server/derive/trust/class-meanings.ts';
 import type { ToldVerdict } from '../server/protocol/verdict.ts';
 import { frontSession, sessionInFront } from './in-front.ts';
 
@@ -78,10 +79,16 @@ function faceOf(told: ToldVerdict | undefined): Face {
   return {
     text: `${signOf(state, findings)} ${words}`,
     spoken: `Verdict of the session: ${words}. ${sentences.join(' ')} ${CLICK_TO_CHOOSE}`,
-    tooltip: [...sentences, CLICK_TO_CHOOSE].map(escaped).join('\n\n'),
+    tooltip: [...meaningOf(state), ...sentences, CLICK_TO_CHOOSE].map(escaped).join('\n\n'),
     command: CHOOSE,
     alarming: state === 'in-doubt' || findings.error > 0,
   };
+}
+
+/** The class of the day, for whoever does not know the word. */
+function meaningOf(state: string): string[] {
+  const meaning = (CLASS_MEANINGS as Readonly<Record<string, string>>)[state];
+  return meaning === undefined ? [] : [`${state.replace('-', ' ')}: ${meaning}`];
 }
 
 type Counts = ToldVerdict['findings'];

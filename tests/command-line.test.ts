@@ -368,17 +368,40 @@ describe('text for a terminal', () => {
     const { printed: input } = await tribrach(['new', '-']);
     const line = input.split('\n').findIndex((text) => /^ +date +[?]/.test(text)) + 1;
     const { printed } = await tribrach(['check', '-'], { input });
-    expect(printed).toContain(`Answer line ${line} next (`);
+    expect(printed).toContain(`Next: Answer line ${line}.`);
     const answered = readFileSync('samples/example-day.trib', 'utf8')
       .replace(' until 12:10', '')
       .replace(/^check [^]*?(?=\nhazard)/m, '')
       .replace('"R. Okafor"', '"?"');
-    expect((await tribrach(['check', '-'], { input: answered })).printed).toContain('Next: Occupy a second');
+    expect((await tribrach(['check', '-'], { input: answered })).printed).toContain('Next: Check a second');
   });
   it('cuts the long name of an area between words, and says that it did', async () => {
     const { printed } = await tribrach(['check', 'samples/broken/position-out-of-area.trib'], { width: 400 });
-    const area = /Europe between 12°W and 6°W: Faroe Islands - onshore and(?= …\))/;
+    const area = /Europe between 12°W and 6°W: Faroe Islands - onshore and …/;
     expect(printed).toMatch(area);
+  });
+  it('says a clean day within 15 lines, and a new one within 12', async () => {
+    const clean = (await tribrach(['check', CLEAN])).printed;
+    expect(clean.split('\n').length).toBeLessThanOrEqual(16);
+    expect(clean).toMatch(/OPEN +passes .* of 36 mm +7[.]0 mm of 51 mm/);
+    expect(clean).toContain('Not closed: 15:25–15:40');
+    const { printed: input } = await tribrach(['new', '-']);
+    const begun = (await tribrach(['check', '-'], { input })).printed;
+    expect(begun.split('\n').length).toBeLessThanOrEqual(13);
+    expect(begun).toMatch(/\d+ answers still open/);
+    expect((await tribrach(['check', '-', '--hints'], { input })).printed).toContain('syntax/open-value');
+  });
+  it('leaves the limits out where a terminal has no room for them', async () => {
+    const { printed } = await tribrach(['check', CLEAN], { width: 60 });
+    expect(Math.max(...printed.split('\n').map((line) => line.length))).toBeLessThanOrEqual(60);
+    expect(printed).toMatch(/OPEN +passes +8[.]5 mm +7[.]0 mm/);
+  });
+  it('tells the worst first, and hints only when asked', async () => {
+    const input = readFileSync(NO_UNIT, 'utf8').replace(/^ {2}extension/m, '  Extension');
+    const { printed } = await tribrach(['check', '-'], { input });
+    expect(printed).not.toContain('syntax/letter-case');
+    expect(printed).toContain('1 hint (--hints shows them)');
+    expect((await tribrach(['check', '-', '--hints'], { input })).printed).toContain('syntax/letter-case');
   });
   it('has colours only where they are wanted', async () => {
     expect((await tribrach(['check', NO_UNIT])).printed).not.toContain('\u001b');
@@ -441,5 +464,22 @@ describe('a day behind --date', () => {
       expect(complained).toContain('is no day written as YYYY-MM-DD');
     }
     expect((await tribrach([...words, '--date', '2026-02-28'])).printed).toContain('2026-02-28');
+  });
+});
+
+describe('explain', () => {
+  it('says what a code and a verdict mean, and lists them all', async () => {
+    const { printed } = await tribrach(['explain', 'height/extension']);
+    for (const head of ['What it means', 'Why it hurts', 'What to do']) expect(printed).toContain(head);
+    expect((await tribrach(['explain', 'not closed'])).printed).toContain('none after it');
+    const all = (await tribrach(['explain'], { width: 80 })).printed;
+    for (const name of ['bracketed', 'in-doubt', 'height/extension', 'unit/slip'])
+      expect(all).toContain(name);
+    expect(Math.max(...all.split('\n').map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+  it('knows no code that there is not', async () => {
+    const { status, complained } = await tribrach(['explain', 'height/nothing']);
+    expect(status).toBe(2);
+    expect(complained).toContain('height/nothing');
   });
 });

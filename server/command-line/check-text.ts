@@ -2,8 +2,11 @@
 import picocolors from 'picocolors';
 import { SEVERITIES, type Finding, type Fix, type Severity } from '../findings/finding.ts';
 import { belowHeadline } from '../findings/saying.ts';
-import { verdictOf } from '../record/verdict.ts';
+import { classInWords } from '../derive/trust/words.ts';
+import { glanceOf, type Glance } from '../record/glance.ts';
+import { openCount, verdictOf } from '../record/verdict.ts';
 import { offsetsOf, whereIs } from '../session/where.ts';
+import { dayTable } from './day-table.ts';
 import { excerpt } from './excerpt.ts';
 import type { Io } from './io.ts';
 import { shownPath, type Inspected } from './sessions.ts';
@@ -11,23 +14,47 @@ import { counted, harmless, wrapped } from './terminal-text.ts';
 
 type Colours = ReturnType<typeof picocolors.createColors>;
 
-/** What is found in one session, and its verdict. */
+/** One session at a glance: its verdict, the day as a table, what is found by weight, and what to do first. */
 export function findingsText(
   inspected: Inspected,
-  { colours: coloured, width }: Pick<Io, 'colours' | 'width'>,
+  { colours: coloured, width, hints }: Pick<Io, 'colours' | 'width'> & { readonly hints: boolean },
 ): string {
   const colours = picocolors.createColors(coloured);
-  const { findings } = inspected;
-  const { sentence, assumed, next } = verdictOf(inspected);
-  const found = findings.map((finding) => findingText(finding, inspected, width, colours));
+  const { findings, derivation } = inspected;
+  const glance = derivation.setups.size === 0 ? null : glanceOf(inspected);
+  const { assumed, next, begun } = verdictOf(inspected);
+  const open = openCount(findings);
+  const shown = findings.filter(({ severity }) => hints || severity !== 'hint');
+  const hidden = countsOf(findings).hint - open;
+  const blocks = byWeight(shown).map((finding) => findingText(finding, inspected, width, colours));
+  const table = glance && begun ? dayTable(glance, width) : [];
   const closing = [
-    `${colours.bold(harmless(shownPath(inspected.path)))}: ${counts(countsOf(findings))}`,
-    ...(sentence === null ? [] : [wrapped(sentence, width, '  ')]),
     ...(assumed === null ? [] : [colours.dim(wrapped(assumed, width, '  '))]),
-    ...(next === null ? [] : [wrapped(`Next: ${next}`, width, '  ')]),
+    ...(hints || hidden === 0 ? [] : [`  ${counted(hidden, 'hint')} (--hints shows them)`]),
+    ...(next === null ? [] : [colours.bold(wrapped(`Next: ${next}`, width, '  '))]),
   ];
-  return [...found, `${closing.join('\n')}\n`].join('\n');
+  const head = `${colours.bold(harmless(shownPath(inspected.path)))}: ${headText(glance, findings)}`;
+  return [
+    `${[head, ...table].join('\n')}\n`,
+    ...blocks,
+    ...(closing.length > 0 ? [`${closing.join('\n')}\n`] : []),
+  ].join('\n');
 }
+
+/** `bracketed 08:25–15:25, 1 warning`. */
+function headText(glance: Glance | null, findings: readonly Finding[]): string {
+  const open = openCount(findings);
+  const found = { ...countsOf(findings) };
+  const counted = counts({ ...found, hint: found.hint - open });
+  const questions = open === 0 ? '' : `${open} ${open === 1 ? 'answer' : 'answers'} still open`;
+  const day = glance ? [classInWords(glance.day), glance.span].filter(Boolean).join(' ') : '';
+  const rest = counted === NOTHING_WRONG && questions !== '' ? '' : counted;
+  return [day, rest, questions].filter(Boolean).join(', ');
+}
+
+/** The worst first; the sort keeps the order of the text among equals. */
+const byWeight = (findings: readonly Finding[]) =>
+  [...findings].sort((one, other) => SEVERITIES.indexOf(one.severity) - SEVERITIES.indexOf(other.severity));
 
 function findingText(finding: Finding, { session }: Inspected, width: number, colours: Colours): string {
   const { severity, code, headline, place, related, fixes } = finding;
@@ -75,12 +102,14 @@ export const countsOf = (findings: readonly Finding[]) =>
     ]),
   ) as SeverityCounts;
 
+const NOTHING_WRONG = 'nothing wrong';
+
 /** `1 error, 2 warnings`. */
 function counts(found: SeverityCounts): string {
   const parts = SEVERITIES.map((severity) => ({ severity, count: found[severity] })).filter(
     ({ count }) => count > 0,
   );
-  if (parts.length === 0) return 'nothing wrong';
+  if (parts.length === 0) return NOTHING_WRONG;
   return parts
     .map(({ severity, count }) =>
       severity === 'information' ? `${count} information` : counted(count, severity),

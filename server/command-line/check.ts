@@ -21,6 +21,7 @@ interface Options extends SessionOptions {
   readonly format: View['format'];
   readonly changedSince?: string;
   readonly cache: boolean;
+  readonly hints?: boolean;
 }
 
 const ANSWERS: Readonly<Record<View['format'], (examined: readonly Examined[]) => string>> = {
@@ -61,6 +62,7 @@ export function register(program: Command, io: Io): void {
       '--changed-since <revision>',
       'only sessions that differ from this git revision, or draw on a file that does',
     )
+    .option('--hints', 'tell each hint and each answer that is still open, and not only how many')
     .option('--no-cache', 'examine every session anew, and keep no answers for the next time')
     .option('--root <folder>', 'files that a session names are read below this folder only')
     .action((paths: string[], options: Options) => run(paths, options, io));
@@ -89,6 +91,7 @@ async function examineAll(paths: readonly string[], options: Options, io: Io): P
   const view: View = {
     format: options.format,
     colours: io.colours,
+    hints: options.hints === true,
     width: io.width,
     require: options.require ?? null,
   };

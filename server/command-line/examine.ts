@@ -16,6 +16,8 @@ import { harmless } from './terminal-text.ts';
 export interface View {
   readonly format: 'text' | 'json' | 'sarif';
   readonly colours: boolean;
+  /** Hints are told one by one, and not only counted. */
+  readonly hints: boolean;
   readonly width: number;
   readonly require: RequiredProof | null;
 }

@@ -5,6 +5,7 @@ import * as capture from './capture.ts';
 import * as check from './check.ts';
 import * as compare from './compare.ts';
 import * as derive from './derive.ts';
+import * as explain from './explain.ts';
 import * as format from './format.ts';
 import { CannotRun, type Io } from './io.ts';
 import * as marks from './marks.ts';
@@ -21,6 +22,7 @@ import * as tell from './tell.ts';
 /** Each adds itself to the program; a new command is a new file and a name here. */
 const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void }[] = [
   check,
+  explain,
   derive,
   tell,
   report,
@@ -58,7 +60,7 @@ function gitWords(words: readonly string[]): readonly string[] {
 function program(io: Io): Command {
   const tribrach = new Command('tribrach')
     .description(
-      'Checks survey session files: what the GNSS base should be told, what was keyed wrong, and whether the check marks agree.',
+      'Checks survey session files: what to key into the GNSS base, what was keyed wrong, and whether the checks prove the day.',
     )
     .version(manifest.version)
     .exitOverride()

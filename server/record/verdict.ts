@@ -21,6 +21,8 @@ export interface Verdict {
   readonly assumed: string | null;
   /** Null where nothing is left to do. */
   readonly next: string | null;
+  /** A base has been told something, or something was measured from it; before that a day has nothing to show. */
+  readonly begun: boolean;
 }
 
 export function verdictOf(inspection: Inspection): Verdict {
@@ -31,6 +33,7 @@ export function verdictOf(inspection: Inspection): Verdict {
     sentence: trust && sentenceOf(trust, inspection),
     assumed: trust && assumedForPasses(derivation.checks, session.job),
     next: nextStep(trust, inspection),
+    begun: isBegun(trust, inspection),
   };
 }
 
@@ -75,9 +78,17 @@ function pointsShort({ set, classes, refused }: PointCounts, required: RequiredP
   });
 }
 
-/** Questions of the notes without an answer yet. */
+/** Questions of a day that goes on, without an answer yet. */
 export const openCount = (findings: readonly Finding[]) =>
-  findings.filter(({ code }) => code === 'syntax/open-value').length;
+  findings.filter(({ code, severity }) => code === 'syntax/open-value' && severity === 'hint').length;
+
+const isBegun = (trust: Trust | null, { findings, derivation }: Inspection) =>
+  trust !== null &&
+  !(
+    trust.day === 'unchecked' &&
+    findings.some(({ code }) => code === 'syntax/open-value') &&
+    [...derivation.setups.values()].some(isUntold)
+  );
 
 const hasDay = ({ session, derivation }: Inspection) =>
   session.setups.size > 0 ||
@@ -91,8 +102,8 @@ function nextStep(trust: Trust | null, { findings, session, derivation }: Inspec
   if (!trust) return null;
   const question = findings.find(({ code }) => code === 'syntax/open-value');
   // A base that cannot be told anything yet comes before its check.
-  if (question && trust.day === 'unchecked' && [...derivation.setups.values()].some(isUntold))
-    return `Answer ${lineOf(question, session)} next (${openCount(findings)} still open).`;
+  if (question && !isBegun(trust, { findings, session, derivation }))
+    return `Answer ${lineOf(question, session)}.`;
   const cause = trust.day === 'in-doubt' ? causeOfFailing(findings) : null;
   if (cause) return `Fix ${lineOf(cause, session)} first (${cause.code}): it explains why the check failed.`;
   const open = [...derivation.setups.values()].some(({ setup }) => setup.until === null);

@@ -12,7 +12,7 @@ export const anglePacked = kind({
     effect:
       readings.length > 1
         ? `It can be read as ${oneOf(readings)}, kilometres apart; not used.`
-        : 'The position is not used.',
+        : 'Position not used.',
     action:
       readings.length === 1
         ? `Write ${readings[0] ?? ''}.`

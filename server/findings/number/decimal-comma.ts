@@ -11,7 +11,7 @@ export const numberDecimalComma = kind({
   tell: ({ slip }) => ({
     severity: 'error',
     headline: `Comma in a number: ${short(slip.typed)} could be ${oneOf(slip.readings.map((reading) => reading.replaceAll(', ', ' and ')))}.`,
-    effect: 'Not used until it is clear.',
+    effect: 'Not used.',
     action: 'Write a point for decimals.',
   }),
   mend: ({ place, slip }) =>

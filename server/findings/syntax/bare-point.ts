@@ -9,7 +9,7 @@ export const syntaxBarePoint = kind({
   tell: ({ slip }) => ({
     severity: 'error',
     headline: `Digit missing beside the point: ${short(slip.typed)}.`,
-    effect: 'It is not used.',
+    effect: 'Not used.',
     action: 'Write digits on both sides.',
   }),
   mend: ({ place, slip }) => (standsAlone(place) ? readingFixes(place, slip.readings) : []),

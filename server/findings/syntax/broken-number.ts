@@ -9,7 +9,7 @@ export const syntaxBrokenNumber = kind({
   tell: ({ slip }) => ({
     severity: 'error',
     headline: `${slip.slip === 'too-large' ? 'Number too large' : 'Not a number'}: ${short(slip.typed)}.`,
-    effect: 'It is not used.',
+    effect: 'Not used.',
     action: 'Write it again from the source.',
   }),
 });

@@ -12,7 +12,7 @@ export const syntaxDateFormat = kind({
       readings.length > 1
         ? `Date ${short(typed)} could be ${oneOf(readings)}.`
         : `Date not readable: ${short(typed)}.`,
-    effect: 'It is not used.',
+    effect: 'Not used.',
     action: `Write the year first: ${readings.length > 1 ? '2026-05-19' : (readings[0] ?? '2026-05-19')}.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),

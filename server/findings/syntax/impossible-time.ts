@@ -13,7 +13,7 @@ export const syntaxImpossibleTime = kind({
   tell: ({ typed, readings }) => ({
     severity: 'error',
     headline: `${readings === null ? 'No such time or day' : 'Time not readable'}: ${short(typed)}.`,
-    effect: 'It is not used.',
+    effect: 'Not used.',
     action:
       readings === null
         ? 'Write 00:00 to 23:59; midnight is 00:00 of the next day.'

@@ -9,7 +9,7 @@ export const syntaxMissingLetter = kind({
   tell: ({ typed }) => ({
     severity: 'error',
     headline: `Coordinate without its letter: ${short(typed)}.`,
-    effect: 'The position is not used.',
+    effect: 'Position not used.',
     action: 'Write N, S, E or W behind it.',
   }),
   mend: ({ place, readings }) => (standsAlone(place) ? readingFixes(place, readings) : []),

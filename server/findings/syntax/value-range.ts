@@ -10,7 +10,7 @@ export const syntaxValueRange = kind({
   tell: ({ word, typed, allowed }) => ({
     severity: 'error',
     headline: `${sentence(word)} cannot be ${short(typed)}.`,
-    effect: 'It is not used.',
+    effect: 'Not used.',
     action: `Write ${allowed}.`,
   }),
   mend: ({ place, typed, among = [] }) => readingFixes(place, nearest(typed, among)),

@@ -9,7 +9,7 @@ export const syntaxWrongDimension = kind({
   tell: ({ typed, wanted }) => ({
     severity: 'error',
     headline: `Wrong kind of value: ${short(typed)}.`,
-    effect: 'It is not used.',
+    effect: 'Not used.',
     action: `Write ${wanted}.`,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
