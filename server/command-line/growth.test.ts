@@ -76,7 +76,7 @@ const MANY: readonly (readonly [string, number, (count: number) => string])[] = 
 
 const ANSWERS: Readonly<Record<string, (inspection: Inspection) => unknown>> = {
   check: (inspection) =>
-    findingsText(Object.assign(inspection, { path: 'x' }), { colours: false, width: 100 }),
+    findingsText(Object.assign(inspection, { path: 'x' }), { colours: false, width: 100, hints: true }),
   'check as JSON': (inspection) => JSON.stringify(findingsJson(inspection)),
   'check as SARIF': (inspection) => JSON.stringify(sarifResults(inspection)),
   derive: (inspection) => JSON.stringify(valuesJson([inspection])),

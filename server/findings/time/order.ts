@@ -63,8 +63,16 @@ const standsTooLong = foundInEach(({ name, at, until, place }: Setup, job: Job |
   if (from === null || to === null || !until || isHole(until)) return [];
   const days = Math.round((to - from) / 86_400);
   if (days <= LONGEST_DAYS) return [];
-  const message = `${name} stands for ${days} days, until ${typedOf(until)}. The date is probably wrong, and hours count as proved that nobody saw. Look at its year, month and day.`;
-  return [{ place: until.place, severity: 'warning', message, earlier: place }];
+  return [
+    {
+      place: until.place,
+      severity: 'warning',
+      headline: `${name} stands for ${days} days, until ${typedOf(until)}.`,
+      effect: 'The date is probably wrong, and hours that nobody saw count as proved.',
+      action: 'Look at its year, month and day.',
+      earlier: place,
+    },
+  ];
 });
 
 const recordingsBackwards = foundInEach(({ observed }: Check, job: Job | null) =>
