@@ -41,10 +41,15 @@ describe('where it stood', () => {
   it('is not told with the ephemerides of another day', () => {
     const { observations } = record(seededRandom('d'), { interval: 30, epochs: 20, systems: 'GE' });
     const { navigation } = record(seededRandom('d'), { interval: 30, epochs: 20, systems: 'GE' });
-    const old = navigation.replace(/^([GE]\d\d) 2026 03 11/gm, '$1 2026 03 09').replace(/2\.592000000000e\+05/g, '1.2e5');
-    const answer = testimonyOf(rawOf(bytes(observations)), navOf(bytes(old.replaceAll('2.409000000000e+03', '2.408000000000e+03'))));
+    // The same records a week earlier: every column keeps its place.
+    const old = navigation
+      .replace(/^([GE]\d\d) 2026 03 11/gm, '$1 2026 03 04')
+      .replaceAll('2.409000000000e+03', '2.408000000000e+03');
+    const answer = testimonyOf(rawOf(bytes(observations)), navOf(bytes(old)));
     expect(answer.stood).toBeNull();
-    expect(answer.problems.map(({ sentence }) => sentence).join(' ')).toMatch(/not those of an orbit|another day/);
+    expect(answer.problems.map(({ sentence }) => sentence).join(' ')).toMatch(
+      /ephemerides are of another day/,
+    );
   });
 });
 
