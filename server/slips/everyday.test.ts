@@ -63,5 +63,5 @@ it('a keyed height above sea level is named without a separation, by the built-i
   expect(said(unseparated)?.severity).toBe('warning');
   const slipped = said(unseparated.replace('height 61.201 m ellipsoidal', 'height 6.284 m ellipsoidal'));
   expect(slipped?.severity).toBe('error');
-  expect(slipped?.message).toContain('The height above sea level of PM-14 was keyed');
+  expect(slipped?.message).toContain('Height above sea level of PM-14 keyed as ellipsoidal');
 });

@@ -42,6 +42,8 @@ export interface KeyedDifference {
   readonly atAntenna?: boolean;
   /** By no more than the last digit typed: either the receiver was told a rounded number, or only the note has one. */
   readonly rounded?: boolean;
+  /** What the last digit typed of a rounded number stands for, metres. */
+  readonly lastDigit?: number;
   /** How far off it may be for the transformation alone, metres; 0 where there is none. */
   readonly transformation: number;
 }
@@ -123,7 +125,7 @@ function typedField(field: Field, { state }: KeyedValues): object | null {
 
 type Found = Pick<
   KeyedDifference,
-  'field' | 'place' | 'by' | 'right' | 'keyed' | 'atAntenna' | 'rounded' | 'transformation'
+  'field' | 'place' | 'by' | 'right' | 'keyed' | 'atAntenna' | 'rounded' | 'lastDigit' | 'transformation'
 > & {
   readonly digit: number;
   readonly typed: string | null;
@@ -137,7 +139,7 @@ const leftOut = (digit: number) => Math.max(ROUNDED, Math.min(digit, ROUNDING));
 
 /** What is off by no more than its last digit came of no slip, however many would then fit. */
 const roundedBy = (off: number, digit: number) =>
-  off <= digit ? { digit: leftOut(digit), rounded: true } : { digit };
+  off <= digit ? { digit: leftOut(digit), rounded: true, lastDigit: digit } : { digit };
 
 /** A base and what it should have been told, whatever else the day was. */
 type Numbers = Pick<Situation, 'setup' | 'frame' | 'right'>;
@@ -366,8 +368,10 @@ function fitOf(found: Found, told: Told, { keyed, right }: Situation): number | 
   }
   const number = found.field === 'height' ? told.height : told.antennaHeight;
   if (number === undefined || found.keyed === null || found.right === null) return null;
-  // Nothing is no number in another unit, however small a right one is in it.
-  if (found.keyed === 0 && number !== 0) return null;
+  // Nothing is no number in another unit, however small a right one is in it, and a small number is not nothing.
+  if ((found.keyed === 0) !== (number === 0)) return null;
+  // What a rounded last digit explains by itself shows no slip of less than that digit.
+  if (found.lastDigit !== undefined && Math.abs(number - found.right) <= found.lastDigit) return null;
   if (Math.abs(number - found.right) < rough(spread.up) || spread.up > ANY) return null;
   const times = Math.max(1, Math.abs(number / found.right));
   const sigma = found.field === 'antennaHeight' ? right.antennaHeightSigma : 0;

@@ -49,8 +49,7 @@ export function displacements(
     const residuals = new Map<number, number[]>();
     pass(differences, observable, sigmas, stride, residuals);
     for (const [satellite, list] of residuals)
-      if (list.length >= ENOUGH)
-        sigmas[satellite] = Math.max(FLOOR, 1.4826 * median(list.map(Math.abs)));
+      if (list.length >= ENOUGH) sigmas[satellite] = Math.max(FLOOR, 1.4826 * median(list.map(Math.abs)));
   }
   return pass(differences, observable, sigmas, 1, null);
 }

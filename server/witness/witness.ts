@@ -41,7 +41,14 @@ export function testimonyOf(raw: RawObservations, { records, ionosphere }: Navig
     const spans =
       times.length === 0
         ? []
-        : [{ from: common.from, to: common.to, watched: false as const, because: records.length === 0 ? ('no ephemerides' as const) : ('unsolved' as const) }];
+        : [
+            {
+              from: common.from,
+              to: common.to,
+              watched: false as const,
+              because: records.length === 0 ? ('no ephemerides' as const) : ('unsolved' as const),
+            },
+          ];
     const problems = [...raw.problems, ...why];
     return { ...common, systems: 'GPS', stood: null, steps: [], spans, trace: NO_TRACE, problems };
   }

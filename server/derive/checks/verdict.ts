@@ -61,7 +61,12 @@ export const judgedAlone = (residual: Residual, by: Yardstick, confidence: numbe
   judgedOn(sizesOf(residual), by, confidence);
 
 /** A component that only a transformation makes fail, as far as it is good, says nothing. */
-export function excused(judged: Judgement, by: Yardstick, each: number, without: () => Sizes | null): Judgement {
+export function excused(
+  judged: Judgement,
+  by: Yardstick,
+  each: number,
+  without: () => Sizes | null,
+): Judgement {
   if (judged.horizontal !== 'fails' && judged.up !== 'fails') return judged;
   const sizes = without();
   if (!sizes) return judged;

@@ -20,7 +20,13 @@ export function withRecords(
   const setups = noted.map((values) => {
     const { captured, rawLog, ephemerides } = values.setup;
     return captured || rawLog
-      ? recordedSetup(values, evidence(captured), evidence(rawLog), evidence(rawLog ? ephemerides : null), frame)
+      ? recordedSetup(
+          values,
+          evidence(captured),
+          evidence(rawLog),
+          evidence(rawLog ? ephemerides : null),
+          frame,
+        )
       : values;
   });
   return interned(setups);

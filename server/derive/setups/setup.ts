@@ -139,8 +139,7 @@ export function withEvidence(
 ): SetupValues {
   const files = setup.setup;
   const capture = captured && files.captured ? captureValues(setup, files.captured, captured, frame) : null;
-  const log =
-    rawLog && files.rawLog ? rawLogValues(setup, files.rawLog, rawLog, ephemerides, frame) : null;
+  const log = rawLog && files.rawLog ? rawLogValues(setup, files.rawLog, rawLog, ephemerides, frame) : null;
   return { ...setup, captured: capture, broadcasts: broadcastsOf(setup, capture), rawLog: log };
 }
 

@@ -113,13 +113,24 @@ describe('the way is the one that a geodesist would take (common practice)', () 
     ['ETRF2000', 'ITRF2014', 50, 10, 'EPSG:8405', { epoch: 2026.4 }],
     ['ITRF2014', 'WGS 84', 50, 10, 'EPSG:9757 own', { epoch: 2026.4 }],
     ['RGF93 v1', 'ETRS89', 47, 2, 'EPSG:1591'],
-    ['JGD2000', 'JGD2011', 36, 138, 'EPSG:6698'],
+    // Kyushu did not move in 2011; northern Honshu, Nagano with it, did, and 6698 leaves it out.
+    ['JGD2000', 'JGD2011', 33, 131, 'EPSG:6698'],
   ];
   for (const [from, to, φ, λ, codes, wishes] of plausible)
     it(`${from} to ${to}`, () => {
       const route = answered(routeBetween(datum(from), datum(to), { at: place(φ, λ), ...wishes }));
       expect(route.steps.map(({ transformation }) => transformation.code ?? 'own').join(' ')).toBe(codes);
     });
+
+  it('which is none where the ground moved between the two datums', () => {
+    for (const [φ, λ] of [
+      [36, 138],
+      [38.3, 140.9],
+    ] as const)
+      expect(refusal(routeBetween(datum('JGD2000'), datum('JGD2011'), { at: place(φ, λ) }))).toMatch(
+        /No published relation/,
+      );
+  });
 
   it('which is none where WGS 84 would have to mean two things', () => {
     for (const [from, φ, λ] of [

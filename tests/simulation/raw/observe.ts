@@ -64,29 +64,27 @@ const NORTH: Vector = cross(UP, EAST);
 const A = 6378137;
 const E2 = 0.00669437999014;
 const PRIME = A / Math.sqrt(1 - E2 * Math.sin(LATITUDE) ** 2);
-export const TRUTH: Vector = [
-  (PRIME + 40) * UP[0],
-  (PRIME + 40) * UP[1],
-  (PRIME * (1 - E2) + 40) * UP[2],
-];
+export const TRUTH: Vector = [(PRIME + 40) * UP[0], (PRIME + 40) * UP[1], (PRIME * (1 - E2) + 40) * UP[2]];
 
 export function record(random: Random, plan: Plan): Recording {
-  const channels = constellation(random.fork('sky')).map(
-    (el): Channel => ({
-      el,
-      clock: 0,
-      multipath: 0,
-      cycles: [Math.round(random.uniform(-1e5, 1e5)), Math.round(random.uniform(-1e5, 1e5))],
-      seen: false,
-      lli: 0,
-    }),
-  );
+  const channels = constellation(random.fork('sky')).map((el): Channel => ({
+    el,
+    clock: 0,
+    multipath: 0,
+    cycles: [Math.round(random.uniform(-1e5, 1e5)), Math.round(random.uniform(-1e5, 1e5))],
+    seen: false,
+    lli: 0,
+  }));
   const start = NOON + 60 * random.below(300);
   const lines = [...header(plan, start)];
   let receiver = 2e-4;
   const drift = random.uniform(-3e-8, 3e-8);
   const electrons = random.uniform(1.5, 6);
-  const wave = { size: random.uniform(0, 0.02), speed: random.uniform(0.004, 0.008), turn: random.uniform(0, 6) };
+  const wave = {
+    size: random.uniform(0, 0.02),
+    speed: random.uniform(0.004, 0.008),
+    turn: random.uniform(0, 6),
+  };
   for (let epoch = 0; epoch < plan.epochs; epoch += 1) {
     const since = epoch * plan.interval;
     receiver += (drift + random.normal(2e-10)) * plan.interval;
@@ -103,7 +101,8 @@ export function record(random: Random, plan: Plan): Recording {
         channel.lli = 1;
       }
       const iono = (sine: number) =>
-        (0.4 * electrons * (1 + 0.1 * Math.sin(since / 9000)) + wave.size * Math.sin(wave.speed * since + wave.turn + el.node)) /
+        (0.4 * electrons * (1 + 0.1 * Math.sin(since / 9000)) +
+          wave.size * Math.sin(wave.speed * since + wave.turn + el.node)) /
         Math.sqrt(1 - (0.93 * Math.sqrt(1 - sine * sine)) ** 2);
       const row = rowOf(channel, antenna, start + since, receiver, iono, random);
       return row && plan.systems.includes(el.name.charAt(0)) ? [row] : [];
@@ -169,7 +168,8 @@ function rowOf(
     return null;
   }
   const left = true_ - travel;
-  const satellite = el.clockOffset + el.clockDrift * (left - NOON) + relativity(el, mu, toe, left - WEEK_START);
+  const satellite =
+    el.clockOffset + el.clockDrift * (left - NOON) + relativity(el, mu, toe, left - WEEK_START);
   const distance = norm(line) + C * (receiver - satellite) - channel.clock;
   const wet = 2.4 / Math.sqrt(sine * sine + 0.0021);
   const delay = iono(sine);
@@ -178,7 +178,8 @@ function rowOf(
   const rough = () => random.normal(0.35 / sine);
   const group = C * el.groupDelay;
   const phase1 = (distance + wet - delay + channel.multipath + noise()) / (C / F1) + channel.cycles[0];
-  const phase2 = (distance + wet - γ * delay + channel.multipath + noise()) / (C / F2[system]) + channel.cycles[1];
+  const phase2 =
+    (distance + wet - γ * delay + channel.multipath + noise()) / (C / F2[system]) + channel.cycles[1];
   const code1 = distance + wet + delay + group + rough();
   const code2 = distance + wet + γ * delay + γ * group + rough();
   const lli = channel.lli || (channel.seen ? 0 : 1);
@@ -194,7 +195,14 @@ function rowOf(
 const labelled = (text: string, label: string) => `${text.padEnd(60)}${label}`;
 const parts = (t: number) => {
   const d = new Date(Math.round(t * 1000));
-  return [d.getUTCFullYear(), d.getUTCMonth() + 1, d.getUTCDate(), d.getUTCHours(), d.getUTCMinutes(), (d.getTime() % 60_000) / 1000] as const;
+  return [
+    d.getUTCFullYear(),
+    d.getUTCMonth() + 1,
+    d.getUTCDate(),
+    d.getUTCHours(),
+    d.getUTCMinutes(),
+    (d.getTime() % 60_000) / 1000,
+  ] as const;
 };
 const two = (n: number) => String(n).padStart(2, '0');
 
@@ -208,7 +216,10 @@ function header({ systems, interval }: Plan, start: number): readonly string[] {
     ...(systems.includes('G') ? [labelled('G    4 C1C L1C C2W L2W', 'SYS / # / OBS TYPES')] : []),
     ...(systems.includes('E') ? [labelled('E    4 C1C L1C C5Q L5Q', 'SYS / # / OBS TYPES')] : []),
     labelled(interval.toFixed(3).padStart(10), 'INTERVAL'),
-    labelled(`${[y, mo, d, h, mi].map(six).join('')}${s.toFixed(7).padStart(13)}     GPS`, 'TIME OF FIRST OBS'),
+    labelled(
+      `${[y, mo, d, h, mi].map(six).join('')}${s.toFixed(7).padStart(13)}     GPS`,
+      'TIME OF FIRST OBS',
+    ),
     labelled('', 'END OF HEADER'),
   ];
 }
@@ -220,9 +231,13 @@ function epochLine(t: number, satellites: number) {
 
 /** One record a satellite and hour, all of the same elements, moved on to its own time. */
 function navigation(channels: readonly Channel[], { interval, epochs }: Plan, start: number): string {
-  const lines = [labelled('     3.04           N: GNSS NAV DATA    M', 'RINEX VERSION / TYPE'), labelled('', 'END OF HEADER')];
+  const lines = [
+    labelled('     3.04           N: GNSS NAV DATA    M', 'RINEX VERSION / TYPE'),
+    labelled('', 'END OF HEADER'),
+  ];
   for (const { el } of channels) {
-    for (let time = start - 3600; time <= start + interval * epochs + 3600; time += 3600) lines.push(...navRecord(el, time));
+    for (let time = start - 3600; time <= start + interval * epochs + 3600; time += 3600)
+      lines.push(...navRecord(el, time));
   }
   return `${lines.join('\n')}\n`;
 }
@@ -233,7 +248,11 @@ function navRecord(el: Elements, time: number): readonly string[] {
   const [y, mo, d, h, mi, s] = parts(time);
   const toe = time - WEEK_START;
   const M = el.anomaly + Math.sqrt(mu / el.rootA ** 6) * (time - NOON);
-  const number = (v: number) => v.toExponential(12).replace(/e([+-])(\d)$/, 'e$10$2').padStart(19);
+  const number = (v: number) =>
+    v
+      .toExponential(12)
+      .replace(/e([+-])(\d)$/, 'e$10$2')
+      .padStart(19);
   const row = (...n: readonly number[]) => `    ${n.map(number).join('')}`;
   return [
     `${el.name} ${y} ${two(mo)} ${two(d)} ${two(h)} ${two(mi)} ${two(s)}${[el.clockOffset + el.clockDrift * (time - NOON), el.clockDrift, 0].map(number).join('')}`,
