@@ -52,7 +52,7 @@ describe('a check that failed', () => {
   it('waits for its cause where nothing explains it, with the points that it leaves in doubt', () => {
     const day = brokenDay('points-in-doubt');
     expect(told(day)).toContain('Find the cause: ');
-    expect(told(day)).toContain('Use none of them before the cause is known');
+    expect(told(day)).toContain('Use none before the cause is known');
     expect(verdictOf(day).next).toContain('(check/fails)');
   });
 

@@ -71,7 +71,7 @@ it('a clock in UTC shows by rows that are outside by just its hours', () => {
     'A,-41198.315,164918.162,6.306,06:52:00\nB,-41198.315,164918.162,6.306,10:20:00\n',
   );
   const [found] = findings.filter(({ code }) => code === 'time/outside-setup');
-  expect(found?.action).toContain('A clock in UTC shows exactly so');
+  expect(found?.action).toContain('A clock in UTC is 1 h off');
   expect(found?.action).toContain('write time utc');
 });
 
@@ -92,7 +92,8 @@ describe('how well a row was observed', () => {
     const [found] = findings.filter(({ code }) => code === 'points/unfit');
     expect(found?.headline).toBe('3 of 4 points are observed too weakly.');
     expect(found?.effect).toContain('First row 2');
-    expect(found?.effect).toContain('float where fixed is wanted, spread 400 mm');
+    expect(found?.effect).toContain('Float, not fixed');
+    expect(found?.effect).toContain('spread 400 mm');
   });
   it('is asked of a single point, too', () => {
     const single = judged(

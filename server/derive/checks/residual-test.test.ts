@@ -36,12 +36,12 @@ it('tests nothing where nobody has said how good it is', () => {
 });
 
 it.each([
-  [0.99, 'nearly every right check is as far off as this, or farther'],
-  [0.42, '4 right checks in 10 are as far off as this, or farther'],
-  [0.05, 'a right check is as far off as this, or farther once in 20'],
-  [0.00123, 'a right check is as far off as this, or farther once in 810'],
-  [0.0000123, 'a right check is as far off as this, or farther once in 81 000'],
-  [1e-9, 'a right check is as far off as this, or farther less than once in a million'],
+  [0.99, 'nearly every right check is at least this far off'],
+  [0.42, '4 right checks in 10 are at least this far off'],
+  [0.05, 'a right check is at least this far off once in 20'],
+  [0.00123, 'a right check is at least this far off once in 810'],
+  [0.0000123, 'a right check is at least this far off once in 81 000'],
+  [1e-9, 'a right check is at least this far off less than once in a million'],
 ])('says %f as “%s”', (probability, words) => {
   expect(inWords(probability)).toBe(words);
 });

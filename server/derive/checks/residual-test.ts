@@ -14,7 +14,7 @@ export interface ResidualTest {
   /** What chi-square stays below at the job's confidence. */
   readonly limit: number;
   readonly passes: boolean;
-  /** `a right check is as far off as this, or farther, once in 14`. */
+  /** `a right check is at least this far off once in 14`. */
   readonly words: string;
 }
 
@@ -86,9 +86,9 @@ function tested(
 
 const TEST_SOURCE = 'chi-square test of a residual against its covariance matrix (Baarda 1968)';
 
-/** A probability as one says it: `4 right checks in 10 are as far off as this, or farther`. */
+/** A probability as one says it: `4 right checks in 10 are at least this far off`. */
 export function inWords(probability: number): string {
-  const farther = 'as far off as this, or farther';
+  const farther = 'at least this far off';
   if (probability >= 0.95) return `nearly every right check is ${farther}`;
   if (probability >= 0.15) return `${Math.round(probability * 10)} right checks in 10 are ${farther}`;
   if (probability < 1e-6) return `a right check is ${farther} less than once in a million`;

@@ -30,7 +30,7 @@ export const checkDrift = kind<Found>({
     return {
       severity: 'warning',
       headline: `${base} moved ${parts.map(({ size }) => size).join(' and ')} between ${from.check.name} and ${to.check.name}.`,
-      effect: `Neither check fails, but two occupations of one mark agree within ${parts.map(({ chance }) => chance).join(' and ')}. Points between them are not bracketed.`,
+      effect: `Neither fails, but occupations of one mark agree within ${parts.map(({ chance }) => chance).join(' and ')}. Points between are not bracketed.`,
       action: 'Look at the tripod and its plummet.',
       rests: [{ message: 'The earlier check.', place: residualPlace(from) }],
       ...(to.setup ? { follows: [`moved/${to.setup.setup.name}`] } : {}),

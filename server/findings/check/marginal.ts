@@ -17,7 +17,7 @@ export const checkMarginal = kind({
     const on = check.mark?.mark.name ?? 'its mark';
     return {
       severity: 'warning',
-      message: `${name} is marginal: ${beyond.map(({ component, size, limit }) => `${saidResidual(component, size)} on ${on} (limit ${showLength(limit)})`).join(', ')}. ${worth(check, beyond, subject)} It neither proves the day nor condemns it. Occupy ${on} once more.`,
+      message: `${name} is marginal: ${beyond.map(({ component, size, limit }) => `${saidResidual(component, size)} on ${on} (limit ${showLength(limit)})`).join(', ')}. ${worth(check, beyond, subject)} It decides nothing: occupy ${on} once more.`,
       causes: [`check/${name}`],
       follows: keysOfMarks(check),
     };
@@ -46,9 +46,8 @@ function worth(check: CheckValues, beyond: readonly Beyond[], { derivation }: Su
   const chances = beyond.flatMap(({ component }) => chanceOfDay(check, component, tests) ?? []);
   if (chances.length === 0) return 'Chance may do as much.';
   const rarest = Math.min(...chances);
-  const often =
-    rarest > 0.5 ? 'More than half of all' : `One in ${String(Math.max(2, Math.round(1 / rarest)))} of all`;
-  return `${often} days like this without any mistake show as much by chance.`;
+  const often = rarest > 0.5 ? 'More than half of' : `One in ${String(Math.max(2, Math.round(1 / rarest)))}`;
+  return `${often} such days without any mistake show as much.`;
 }
 
 const keysOfMarks = ({ setup, mark }: CheckValues): string[] =>

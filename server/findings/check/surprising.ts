@@ -18,7 +18,7 @@ export const checkSurprising = kind({
       severity: 'information',
       headline: `${check.check.name} is ${saidResidual(component, residual)}; right checks stay within ${showLength(expected)}.`,
       effect: seldom,
-      action: 'If the next one is off too, look for a slip.',
+      action: 'If the next is off too, look for a slip.',
       follows: keyedBehind(check, component, expected),
     };
   },

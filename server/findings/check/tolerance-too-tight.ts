@@ -16,7 +16,7 @@ export const checkToleranceTooTight = kind({
   tell: ({ check, component, tolerance, expected, cause }) => ({
     severity: cause === 'assumed receivers' ? 'information' : 'warning',
     headline: `Tolerance of ${showLength(tolerance)} ${component === 'up' ? 'in height' : 'horizontally'} is too tight: ${check.check.name} can prove ${showLength(expected)}.`,
-    effect: 'Right checks will be beyond it now and then.',
+    effect: 'Right checks will exceed it now and then.',
     action: ACTIONS[cause],
     causes: ['tolerance'],
     follows: [check.mark, check.setup?.mark].flatMap((mark) =>

@@ -17,7 +17,7 @@ export const checkWeak = kind({
     return {
       severity: 'warning',
       headline: `Weak check ${check.check.name}: ${shortfalls.map(({ sentence }) => sentence).join(', ')}.`,
-      effect: `${check.weak ? `${shown(check)} It neither proves nor condemns` : 'It proves less than it should'}${usual}.`,
+      effect: `${check.weak ? `${shown(check)} It decides nothing` : 'It proves less than it should'}${usual}.`,
       action: 'Observe it again.',
     };
   },

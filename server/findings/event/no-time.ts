@@ -11,8 +11,8 @@ export const eventNoTime = kind({
   tell: ({ what, on }) => ({
     severity: 'warning',
     headline: `No time is noted for the ${what}.`,
-    effect: `It may have come between any two checks, so nothing${on ? ` from ${on}` : ''} is bracketed, whatever the checks say.`,
-    action: 'Find out when it was, and write it: at 11:10.',
+    effect: `It may have come between any two checks, so nothing${on ? ` from ${on}` : ''} is bracketed.`,
+    action: 'Find out when, and write it: at 11:10.',
     follows: unreadEntry('event'),
   }),
 });

@@ -45,7 +45,7 @@ export const heightImpossible = kind<Impossible>({
   tell: ({ what, bounds: { least, most }, typed, readings, causes }) => ({
     severity: 'error',
     headline: `${what} of ${typed} is not possible.`,
-    effect: `It lies between ${lengthOf(least)} and ${lengthOf(most)}. What rests on it is not told.`,
+    effect: `Possible is ${lengthOf(least)} to ${lengthOf(most)}. What rests on it is not told.`,
     action: readings.length > 0 ? `Read it again: ${readings.join(' or ')}?` : 'Read it again.',
     causes,
   }),

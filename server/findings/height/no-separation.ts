@@ -23,7 +23,7 @@ export const heightNoSeparation = kind({
     ...(seaLevel === null
       ? {
           headline: `No separation for ${mark.name}, and no geoid model in the job.`,
-          effect: 'An orthometric height keyed by mistake would not be found.',
+          effect: 'An orthometric height keyed by mistake would not show.',
           action: 'Add the published separation, or name the geoid model.',
         }
       : {

@@ -15,7 +15,7 @@ export const heightNotRetaped = kind({
     const at = clockTime(since, subject) ?? '';
     return {
       severity: 'warning',
-      message: `${name} was levelled anew at ${at} and not taped since. At what height it stands from then on is unknown, and so is the height of every point measured after ${at}. Tape it, note the time, and key the new height.`,
+      message: `${name} was levelled anew at ${at} and not taped since. Heights of points measured since are unknown. Tape it, note the time, and key the new height.`,
       causes: [`retape/${name}`],
     };
   },

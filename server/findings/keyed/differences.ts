@@ -35,12 +35,7 @@ export function tellDifference(difference: KeyedDifference, subject: Subject): T
   return {
     severity: 'error',
     headline: headlineOf(difference),
-    effect: joined(
-      numbersOf(difference),
-      slipOf(difference),
-      effectOf(difference),
-      partOfTransformation(difference),
-    ),
+    effect: joined(numbersOf(difference), slipOf(difference), partOfTransformation(difference)),
     action: joined(
       advice(difference, subject),
       difference.rounded ? 'If only the note is rounded, write what was keyed in full.' : '',
@@ -124,27 +119,24 @@ function sides({ east, north }: { readonly east: number; readonly north: number 
   return [...side(east, 'east', 'west'), ...side(north, 'north', 'south')].join(' and ');
 }
 
-function effectOf({ by, setup }: KeyedDifference): string {
-  const { name } = setup.setup;
-  return 'up' in by ? `Points from ${name} are ${saidUp(by.up)}.` : `So are all points from ${name}.`;
-}
-
 /** The size of the slip is known no better than the transformation. */
 const partOfTransformation = ({ transformation }: KeyedDifference) =>
   transformation === 0
     ? ''
     : `Up to ${showLength(transformation)} of it can be the transformation from the mark’s datum.`;
 
+/** The points of the base are off by what the headline says, so that it is not said again. */
 function advice(difference: KeyedDifference, subject: Subject): string {
   const { until, setup } = difference;
   const { session } = subject;
+  const points = `points from ${setup.setup.name}`;
   if (checksDisagree(difference, subject))
-    return 'But the checks of that time pass: look at the receiver or its log before you shift anything.';
-  if (until !== null) return 'Shift the points of that time.';
+    return `But checks of that time pass: look at the receiver or its log before you shift ${points}.`;
+  if (until !== null) return `Shift the ${points} of that time.`;
   const open = setup.setup.until === null;
   return open && session.reviews.length === 0
-    ? `Key ${rightNumber(difference)}, note the time, then repair the earlier points.`
-    : 'Shift them, or note what was keyed later.';
+    ? `Key ${rightNumber(difference)}, note the time, then repair earlier ${points}.`
+    : `Shift the ${points}, or note what was keyed later.`;
 }
 
 /** A height by the coarse model is for finding blunders, and nobody is to key it. */

@@ -29,13 +29,14 @@ export const pointsInDoubt = kind({
   find: (subject) => inDoubt(subject),
   tell: ({ set, count, total, failing, drift, repairable }, { session }) => ({
     severity: 'warning',
-    headline: `${told(set, count, total)} in doubt${failing.length > 0 ? `: ${allOf(names(failing))} failed` : drift ? `: ${driftInWords(drift, session.job)}` : ''}.`,
+    headline: `${told(set, count, total)} in doubt${failing.length > 0 ? `: ${allOf(names(failing))} failed` : ''}.`,
+    effect: drift && failing.length === 0 ? `${driftInWords(drift, session.job)}.` : '',
     action: repairable
       ? 'Do not use them as they are: `tribrach points` repairs them and says how good they are.'
       : '',
     untilExplained: repairable
       ? ''
-      : 'Use none of them before the cause is known, or measure some again from a checked base.',
+      : 'Use none before the cause is known, or measure some again from a checked base.',
     rests: failing
       .slice(0, 3)
       .map((check) => ({ message: `${check.check.name} failed.`, place: residualPlace(check) })),

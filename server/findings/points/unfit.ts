@@ -38,13 +38,14 @@ function flawed(set: PointSet, { session, derivation }: Subject): Unfit[] {
     const { subject, be } = setInWords(set, count, total);
     const first =
       set.kind === 'point' ? '' : `First ${set.kind === 'file' ? 'line' : 'row'} ${example.line}: `;
+    const reason = unrepeated(example.reason);
     const line = set.placeOf(example.line);
     return found === 'too-weak'
       ? [
           {
             place: line,
             headline: `${subject} ${be} observed too weakly.`,
-            effect: `${first}${example.reason} No class is given and no uncertainty.`,
+            effect: `${first}${reason} It gets no class or uncertainty.`,
             action: 'Measure again what matters.',
             follows: [],
           },
@@ -53,7 +54,7 @@ function flawed(set: PointSet, { session, derivation }: Subject): Unfit[] {
           {
             place: line,
             headline: `${subject} ${be} too far from the base.`,
-            effect: `${first}${example.reason} No class is given and no uncertainty.`,
+            effect: `${first}${reason} It gets no class or uncertainty.`,
             action: 'Compare the columns and the base (from) with the controller.',
             follows: valuesOf(derivation.setups).flatMap(({ mark }) =>
               mark ? [`mark/${mark.mark.name}/position`] : [],
@@ -61,6 +62,12 @@ function flawed(set: PointSet, { session, derivation }: Subject): Unfit[] {
           },
         ];
   });
+}
+
+/** Without what the headline has just said. */
+function unrepeated(reason: string): string {
+  const said = reason.replace(/^Observed too weakly: /, '');
+  return said.replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
 }
 
 function ofOneName(set: PointSet): Unfit[] {

@@ -22,7 +22,7 @@ export const positionDatumUnknown = kind({
   tell: ({ because, marks, old, then }) => ({
     severity: 'error',
     headline: `Datum not clear: ${then}.`,
-    effect: `${capital(because)}${/[.]$/.test(because) ? '' : '.'}`,
+    effect: whole(old ? because.replace(NAMED_BY_ACTION, '') : because),
     action: old ? 'Name the datum and its transformation (datum EPSG:4258 by EPSG:1314).' : '',
     causes: marks.map((mark) => `datum/${mark}`),
     follows: ['grid'],
@@ -93,4 +93,8 @@ function marksElsewhere(subject: Subject): Unknown[] {
 
 const elsewhere = foundInEach((values: MarkValues) => (values.otherDatum ? [values] : []));
 
-const capital = (sentence: string) => (sentence[0]?.toUpperCase() ?? '') + sentence.slice(1);
+/** What the action says as an order. */
+const NAMED_BY_ACTION = /; the job must name .*$/;
+
+const whole = (clause: string) =>
+  `${clause[0]?.toUpperCase() ?? ''}${clause.slice(1)}${clause.endsWith('.') ? '' : '.'}`;

@@ -29,9 +29,8 @@ export const positionTransformationAccuracy = kind({
   tell: ({ within, limit, accuracy }) => ({
     severity: 'information',
     headline: `Transformation too coarse to judge ${allOf(within.map(({ what, size }) => `${what} (${showLength(size)} off)`))}.`,
-    effect: `It is published as good to ${showLength(accuracy)}, so anything within ${showLength(limit)} may be its own error. No slip is named for it and nothing is taken off.`,
-    action:
-      'Prove the base by checks on a second mark in the grid, or name a better transformation (datum … by …).',
+    effect: `Good to ${showLength(accuracy)}: up to ${showLength(limit)} may be its error. No slip is named.`,
+    action: 'Check on a second mark in the grid, or name a better transformation (datum … by …).',
   }),
 });
 

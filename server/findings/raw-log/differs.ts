@@ -95,7 +95,7 @@ function differences(setup: SetupValues): OtherHeader[] {
       told(
         'warning',
         `Raw log was recorded ${showLength(horizontal)} from ${name}.`,
-        `The header of ${text} puts it ${showLength(Math.abs(up))} ${up > 0 ? 'above' : 'below'} as well. It may be the file of another setup.`,
+        `The header of ${text} puts it ${showLength(Math.abs(up))} ${up > 0 ? 'above' : 'below'} as well. It may be another setup’s file.`,
         'Name the file of this setup.',
       ),
     ];

@@ -41,7 +41,7 @@ export const rawLogPosition = kind<Elsewhere>({
       headline: `The raw data place ${name} ${showLength(apart.spatial)} from where the notes do.`,
       effect: `${showLength(level)} horizontally and ${up}, ± ${showNumber(stood.spatial, 0)} m (95 %).${slipOf(setup, apart, level)}`,
       action: far
-        ? `Look which mark ${name} stood on, and at the mark’s coordinates and height, before any point is used.`
+        ? `Before you use any point, look which mark ${name} stood on, and check its coordinates and height.`
         : 'Walk to a second mark before this base is trusted.',
     };
   },

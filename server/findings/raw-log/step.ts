@@ -51,8 +51,8 @@ export const rawLogStep = kind<Moved>({
     return {
       severity: 'warning',
       headline: `${name} moved suddenly at ${time}: ${millimetres(level)} horizontally, ${up}.`,
-      effect: `The raw data show it in ${step.satellites} satellites (one standard uncertainty ${millimetres(Math.hypot(step.sigmaEast, step.sigmaNorth))} and ${millimetres(step.sigmaUp)}). The notes have no event then.`,
-      action: `Note what happened at ${time}, and check after it on another mark.`,
+      effect: `${step.satellites} satellites in the raw data show it (standard uncertainty ${millimetres(Math.hypot(step.sigmaEast, step.sigmaNorth))} and ${millimetres(step.sigmaUp)}). No event is noted then.`,
+      action: 'Note what happened, and check after it on another mark.',
     };
   },
 });

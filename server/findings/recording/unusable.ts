@@ -28,15 +28,22 @@ const unusable = foundInEach((check: CheckValues) => wrongWith(check));
 
 function wrongWith({ check, recording }: CheckValues): Unusable[] {
   if (!recording) return [];
-  const { place } = recording.recording.file;
+  const { file } = recording.recording;
+  const { place } = file;
   const { name } = check;
   const { observed, facts, refused } = recording;
   if (refused !== null && isHole(observed))
     return [{ place, name, because: observed.hole, severity: 'information' }];
   if (isHole(observed)) {
     const why = facts?.problems[0]?.sentence.replace(/\.$/, '');
-    return [{ place, name, because: why ? `${observed.hole}: ${why}` : observed.hole, severity: 'warning' }];
+    return [{ place, name, because: refusal(observed.hole, why, file.text), severity: 'warning' }];
   }
   const height = observed.height?.value;
   return height && isHole(height) ? [{ place, name, because: height.hole, severity: 'warning' }] : [];
+}
+
+/** A sentence that speaks of the log says all, once it names the file. */
+function refusal(hole: string, why: string | undefined, file: string): string {
+  if (why === undefined) return hole;
+  return why.includes('this log') ? why.replace('this log', () => file) : `${hole}: ${why}`;
 }

@@ -45,7 +45,7 @@ export function rowsOutside(set: PointSet, { setups }: Derivation, job: Job | nu
   return {
     place: set.placeOf(1),
     headline: `${subject} ${be} outside the base's time.`,
-    effect: `They lie ${when}; ${allOf(stood)}. No base vouches for them, and no proof takes them.`,
+    effect: `Measured ${when}; ${allOf(stood)}. No proof takes them.`,
     action:
       clockHint(set, times, outside, isOut, job) ??
       'Correct the times, or name the base (from) of these points.',
@@ -67,5 +67,5 @@ function clockHint(
   if (outside.some((time) => isOut(time + shift))) return null;
   const all = times.every((time) => !isOut(time + shift));
   const hours = Math.abs(ahead) / 3600;
-  return `A clock in ${other === 'utc' ? 'UTC' : 'local time'} shows exactly so, ${hours} h off${all ? ': with it every row fits' : ''}. Compare the controller's clock; if so, write time ${other}.`;
+  return `A clock in ${other === 'utc' ? 'UTC' : 'local time'} is ${hours} h off${all ? ': with it every row fits' : ' and shows this'}. Look at the controller's clock; if so, write time ${other}.`;
 }
