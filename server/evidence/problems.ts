@@ -5,6 +5,8 @@ export interface EvidenceProblem {
   readonly sentence: string;
   readonly line?: number;
   readonly offset?: number;
+  /** How many others this one stands for, where it counts those that are not listed. */
+  readonly unlisted?: number;
 }
 
 /** A list that stops growing: a file that is wrong throughout must not fill the memory. */
@@ -25,7 +27,7 @@ export function problemList(most = 100): ProblemList {
     listed: () =>
       unlisted === 0
         ? [...problems]
-        : [...problems, { sentence: `${unlisted} more problems are not listed.` }],
+        : [...problems, { sentence: `${unlisted} more problems are not listed.`, unlisted }],
   };
 }
 
