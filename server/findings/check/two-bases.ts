@@ -4,12 +4,13 @@ import { allOf } from '../../quantities/show.ts';
 import { valuesOf } from '../../session/each.ts';
 import { addedDetail } from '../edits.ts';
 import { kind, type Subject } from '../finding.ts';
+import { unreadIn } from '../unread.ts';
 import { namePlace } from './residuals.ts';
 
 export const checkTwoBases = kind({
   code: 'check/two-bases',
   find: (subject) => ambiguous(subject),
-  tell: ({ check, bases }) => ({
+  tell: ({ check, bases, place }) => ({
     severity: 'warning',
     headline: `${check.name} could be from ${allOf(bases)}: all stood then.`.replace(
       /: all(?= stood)/,
@@ -18,13 +19,17 @@ export const checkTwoBases = kind({
     effect: 'It proves none of them, and clears none.',
     action: `Write which one it was: from ${bases[0] ?? 'BASE'}.`,
     causes: bases.map((base) => `undated/${base}`),
+    follows: unreadIn(place, 'from'),
   }),
-  mend: ({ check }) => [
-    {
-      title: 'Add a line for the base, still open',
-      edits: [addedDetail(check.place.path, check.entry, 'from', '?')],
-    },
-  ],
+  mend: ({ check }) =>
+    check.entry.details.some(({ word }) => word?.word === 'from')
+      ? []
+      : [
+          {
+            title: 'Add a line for the base, still open',
+            edits: [addedDetail(check.place.path, check.entry, 'from', '?')],
+          },
+        ],
 });
 
 function ambiguous({ session, derivation }: Subject) {
