@@ -17,7 +17,7 @@ export function dayTable({ bases, unproved, powers }: Glance, width: number): st
   return [
     ...(fits ? wide : narrow.map((line) => cut(line, width))),
     ...(rest > 0 ? [`  … ${counted(rest, 'more row')}; tribrach report shows all`] : []),
-    ...unproved.map((one) => wrapped(unprovedText(one), width, '  ')),
+    ...unprovedLines(unproved, width),
     ...powers.slice(0, 3).map((power) => wrapped(power, width, '  ')),
   ];
 }
@@ -95,11 +95,19 @@ function cut(text: string, width: number): string {
   return `${kept}…`;
 }
 
-/** `Not closed: 15:25–15:40 (2 points)`. */
+/** On one line where they fit, since a clean day is read at a glance: `Not closed: 15:25–15:40; not opened: 07:50–08:25`. */
+function unprovedLines(unproved: readonly Unproved[], width: number): string[] {
+  const texts = unproved.map(unprovedText);
+  const one = `  ${capital(texts.join('; '))}`;
+  if (texts.length > 0 && columns(one) <= width) return [one];
+  return texts.map((text) => wrapped(capital(text), width, '  '));
+}
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** `not closed: 15:25–15:40 (2 points)`. */
 function unprovedText({ class: found, spans, points }: Unproved): string {
-  const words = classInWords(found);
   const more = spans.length > MOST_SPANS ? [`${spans.length - MOST_SPANS} more`] : [];
   const said = [...spans.slice(0, MOST_SPANS), ...more].join(', ') || 'points without a time';
   const count = points === null ? '' : ` (${counted(points, 'point')})`;
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}: ${said}${count}`;
+  return `${classInWords(found)}: ${said}${count}`;
 }
