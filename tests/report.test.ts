@@ -1,5 +1,5 @@
 /** The report: numbers as derived, text that stays text, nothing that is loaded, and a file that is written whole. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { metresOf, heightStack } from '../server/record/drawings/height-stack.ts';
 import { dayStrip } from '../server/record/drawings/day.ts';
@@ -464,8 +464,20 @@ describe('tribrach report', () => {
         (await tribrach(['report', folder.path('day.trib'), '--out', folder.path('new.html')])).status,
       ).toBe(0);
       expect(readFileSync(folder.path('new.html'), 'utf8')).toMatch(/^<!doctype html>[\s\S]*<\/html>\n$/);
-      await tribrach(['report', folder.path('day.trib'), '--out', folder.path('old.html')]);
+      const over = (name: string, ...words: string[]) =>
+        tribrach(['report', folder.path('day.trib'), '--out', folder.path(name), ...words]);
+      // A file of somebody else is replaced by force alone, and a report of an earlier run as it is.
+      expect(await over('old.html')).toMatchObject({
+        status: 2,
+        printed: '',
+        complained: expect.stringMatching(/cannot write .*old\.html: .*there already.*--force/),
+      });
+      expect(readFileSync(folder.path('old.html'), 'utf8')).toBe('old');
+      expect((await over('old.html', '--force')).status).toBe(0);
       expect(readFileSync(folder.path('old.html'), 'utf8')).toContain('<title>A</title>');
+      writeFileSync(folder.path('day.trib'), 'job "B"\n');
+      expect((await over('old.html')).status).toBe(0);
+      expect(readFileSync(folder.path('old.html'), 'utf8')).toContain('<title>B</title>');
       const failed = await tribrach(['report', folder.path('none.trib'), '--out', folder.path('not.html')]);
       expect(failed).toMatchObject({ status: 2, printed: '' });
       expect(existsSync(folder.path('not.html'))).toBe(false);
@@ -478,13 +490,18 @@ describe('tribrach report', () => {
     const folder = folderWith({ 'day.trib': 'job "A"\n', 'other.trib': 'job "B"\n' });
     try {
       for (const [out, reason] of [
-        ['day.trib', 'it is a session'],
+        ['day.trib', 'it was read for this'],
         ['other.trib', 'it is a session'],
         ['.', 'it is a folder'],
-      ] as const) {
-        const ran = await tribrach(['report', folder.path('day.trib'), '--out', folder.path(out)]);
-        expect(ran).toMatchObject({ status: 2, complained: expect.stringContaining(reason) });
-      }
+      ] as const)
+        for (const force of [[], ['--force']]) {
+          const words = ['report', folder.path('day.trib'), '--out', folder.path(out), ...force];
+          expect(await tribrach(words)).toMatchObject({
+            status: 2,
+            complained: expect.stringContaining(reason),
+          });
+        }
+      expect(readFileSync(folder.path('day.trib'), 'utf8')).toBe('job "A"\n');
       expect(readFileSync(folder.path('other.trib'), 'utf8')).toBe('job "B"\n');
     } finally {
       folder.remove();
