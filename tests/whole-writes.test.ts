@@ -61,7 +61,7 @@ interface Writing {
 }
 const WRITINGS: readonly Writing[] = [
   { words: ['format', '--write', 'a.trib'], writes: ['a.trib'] },
-  { words: ['report', 'day.trib', '--out', 'report.html'], writes: ['report.html'] },
+  { words: ['report', 'day.trib', '--out', 'report.html', '--force'], writes: ['report.html'] },
   { words: ['report', 'day.trib', '--out', 'fresh.html'], writes: ['fresh.html'] },
   { words: ['points', 'day.trib', '--out', 'fresh'], writes: ['fresh/pickup.csv', 'fresh/account.md'] },
   {
@@ -135,7 +135,7 @@ describe('where nothing can be written', () => {
   it('no file may grow beyond a kilobyte', () => {
     const at = folder();
     const before = textsOf(at, ['a.trib', 'report.html']);
-    for (const words of ['format --write a.trib', 'report day.trib --out report.html']) {
+    for (const words of ['format --write a.trib', 'report day.trib --out report.html --force']) {
       const limited = `ulimit -f 1; exec "$0" program.cjs ${words}`;
       const { status, signal } = spawnSync('bash', ['-c', limited, process.execPath], { cwd: at.path() });
       expect(status === 2 || signal !== null).toBe(true);
