@@ -32,6 +32,8 @@ const long = Object.entries(LONG).map(([name, include]): TestProjectConfiguratio
 export default defineConfig({
   test: {
     testTimeout: 120_000,
+    // Before some tests a program is built or a browser started, which a busy machine makes slow.
+    hookTimeout: 120_000,
     maxWorkers: '100%',
     projects: [
       {
