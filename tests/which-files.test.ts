@@ -7,6 +7,10 @@ const marks = `mark PM-14 "brass bolt, pier deck"
   position    -41203.118 m E, 164904.902 m N
   height      6.284 m orthometric
 `;
+/** With the grid of its positions: marks of another file have none from the session. */
+const control = `job "Control"
+  grid        EPSG:3763
+${marks}`;
 const day = `job "Breakwater"
   date        2026-05-19
   clock       UTC+01:00
@@ -71,7 +75,7 @@ describe('in a folder that is not trusted', () => {
 describe('with several folders', () => {
   it('a folder that is opened later lets its files be read, and its sessions be found', async () => {
     const first = folderWith({});
-    const jobs = folderWith({ 'jobs/day.trib': '', 'control/marks.trib': marks });
+    const jobs = folderWith({ 'jobs/day.trib': '', 'control/marks.trib': control });
     const text = day.replace('marks.trib', '../control/marks.trib');
     const client = await startClient(first.path(), { workspace: { workspaceFolders: true } });
     const uri = `file://${jobs.path('jobs/day.trib')}`;
