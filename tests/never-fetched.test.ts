@@ -8,7 +8,14 @@ import { startClient } from './language-client.ts';
 
 const PROGRAM = resolve('dist/tribrach.cjs');
 const TRAP = resolve('tests/no-way-out.cjs');
-const BUILT = ['tribrach.cjs', 'extension.cjs', 'extension-web.js', 'server-worker.js', 'panel.js'];
+const BUILT = [
+  'tribrach.cjs',
+  'extension.cjs',
+  'extension-web.js',
+  'server-worker.js',
+  'panel.js',
+  'card.js',
+];
 
 const at = folderWith({ 'ways.log': '', 'rows.csv': 'PM-1,1.5,2.5,6.284\n' });
 const trapped = { ...process.env, NODE_OPTIONS: `--require ${TRAP}`, WAY_OUT_LOG: at.path('ways.log') };
@@ -55,6 +62,7 @@ describe('the trap', () => {
 
 const COMMANDS: Readonly<Record<string, readonly string[]>> = {
   check: ['check', 'samples'],
+  explain: ['explain', 'height/extension'],
   derive: ['derive', 'samples/recorded.trib', '--format', 'json'],
   tell: ['tell', 'samples/breakwater.trib'],
   report: ['report', 'samples/recorded.trib'],

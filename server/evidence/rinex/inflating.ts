@@ -1,5 +1,5 @@
 /** Passes bytes on, expanded where they begin as a gzip file (RFC 1952) does. */
-import { Gunzip } from 'fflate';
+import { Gunzip } from 'fflate/browser';
 
 /** More than any day's log; an archive that expands beyond it was made to fill a memory. */
 export const MOST_EXPANDED = 4_000_000_000;
