@@ -23,7 +23,7 @@ export function breach(inspection: Inspection, fix: Fix): string | null {
 
 /** How a file is written is no fact of the day, and shows in the file itself. */
 const isAboutTheFile = (before: string, text: string) =>
-  before === '' && /^\r?\n  decimal +comma$/.test(text);
+  before === '' && /^\r?\n {2}decimal +comma$/.test(text);
 
 /** What a stream will send is chosen and not observed, as long as nothing has been done at its base. */
 function isPlanned({ session, derivation }: Inspection, { place: { entry } }: Edit): boolean {

@@ -145,7 +145,8 @@ describe('what cannot be read', () => {
 
 const folder = process.env['REAL_DATA'];
 const given = folder !== undefined && existsSync(folder);
-if (!given) console.log('No folder with a real day is named by REAL_DATA: the tests on it are not there.');
+if (!given)
+  process.stdout.write('No folder with a real day is named by REAL_DATA: the tests on it are not there.\n');
 const onRealData = given ? describe : () => undefined;
 onRealData('a real day of a permanent station', () => {
   const file = (end: string) => {

@@ -14,11 +14,17 @@ export type Sayable =
   (Pick<Saying, 'headline'> & Partial<Saying>) | { readonly message: string; readonly headline?: undefined };
 
 export function sayingOf(said: Sayable): Saying {
-  if (said.headline !== undefined)
-    return { headline: said.headline, effect: said.effect ?? '', action: said.action ?? '' };
-  const [headline = '', ...others] = said.message.split(/(?<=[.?]) (?=\p{Lu})/u);
-  return { headline, effect: others.join(' '), action: '' };
+  const { headline, effect = '', action = '' } = said.headline === undefined ? parted(said.message) : said;
+  return { headline: endedOnce(headline), effect: endedOnce(effect), action: endedOnce(action) };
 }
+
+function parted(message: string): Pick<Saying, 'headline' | 'effect'> & { readonly action?: undefined } {
+  const [headline = '', ...others] = message.split(/(?<=[.?]) (?=\p{Lu})/u);
+  return { headline, effect: others.join(' ') };
+}
+
+/** A reason that is a sentence, and a name that ends with a full stop, stand before another one of ours. */
+const endedOnce = (text: string) => text.replace(/(?<!\.)\.\.(?=\s|$)/gu, '.');
 
 /** All parts in one paragraph. */
 export const inOneText = ({ headline, effect, action }: Saying) => joined(headline, effect, action);

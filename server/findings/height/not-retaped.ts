@@ -1,6 +1,5 @@
 /** A tripod that was levelled anew and not taped since: at what height the antenna stands nobody knows. */
 import { foundInEach, valuesOf } from '../../session/each.ts';
-import type { Job } from '../../session/entries.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import { isHole } from '../../quantities/value.ts';
 import { kind } from '../finding.ts';
@@ -9,7 +8,7 @@ import type { Place } from '../../../grammar/tree.ts';
 
 export const heightNotRetaped = kind({
   code: 'height/not-retaped',
-  find: (subject) => untaped(valuesOf(subject.derivation.setups), subject.session.job),
+  find: (subject) => untaped(valuesOf(subject.derivation.setups)),
   tell: ({ setup, since }, subject) => {
     const { name } = setup.setup;
     const at = clockTime(since, subject) ?? '';
@@ -21,7 +20,7 @@ export const heightNotRetaped = kind({
   },
 });
 
-const untaped = foundInEach((setup: SetupValues, _job: Job | null) =>
+const untaped = foundInEach((setup: SetupValues) =>
   setup.standings.flatMap(({ anew, since, arp }): { setup: SetupValues; since: number; place: Place }[] =>
     anew && since !== null && isHole(arp)
       ? [{ setup, since, place: setup.setup.on?.place ?? setup.setup.place }]
