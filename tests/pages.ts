@@ -4,7 +4,6 @@ import { openDocument } from '../grammar/document.ts';
 import type { Fix } from '../server/findings/finding.ts';
 import { inspect, type Inspection } from '../server/inspect.ts';
 import { offsetsOf } from '../server/session/where.ts';
-import { NO_FILES } from '../server/session/files.ts';
 import { filesOnDisk } from './samples.ts';
 import { findingMarkers, withMarkers, withoutMarkers } from './markers.ts';
 
@@ -56,10 +55,10 @@ export function pageOf(file: string, text: string): Page {
 export const inspectSnippet = ({ given, text }: Pick<Snippet, 'given' | 'text'>): Inspection =>
   inspectText(given + withoutMarkers(text));
 
-/** A page's session finds the recordings of the samples beside it, and no other file. */
+/** A page's session finds the recordings of the samples beside it, and what broken samples use, and no other file. */
 export const inspectText = (text: string): Inspection =>
   inspect(openDocument('session.trib', text), {
-    document: NO_FILES.document,
+    document: (path) => onDisk.document(`samples/broken/used/${path}`),
     bytes: (path) => onDisk.bytes(`samples/recordings/${path}`),
   });
 const onDisk = filesOnDisk();

@@ -1,6 +1,10 @@
 /** Findings of sessions that are not open: asked for by a command or pulled, with progress, until they are opened or change. */
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { CancellationTokenSource, type WorkspaceDiagnosticReport } from 'vscode-languageserver/node';
+import {
+  CancellationTokenSource,
+  type FullDocumentDiagnosticReport,
+  type WorkspaceDiagnosticReport,
+} from 'vscode-languageserver/node';
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import type { WorkspaceCheck } from '../server/protocol/workspace-check.ts';
 import { folderWith } from './command-line-run.ts';
@@ -13,6 +17,64 @@ const fine = 'note "Nothing is wrong here."\n';
 const texts = { 'marks.trib': marks, 'day.trib': day, 'fine.trib': fine };
 
 beforeAll(buildProgram);
+
+describe('files that an open session uses', () => {
+  let client: Client;
+  let folder: ReturnType<typeof folderWith>;
+  const uses = 'use "marks.trib"\nsetup BASE on PM-14\n';
+  const start = async (capabilities: Parameters<typeof startClient>[1]) => {
+    folder = folderWith({ 'marks.trib': marks, 'other.trib': 'mark PM-15\n  height .5 m ellipsoidal\n' });
+    client = await startClient(folder.path(), capabilities);
+    return typist(client, 'day.trib', uses);
+  };
+  afterEach(() => {
+    client.kill();
+    folder.remove();
+  });
+  const codesOf = (name: string) =>
+    client.published.get(client.uri(name))?.diagnostics.map(({ code }) => code) ?? null;
+  const told = (name: string, code: string) =>
+    expect.poll(() => codesOf(name), { timeout: 10_000 }).toContain(code);
+  const cleared = (name: string) => expect.poll(() => codesOf(name), { timeout: 10_000 }).toEqual([]);
+  const pull = (name: string) =>
+    client.request<FullDocumentDiagnosticReport>('textDocument/diagnostic', {
+      textDocument: { uri: client.uri(name) },
+    });
+
+  it('have their findings told although they are not open, until they are mended', async () => {
+    await start({});
+    await told('day.trib', 'syntax/used-file');
+    await told('marks.trib', 'number/decimal-comma');
+    writeFileSync(folder.path('marks.trib'), marks.replace(',', '.'));
+    await client.notify('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: client.uri('marks.trib'), type: 2 }],
+    });
+    await expect.poll(() => codesOf('marks.trib'), { timeout: 10_000 }).not.toContain('number/decimal-comma');
+    await expect.poll(() => codesOf('day.trib'), { timeout: 10_000 }).not.toContain('syntax/used-file');
+  });
+
+  it('are told while they are used, and no longer', async () => {
+    const hand = await start({});
+    await told('marks.trib', 'number/decimal-comma');
+    hand.type('marks', 0, 5, 'other');
+    await told('other.trib', 'syntax/bare-point');
+    await cleared('marks.trib');
+    await client.notify('textDocument/didClose', { textDocument: { uri: hand.uri } });
+    await cleared('other.trib');
+  });
+
+  it('are told to a client that pulls, and left to itself once it has them open', async () => {
+    await start({ textDocument: { diagnostic: {} } });
+    const { items } = await pull('day.trib');
+    expect(items.map(({ code }) => code)).toContain('syntax/used-file');
+    await told('marks.trib', 'number/decimal-comma');
+    const hand = typist(client, 'marks.trib', marks);
+    await cleared('marks.trib');
+    await client.notify('textDocument/didClose', { textDocument: { uri: hand.uri } });
+    await pull('day.trib');
+    await told('marks.trib', 'number/decimal-comma');
+  });
+});
 
 describe('the whole workspace', () => {
   let client: Client;

@@ -16,17 +16,20 @@ export interface Notice {
   readonly related: readonly { readonly at: Stretch; readonly message: string }[];
 }
 
-/** Those of the session's own file; what another file brings is shown where this one asks for it. */
+/** At places of the session's own file; what is wrong in another one is shown where this one asks for it. */
 export function noticesOf({ session, findings }: Inspection): Notice[] {
   return findings.flatMap((finding) => noticeOf(finding, session) ?? []);
 }
 
 function noticeOf(finding: Finding, session: Session): Notice | null {
-  const at = offsetsOf(session, finding.place);
-  if (at?.path !== session.document.path) return null;
-  const { code, severity, headline } = finding;
-  const related = finding.related.flatMap(({ place, headline: told }) => {
-    const stretch = offsetsOf(session, place);
+  const { code, severity, headline, place } = finding;
+  const own = place.path === session.document.path;
+  const use = own ? place : session.used.find(({ path }) => path === place.path)?.place;
+  const at = use ? offsetsOf(session, use) : null;
+  if (!at) return null;
+  const rests = [...(own ? [] : [{ place, headline }]), ...finding.related];
+  const related = rests.flatMap(({ place: other, headline: told }) => {
+    const stretch = offsetsOf(session, other);
     return stretch ? [{ at: stretch, message: told }] : [];
   });
   return { at, code, severity, headline, below: belowHeadline(finding), related };

@@ -100,6 +100,7 @@ import { syntaxUnclosedText } from './syntax/unclosed-text.ts';
 import { syntaxUnknownName } from './syntax/unknown-name.ts';
 import { syntaxUnknownWord } from './syntax/unknown-word.ts';
 import { syntaxUnreadableFile } from './syntax/unreadable-file.ts';
+import { syntaxUsedFile } from './syntax/used-file.ts';
 import { syntaxValueRange } from './syntax/value-range.ts';
 import { syntaxWrongDimension } from './syntax/wrong-dimension.ts';
 import { timeOrder } from './time/order.ts';
@@ -217,5 +218,6 @@ export const CATALOGUE: readonly AnyFindingKind[] = [
   syntaxUnknownName,
   syntaxDuplicateName,
   syntaxUnreadableFile,
+  syntaxUsedFile,
   programFaults,
 ];

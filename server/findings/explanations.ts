@@ -709,6 +709,14 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
     remedy:
       'Correct the path: it is seen from the folder of this file, with `/` between folders. Files outside the project are not read unless you allow it.',
   },
+  'syntax/used-file': {
+    means:
+      'Lines of a used file cannot be read as they are written, and the session needs what they would say.',
+    hurts:
+      'A height or a separation that cannot be read is missing here, and a wrongly keyed number is then compared with nothing. The file itself is seldom open, so that nobody sees what is wrong with it.',
+    remedy:
+      'Open the used file and mend the lines that are named; each is told there as well. Marks that this session does not use are left to the file itself.',
+  },
   'syntax/value-range': {
     means: 'A word or a number stands where only some have a meaning, and it is none of them.',
     hurts: 'It is not used, so that what it was meant to say is missing.',

@@ -8,6 +8,7 @@ import {
   type ServerCapabilities,
 } from 'vscode-languageserver';
 import { attempted, isFault } from '../../grammar/fault.ts';
+import type { Inspection } from '../inspect.ts';
 import { faultMessage } from '../findings/program/fault.ts';
 import { answerCodeActions, CODE_ACTION_KINDS } from './code-actions.ts';
 import { answerCompletion } from './completion.ts';
@@ -29,7 +30,12 @@ import { answerSemanticTokens, LEGEND } from './semantic-tokens.ts';
 import { answerStructure } from './structure.ts';
 import { hearFiles, hearFolders, hearSettings, hearTexts } from './synchronise.ts';
 import { tellVerdicts } from './verdict.ts';
-import { answerWorkspaceChecks, CHECK_WORKSPACE, wantsWorkspace } from './workspace-check.ts';
+import {
+  answerWorkspaceChecks,
+  CHECK_WORKSPACE,
+  wantsWorkspace,
+  type ClosedFiles,
+} from './workspace-check.ts';
 
 export function serve(connection: Connection, platform: Platform): void {
   refuseOutOfTurn(connection);
@@ -60,17 +66,21 @@ function start(connection: Connection, platform: Platform, parameters: Initializ
     changed: (session) => {
       if (eager) {
         publishDiagnostics(connection, sessions, session);
-        tellVerdict(session, sessions.inspectionOf(session));
+        inspected(session, sessions.inspectionOf(session));
       } else askedEarlier(session);
       pagesChanged(session);
     },
     othersChanged: () => askAgain(connection, client),
   });
+  function inspected(session: OpenSession, inspection: Inspection): void {
+    tellVerdict(session, inspection);
+    others.inspected(session, inspection);
+  }
   hearFolders(connection, sessions, parameters);
-  const askedEarlier: (session: OpenSession) => void = answerDiagnostics(connection, sessions, tellVerdict);
+  const askedEarlier: (session: OpenSession) => void = answerDiagnostics(connection, sessions, inspected);
   const pagesChanged: (session: OpenSession) => void = answerPages(connection, sessions, parameters);
-  const others = answerWorkspaceChecks(connection, sessions, parameters);
-  hearTexts(connection, sessions, others.opened);
+  const others: ClosedFiles = answerWorkspaceChecks(connection, sessions, parameters);
+  hearTexts(connection, sessions, others);
   hearFiles(connection, sessions, client, others.filesChanged);
   const wanted = hearSettings(connection, () => {
     if (client.workspace?.inlayHint?.refreshSupport === true) connection.languages.inlayHint.refresh();

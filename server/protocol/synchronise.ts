@@ -13,11 +13,11 @@ import type { OpenSessions } from './open-sessions.ts';
 export function hearTexts(
   connection: Connection,
   sessions: OpenSessions,
-  opened: (address: string) => void,
+  heard: { opened(address: string): void; closed(address: string): void },
 ): void {
   connection.onDidOpenTextDocument(({ textDocument: { uri, version, text } }) => {
     sessions.open(uri, version, text);
-    opened(uri);
+    heard.opened(uri);
   });
   connection.onDidChangeTextDocument(({ textDocument: { uri, version }, contentChanges }) =>
     sessions.change(uri, version, contentChanges),
@@ -25,6 +25,7 @@ export function hearTexts(
   connection.onDidCloseTextDocument(({ textDocument: { uri } }) => {
     sessions.close(uri);
     void connection.sendDiagnostics({ uri, diagnostics: [] });
+    heard.closed(uri);
   });
 }
 

@@ -1,6 +1,7 @@
 /**
  * Findings of every session in the workspace, open or not. A command asks for them once; a client that pulls and starts
  * with `{ workspaceDiagnostics: true }` asks again whenever it likes. Each says how far it is, and stops when it is told to.
+ * Unasked, the files that open sessions use are told for as long as they are used.
  */
 import {
   DocumentDiagnosticReportKind,
@@ -15,9 +16,11 @@ import {
   type WorkspaceDocumentDiagnosticReport,
 } from 'vscode-languageserver';
 import { SEVERITIES, type Severity } from '../findings/finding.ts';
-import { addressOf } from './addresses.ts';
+import { addressOf, pathOf } from './addresses.ts';
 import { diagnosticsIn } from './diagnostics.ts';
-import type { OpenSessions } from './open-sessions.ts';
+import type { Inspection } from '../inspect.ts';
+import type { UsedFile } from '../session/session.ts';
+import type { OpenSession, OpenSessions } from './open-sessions.ts';
 
 export const CHECK_WORKSPACE = 'tribrach.checkWorkspace';
 
@@ -50,15 +53,26 @@ export function wantsWorkspace({ initializationOptions, capabilities }: Initiali
   return asked['workspaceDiagnostics'] === true && capabilities.textDocument?.diagnostic !== undefined;
 }
 
-/** The functions given back hear of texts that are opened and of files that change. */
+/** Hears what becomes of the texts and the files, so that what is told of those that are not open stays true. */
+export interface ClosedFiles {
+  opened(address: string): void;
+  closed(address: string): void;
+  /** An open session has been inspected: the files that it uses are told as well. */
+  inspected(session: OpenSession, inspection: Inspection): void;
+  filesChanged(paths: readonly string[]): void;
+}
+
 export function answerWorkspaceChecks(
   connection: Connection,
   sessions: OpenSessions,
   parameters: InitializeParams,
-): { opened(address: string): void; filesChanged(paths: readonly string[]): void } {
+): ClosedFiles {
   /** Sessions that are not open and whose findings the client has been told. */
   const told = new Map<string, Checked>();
+  /** Those of them that the client has asked for. */
+  const asked = new Set<string>();
   const pulled = wantsWorkspace(parameters);
+  const used = usedFiles();
 
   connection.onExecuteCommand(async ({ command, workDoneToken }, cancelled, given) => {
     if (command !== CHECK_WORKSPACE)
@@ -81,11 +95,13 @@ export function answerWorkspaceChecks(
     const found = new Set<string>();
     const finished = await eachSession(sessions, progress, tokens, (checked) => {
       found.add(checked.path);
+      asked.add(checked.path);
       if (!checked.diagnostics) unread.push(checked.path);
       for (const severity of checked.severities) findings[severity] += 1;
       if (!pulled) tell(checked);
     });
-    if (finished) for (const { path } of [...told.values()]) if (!found.has(path)) forget(path);
+    if (finished)
+      for (const { path } of [...told.values()]) if (!found.has(path) && !used.has(path)) forget(path);
     if (pulled) connection.languages.diagnostics.refresh();
     return { sessions: found.size, unread, findings, cancelled: !finished };
   }
@@ -104,14 +120,57 @@ export function answerWorkspaceChecks(
     void connection.sendDiagnostics({ uri: known.address, diagnostics: [] });
   }
 
+  async function tellUsed(path: string): Promise<void> {
+    const checked = await checkedFile(path, sessions);
+    if (used.has(path) && (told.has(path) || checked.severities.length > 0)) tell(checked);
+  }
+  const forgetUnused = (path: string) => {
+    if (!asked.has(path) && !used.has(path)) forget(path);
+  };
+
   return {
     opened: (address) => {
       const session = sessions.at(address);
       if (session) forget(session.path);
     },
+    closed: (address) => {
+      used.without(address).forEach(forgetUnused);
+      // A session that uses it may have read it in the editor and on the disk alike, and then hears of no change.
+      if (used.has(pathOf(address))) void tellUsed(pathOf(address));
+    },
+    inspected: ({ address }, { session }) => {
+      // Who pulls for the whole workspace has them anyway.
+      if (pulled) return;
+      const { changed, gone } = used.by(address, session.used);
+      gone.forEach(forgetUnused);
+      for (const path of changed) void tellUsed(path);
+    },
     filesChanged: (paths) => {
       const stale = [...told.values()].filter(({ reads }) => paths.some((path) => reads.has(path)));
       for (const { path } of stale) void checkedFile(path, sessions).then(tell);
+    },
+  };
+}
+
+/** Which files the open sessions use, and as what they were read last. */
+function usedFiles() {
+  const users = new Map<string, ReadonlyMap<string, UsedFile['document']>>();
+  const NONE: ReadonlyMap<string, UsedFile['document']> = new Map();
+  return {
+    has: (path: string) => [...users.values()].some((own) => own.has(path)),
+    by: (address: string, files: readonly UsedFile[]) => {
+      const before = users.get(address) ?? NONE;
+      const now = new Map(files.map(({ path, document }) => [path, document]));
+      users.set(address, now);
+      return {
+        changed: [...now].flatMap(([path, document]) => (before.get(path) === document ? [] : [path])),
+        gone: [...before.keys()].filter((path) => !now.has(path)),
+      };
+    },
+    without: (address: string): string[] => {
+      const before = [...(users.get(address) ?? NONE).keys()];
+      users.delete(address);
+      return before;
     },
   };
 }

@@ -57,6 +57,18 @@ export interface Session {
   readonly documents: ReadonlyMap<string, Document>;
   /** What is odd about how this file is written; remarks of other files stay with them. */
   readonly remarks: readonly Remark[];
+  /** The other files that take part, in the order in which they are used. */
+  readonly used: readonly UsedFile[];
+}
+
+/** Another file that takes part. */
+export interface UsedFile {
+  readonly path: string;
+  readonly document: Document;
+  /** Where the session asks for it, or for the file that does. */
+  readonly place: Place;
+  /** Its entries with anything odd about how they are written. */
+  readonly odd: readonly Bound[];
 }
 
 /** Puts a session together; entries that have not changed are not read again, and lists of them stay the same lists. */
@@ -97,6 +109,7 @@ class Gathering {
   private readonly asked = new Map<string, Document | string>();
   private readonly repeatedNames = new Set<string>();
   private readonly own: Bound[] = [];
+  private readonly used: UsedFile[] = [];
   /** How many files have been used to come to the one that is being added. */
   private deep = 0;
   private readonly remarks: Remark[] = [];
@@ -108,11 +121,14 @@ class Gathering {
     if (this.documents.has(document.path)) return;
     this.documents.set(document.path, document);
     this.jobs.set(document.path, null);
+    const odd: Bound[] = [];
     for (const entry of document.entries) {
       const bound = bind(document.path, entry);
       if (!usedAt) this.own.push(bound);
+      else if (bound.remarks.length > 0) odd.push(bound);
       this.add(bound, document.path, usedAt);
     }
+    if (usedAt) this.used.push({ path: document.path, document, place: usedAt, odd });
   }
 
   private add(bound: Bound, path: string, usedAt: Place | null): void {
@@ -228,6 +244,7 @@ class Gathering {
       jobs: sameTable(known?.jobs, this.jobs),
       documents: this.documents,
       remarks: remarksOf(this.own, this.remarks, names),
+      used: this.used,
     };
     return {
       session,

@@ -30,12 +30,24 @@ export function bearingOn(
 ): BearingFindings {
   const { near, below } = nearTo(setup, findings, subject);
   return {
-    mark: near.filter(({ place }) => touches(place, setup, OF_THE_MARK) || isElsewhere(place, setup)),
+    mark: near.filter(
+      (finding) =>
+        placesOf(finding).some((place) => touches(place, setup, OF_THE_MARK)) ||
+        isElsewhere(finding.place, setup),
+    ),
     antenna: near.filter(
-      (finding) => touches(finding.place, setup, OF_THE_ANTENNA) || (below.has(finding) && tookAway(finding)),
+      (finding) =>
+        placesOf(finding).some((place) => touches(place, setup, OF_THE_ANTENNA)) ||
+        (below.has(finding) && tookAway(finding)),
     ),
   };
 }
+
+/** What is wrong with a used file is told where the session asks for it, and is about the lines there. */
+const placesOf = ({ code, place, related }: Finding): Place[] => [
+  place,
+  ...related.flatMap((one) => (one.code === code && one.place.path !== place.path ? [one.place] : [])),
+];
 
 /** Findings by what they stand in, so that each setup looks at its own and not at those of all others. */
 interface Sorted {
@@ -69,12 +81,16 @@ function sortedBy(findings: readonly Finding[], { session }: Subject): Sorted {
   const setupAbove = setupsAbove(session.document.entries);
   for (const finding of findings) {
     const { entry } = finding.place;
-    const [kind = ''] = meant(entry.header, 'entry');
-    put(byThing, kind === 'job' ? kind : `${kind}/${nameOf(entry)}`, finding);
+    for (const thing of new Set(placesOf(finding).map(thingAt))) put(byThing, thing, finding);
     const above = LINES_GONE.has(finding.code) ? setupAbove.get(entry) : undefined;
     if (above) put(belowSetup, above, finding);
   }
   return { byThing, belowSetup, order: new Map(findings.map((finding, index) => [finding, index])) };
+}
+
+function thingAt({ entry }: Place): string {
+  const [kind = ''] = meant(entry.header, 'entry');
+  return kind === 'job' ? kind : `${kind}/${nameOf(entry)}`;
 }
 
 function put<Key>(lists: Map<Key, Finding[]>, key: Key, finding: Finding): void {
@@ -117,15 +133,18 @@ function touches(
       : nameOf(entry) === names[kind];
   if (!concerned) return false;
   const line = lineAt(entry.details, start);
-  return line ? saysOneOf(line, details) && !isAnotherReading(line, values) : true;
+  return line ? saysOneOf(line, details) && !isAnotherReading(line, entry, values) : true;
 }
 
 /** A reading of another time than that of the height that is told. */
 function isAnotherReading(
   { start, end }: Line,
+  entry: Entry,
   { height: { readings, groups }, tell }: SetupValues,
 ): boolean {
-  const reading = readings.find(({ measured: { place } }) => start <= place.start && place.start < end);
+  const reading = readings.find(
+    ({ measured: { place } }) => place.entry === entry && start <= place.start && place.start < end,
+  );
   const told =
     groups.find(({ arp, phaseCentre }) => [arp, phaseCentre].includes(tell.antennaHeight)) ?? groups[0];
   return reading !== undefined && told !== undefined && isOfOtherTime(reading, told);
