@@ -8,26 +8,25 @@
  *
  * Packing: rows from the south, columns from 180° west; each height is kept as its difference from a prediction by its
  * western and southern neighbours, folded to a count and Golomb–Rice coded with a running mean (R. F. Rice, 1979, JPL
- * Publication 79-22).
+ * Publication 79-22). Every 24 rows, 6° of latitude, begin anew, so that a place costs two bands at most.
  */
 import { metres, type Geographic, type Metres } from '../quantities/brands.ts';
 import { bytesOfBase64 } from './base64.ts';
 import { cubicBetween } from './cubic.ts';
-import { EGM96_BASE64 } from './egm96-grid.ts';
+import { EGM96_BANDS } from './egm96-grid.ts';
 
-/** N, the height of the EGM96 geoid above the WGS 84 ellipsoid. Decodes the grid at its first use. */
+/** N, the height of the EGM96 geoid above the WGS 84 ellipsoid. Decodes what lies around the place at its first use. */
 export function undulationEgm96({ latitude, longitude }: Geographic): Metres {
-  grid ??= decoded(bytesOfBase64(EGM96_BASE64));
   const row = (latitude + 90) * 4;
   const column = (longitude + 180) * 4;
   const south = Math.min(Math.floor(row), ROWS - 2);
   const west = Math.floor(column);
   const across = (r: number) =>
     cubicBetween(
-      node(grid, r, west - 1),
-      node(grid, r, west),
-      node(grid, r, west + 1),
-      node(grid, r, west + 2),
+      node(r, west - 1),
+      node(r, west),
+      node(r, west + 1),
+      node(r, west + 2),
       column - west,
     );
   const N = cubicBetween(across(south - 1), across(south), across(south + 1), across(south + 2), row - south);
@@ -36,17 +35,21 @@ export function undulationEgm96({ latitude, longitude }: Geographic): Metres {
 
 const ROWS = 721;
 const COLUMNS = 1440;
-let grid: Int16Array | undefined;
+const BAND = 24;
+const bands: Int16Array[] = [];
 
 /** Beyond a pole the rows come back on the other side of the earth. */
-function node(heights: Int16Array | undefined, row: number, column: number): number {
-  if (row < 0) return node(heights, -row, column + COLUMNS / 2);
-  if (row >= ROWS) return node(heights, 2 * (ROWS - 1) - row, column + COLUMNS / 2);
-  return heights?.[row * COLUMNS + (((column % COLUMNS) + COLUMNS) % COLUMNS)] ?? NaN;
+function node(row: number, column: number): number {
+  if (row < 0) return node(-row, column + COLUMNS / 2);
+  if (row >= ROWS) return node(2 * (ROWS - 1) - row, column + COLUMNS / 2);
+  const heights = (bands[Math.floor(row / BAND)] ??= decodedBand(Math.floor(row / BAND)));
+  return heights[(row % BAND) * COLUMNS + (((column % COLUMNS) + COLUMNS) % COLUMNS)] ?? NaN;
 }
 
-function decoded(bytes: Uint8Array): Int16Array {
-  const heights = new Int16Array(ROWS * COLUMNS);
+function decodedBand(band: number): Int16Array {
+  const bytes = bytesOfBase64(EGM96_BANDS[band] ?? '');
+  const rows = Math.min(BAND, ROWS - band * BAND);
+  const heights = new Int16Array(rows * COLUMNS);
   let place = 0;
   const bit = () => {
     const value = ((bytes[place >> 3] ?? 0) >> (7 - (place & 7))) & 1;
@@ -54,7 +57,7 @@ function decoded(bytes: Uint8Array): Int16Array {
     return value;
   };
   let mean = 128;
-  for (let row = 0; row < ROWS; row++)
+  for (let row = 0; row < rows; row++)
     for (let column = 0; column < COLUMNS; column++) {
       let low = 0;
       while (128 << low <= mean * 3) low++;
@@ -68,13 +71,14 @@ function decoded(bytes: Uint8Array): Int16Array {
   return heights;
 }
 
-/** By least squares over the whole grid, in 64ths, so that it is exact in whole numbers. */
+/** By least squares over the whole grid, in 64ths, so that it is exact in whole numbers; more simply in a band's first rows. */
 function predicted(heights: Int16Array, row: number, column: number): number {
   const here = row * COLUMNS + column;
   const at = (place: number) => heights[place] ?? 0;
-  if (row < 2 || column < 3 || column > COLUMNS - 3)
-    return column > 0 ? at(here - 1) : row > 0 ? at(here - COLUMNS) : 0;
   const south = here - COLUMNS;
+  if (column < 3 || column > COLUMNS - 3) return column > 0 ? at(here - 1) : row > 0 ? at(south) : 0;
+  if (row === 0) return 2 * at(here - 1) - at(here - 2);
+  if (row === 1) return at(here - 1) + at(south) - at(south - 1);
   const farSouth = south - COLUMNS;
   const sum =
     127 * at(here - 1) -
