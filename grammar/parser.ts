@@ -6,9 +6,10 @@ import * as token from './tokens.ts';
 import { isUnit } from './units.ts';
 import { detailWord, entryWord, nameFollows } from './vocabulary.ts';
 
-class LineParser extends CstParser {
-  constructor() {
-    super(token.TOKENS, { recoveryEnabled: false, maxLookahead: 1 });
+/** @param validated whether the grammar itself is looked over, which a test does once, so that no start has to */
+export class LineParser extends CstParser {
+  constructor(validated: boolean) {
+    super(token.TOKENS, { recoveryEnabled: false, maxLookahead: 1, skipValidations: !validated });
     this.performSelfAnalysis();
   }
 
@@ -178,7 +179,7 @@ class LineParser extends CstParser {
 
 const numerals = [token.Number, token.Packed, token.Question];
 
-const parser = new LineParser();
+const parser = new LineParser(false);
 
 /** The parser's own tree of one line's tokens (no blanks, no comment, no line end); null should a line not fit its shape. */
 export function parseLine(tokens: IToken[]): CstNode | null {

@@ -7,7 +7,7 @@ import { isRefusal } from '../quantities/refusal.ts';
 import type { Files } from '../session/files.ts';
 import type { Examined } from './examine.ts';
 import { reasonOf } from './read-file.ts';
-import { putBeside } from './writing.ts';
+import { putBeside } from './beside.ts';
 
 /** What one session's answer rests on: its own text, and each file that was asked for, as it was then. */
 export interface KeptAnswer {

@@ -1,7 +1,6 @@
 /** The program `tribrach`: connects the commands with this process. */
-import { homedir } from 'node:os';
-import { isAbsolute, join } from 'node:path';
 import { isArchiveThread, serveArchive } from './archive.ts';
+import { cacheFolder } from './cache-folder.ts';
 import { isTableThread, serveTables } from './table-thread.ts';
 import { runCommand } from './program.ts';
 import type { ExitStatus, Io } from './io.ts';
@@ -33,22 +32,6 @@ const io: Io = {
   program: process.argv[1] ?? null,
   cache: cacheFolder(),
 };
-
-/** Below an absolute path only, so that nothing is ever kept where somebody happens to be; else nowhere. */
-function cacheFolder(): string | null {
-  const wanted = [process.env['XDG_CACHE_HOME'] ?? '', join(home(), '.cache')];
-  const folder = wanted.find((path) => isAbsolute(path));
-  return folder === undefined ? null : join(folder, 'tribrach');
-}
-
-/** A system may know of no home. */
-function home(): string {
-  try {
-    return homedir();
-  } catch {
-    return '';
-  }
-}
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   // Whoever reads has seen enough, as in `tribrach check | head`.

@@ -17,7 +17,8 @@ import { dirname, join, resolve } from 'node:path';
 import { FileText } from '../record/file-text.ts';
 import { CannotRun } from './io.ts';
 import { reasonOf } from './read-file.ts';
-import { clearLeftovers, freshName, reasonToKeep } from './writing.ts';
+import { clearLeftovers, freshName } from './beside.ts';
+import { reasonToKeep } from './writing.ts';
 
 export interface NewFile {
   readonly name: string;

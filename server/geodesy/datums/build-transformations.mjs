@@ -51,7 +51,7 @@ const lines = rows.map((row) =>
   ].join('|'),
 );
 
-const block = (name, text) => `export const ${name} = String.raw\`\n${text.join('\n')}\n\`;\n`;
+const block = (name, text) => `export const ${name} = \`\n${text.join('\n')}\n\`;\n`;
 writeFileSync(
   new URL('parameters.ts', import.meta.url),
   `/**

@@ -5,7 +5,7 @@
  */
 
 /** name | south west north east */
-export const AREAS = String.raw`
+export const AREAS = `
 Austria - Styria.|46.64 13.58 47.84 16.17
 Kuwait - onshore.|28.53 46.54 30.09 48.48
 Kuwait - onshore north of a line between Al Jahra' and the Kuwait/Iraq/Saudi Arabia border tripoint.|29.1 46.54 30.09 48.42
@@ -604,7 +604,7 @@ Australia - offshore including EEZ.|-47.2 109.23 -8.88 163.2
  * code | name | from | to | accuracy in metres | area | translations in metres | rotations in arc-seconds, in the
  * position vector convention | scale difference in ppm | reference epoch | rates of the same, a year
  */
-export const TRANSFORMATIONS = String.raw`
+export const TRANSFORMATIONS = `
 1024|MGI to ETRS89 (4)|MGI|ETRS89|1|0|601.705 84.263 485.227|4.7354 1.3145 5.393|-2.3887|
 1055|Ain el Abd to WGS 84 (3)|Ain el Abd|WGS 84|1|1|-145.7 -249.1 1.5|0 0 0|0|
 1056|Ain el Abd to WGS 84 (4)|Ain el Abd|WGS 84|1|1|-85.645 -273.077 -79.708|2.289 -1.421 2.532|3.194|

@@ -31,7 +31,7 @@ for (const entry of entries) if (entry.kind === 'CRS-GEOGCRS') rememberDatum(ent
 const lines = entries.map(line).filter((text) => text !== undefined);
 
 const target = fileURLToPath(new URL('systems.ts', import.meta.url));
-const block = (name, rows) => `export const ${name} = String.raw\`\n${rows.map(clean).join('\n')}\n\`;\n`;
+const block = (name, rows) => `export const ${name} = \`\n${rows.map(clean).join('\n')}\n\`;\n`;
 writeFileSync(
   target,
   `/**

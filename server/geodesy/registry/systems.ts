@@ -8,7 +8,7 @@
  */
 
 /** name | south west north east */
-export const AREAS = String.raw`
+export const AREAS = `
 Anguilla - onshore.|18.11 -63.22 18.33 -62.92
 Antigua island - onshore.|16.94 -61.95 17.22 -61.61
 Dominica - onshore.|15.14 -61.55 15.69 -61.2
@@ -2637,7 +2637,7 @@ Mozambique - offshore.|-27.71 32.64 -10.09 43.03
 `;
 
 /** name | semi-major axis in metres | inverse flattening */
-export const ELLIPSOIDS = String.raw`
+export const ELLIPSOIDS = `
 Bessel 1841|6377397.155|299.1528128
 GRS 1967 Modified|6378160|298.25
 GRS 1980|6378137|298.257222101
@@ -2684,7 +2684,7 @@ Zach 1812|6376045|310
 `;
 
 /** name | metres */
-export const UNITS = String.raw`
+export const UNITS = `
 metre|1
 Clarke's link|0.201166195164
 Gold Coast foot|0.304799710181509
@@ -2703,7 +2703,7 @@ British foot (Sears 1922)|0.304799471538676
 `;
 
 /** name | geographic system | ellipsoid | prime meridian */
-export const DATUMS = String.raw`
+export const DATUMS = `
 HD1909|3819|0|0
 TWD67|3821|1|0
 TWD97|3824|2|0
@@ -3251,7 +3251,7 @@ SIRGAS-Chile 2021|20041|2|0
  * H (geographic with height) and C (geocentric), datum; for V (vertical), datum's name | unit | axis; for K (compound),
  * horizontal | vertical.
  */
-export const SYSTEMS = String.raw`
+export const SYSTEMS = `
 2000|P|Anguilla 1957 / British West Indies Grid|0||0|en|
 2001|P|Antigua 1943 / British West Indies Grid|1|191|0|en|proj=tmerc lat_0=0 lon_0=-62 k=0.9995 x_0=400000 y_0=0
 2002|P|Dominica 1945 / British West Indies Grid|2|192|0|en|proj=tmerc lat_0=0 lon_0=-62 k=0.9995 x_0=400000 y_0=0
