@@ -3,6 +3,7 @@ import { build } from 'esbuild';
 import { createHash } from 'node:crypto';
 import { chmod, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { existsSync } from 'node:fs';
+import { basename } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
 const shared = {
@@ -16,9 +17,36 @@ const shared = {
 const forNode = { ...shared, platform: 'node', target: 'node20', format: 'cjs' };
 const forBrowser = { ...shared, platform: 'browser', conditions: ['browser'] };
 
+/**
+ * Tables that stand beside the program and are read when they are first asked for: as text of a program they would be
+ * looked through at each start. For other hosts, which have no files, they stay in it.
+ */
+const apart = {
+  name: 'tables apart',
+  setup({ onLoad }) {
+    onLoad(
+      { filter: /\/geodesy\/(registry\/systems|datums\/parameters|egm96-grid)\.ts$/ },
+      async ({ path }) => {
+        const file = `${basename(path, '.ts')}.json`;
+        const tables = await exportsOf(path);
+        await writeFile(`dist/${file}`, JSON.stringify(tables));
+        await inAscii(`dist/${file}`);
+        const getters = Object.keys(tables).map((name) => `get ${name}() { return tables().${name}; }`);
+        return {
+          loader: 'js',
+          contents: `let read;
+          const tables = () => read ??= JSON.parse(require('node:fs').readFileSync(require('node:path').join(__dirname, '${file}'), 'latin1'));
+          module.exports = { __esModule: true, ${getters.join(', ')} };`,
+        };
+      },
+    );
+  },
+};
+
 const bundles = [
   {
     ...forNode,
+    plugins: [apart],
     entryPoints: ['server/command-line/main.ts'],
     outfile: 'dist/program.cjs',
   },
@@ -64,6 +92,7 @@ const bundles = [
 ];
 
 const carried = new Map();
+await mkdir('dist', { recursive: true });
 for (const bundle of bundles) await write(bundle);
 await writeLicences('dist/licences.txt');
 await writeColouring('grammar/colouring.ts', 'dist/tribrach.tmLanguage.json');
@@ -88,7 +117,7 @@ async function write(bundle) {
 async function inAscii(path) {
   const text = await readFile(path, 'utf8');
   const escaped = (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  if (path.endsWith('js')) await writeFile(path, text.replace(/[^\x00-\x7f]/g, escaped));
+  if (/js(on)?$/.test(path)) await writeFile(path, text.replace(/[\u0080-\uffff]/g, escaped));
 }
 
 async function digestOf(path) {
@@ -139,13 +168,17 @@ async function writeGalleryPage(source, target) {
 async function writeColouring(source, target) {
   await rm(target, { force: true });
   if (!existsSync(source)) return say(`skipped ${target}: there is no ${source} yet`);
-  const compiled = '.cache/build/colouring.mjs';
-  await mkdir('dist', { recursive: true });
-  await build({ ...shared, platform: 'node', format: 'esm', entryPoints: [source], outfile: compiled });
-  const { textMateGrammar } = await import(pathToFileURL(compiled).href);
+  const { textMateGrammar } = await exportsOf(source);
   if (typeof textMateGrammar !== 'function') throw new Error(`${source} exports no textMateGrammar`);
   await writeFile(target, JSON.stringify(textMateGrammar(), null, 2) + '\n');
   say(`wrote ${target}`);
+}
+
+/** What a module of ours exports, as a build may use it. */
+async function exportsOf(source) {
+  const compiled = `.cache/build/${basename(source, '.ts')}.mjs`;
+  await build({ ...shared, platform: 'node', format: 'esm', entryPoints: [source], outfile: compiled });
+  return { ...(await import(pathToFileURL(compiled).href)) };
 }
 
 function say(line) {

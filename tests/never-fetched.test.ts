@@ -10,6 +10,7 @@ const PROGRAM = resolve('dist/tribrach.cjs');
 const TRAP = resolve('tests/no-way-out.cjs');
 const BUILT = [
   'tribrach.cjs',
+  'program.cjs',
   'extension.cjs',
   'extension-web.js',
   'server-worker.js',

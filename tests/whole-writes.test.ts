@@ -14,7 +14,8 @@ import { resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { folderWith } from './command-line-run.ts';
 
-const PROGRAM = resolve('dist/tribrach.cjs');
+/** Itself, and not what starts it, which would write what was compiled. */
+const PROGRAM = resolve('dist/program.cjs');
 const KILLER = resolve('tests/kill-at.cjs');
 /** Long enough to take several writes. */
 const RAGGED = `${readFileSync('samples/breakwater.trib', 'utf8').replaceAll('  ', '      ')}${'# a long day\n'.repeat(4000)}`;
@@ -35,7 +36,6 @@ function folder() {
     'out/pickup.csv': OLD,
     'out/account.md': OLD,
     'rows.csv': 'PM-1,1.5,2.5,6.284\n',
-    'program.cjs': readFileSync(PROGRAM),
   });
   cpSync('samples/breakwater.trib', made.path('day.trib'));
   cpSync('samples/pickup.csv', made.path('pickup.csv'));
@@ -46,7 +46,7 @@ type Folder = ReturnType<typeof folder>;
 
 function run(at: Folder, words: readonly string[], around: Parameters<typeof spawnSync>[2] = {}) {
   const { env, ...rest } = around;
-  return spawnSync(process.execPath, [at.path('program.cjs'), ...words], {
+  return spawnSync(process.execPath, [PROGRAM, ...words], {
     cwd: at.path(),
     encoding: 'utf8',
     env: { ...process.env, XDG_CACHE_HOME: at.path('cache'), ...env },
@@ -136,7 +136,7 @@ describe('where nothing can be written', () => {
     const at = folder();
     const before = textsOf(at, ['a.trib', 'report.html']);
     for (const words of ['format --write a.trib', 'report day.trib --out report.html --force']) {
-      const limited = `ulimit -f 1; exec "$0" program.cjs ${words}`;
+      const limited = `ulimit -f 1; exec "$0" ${PROGRAM} ${words}`;
       const { status, signal } = spawnSync('bash', ['-c', limited, process.execPath], { cwd: at.path() });
       expect(status === 2 || signal !== null).toBe(true);
     }

@@ -3,8 +3,9 @@ import { readFileSync, writeFileSync } from 'node:fs';
 
 const ROWS = 721;
 const COLUMNS = 1440;
-/** Rows of a band; egm96.ts has the same number. */
-const BAND = 24;
+/** Of a block, as egm96.ts has them. */
+const HIGH = 24;
+const WIDE = 180;
 const source = process.argv[2] ?? '/usr/share/proj/egm96_15.gtx';
 const file = readFileSync(source);
 if (file.readInt32BE(32) !== ROWS || file.readInt32BE(36) !== COLUMNS) throw new Error('not the 15′ grid');
@@ -12,24 +13,31 @@ if (file.readInt32BE(32) !== ROWS || file.readInt32BE(36) !== COLUMNS) throw new
 const heights = Array.from({ length: ROWS * COLUMNS }, (_, at) =>
   Math.round(file.readFloatBE(40 + 4 * at) * 100),
 );
-const bands = Array.from({ length: Math.ceil(ROWS / BAND) }, (_, band) =>
-  encode(heights.slice(band * BAND * COLUMNS, (band + 1) * BAND * COLUMNS)),
-);
+const blocks = [];
+for (let south = 0; south < ROWS; south += HIGH)
+  for (let west = 0; west < COLUMNS; west += WIDE)
+    blocks.push(
+      encode(
+        Array.from({ length: Math.min(HIGH, ROWS - south) }, (_, row) =>
+          heights.slice((south + row) * COLUMNS + west, (south + row) * COLUMNS + west + WIDE),
+        ).flat(),
+      ),
+    );
 writeFileSync(
   new URL('egm96-grid.ts', import.meta.url),
   `/**
- * The EGM96 geoid at every 15′, in whole centimetres, in bands packed as egm96.ts says; built by build-egm96.mjs.
+ * The EGM96 geoid at every 15′, in whole centimetres, in blocks packed as egm96.ts says; built by build-egm96.mjs.
  *
  * Source: NGA (formerly NIMA), WGS 84 EGM96 15-minute geoid height file, in the public domain (Lemoine et al., 1998,
  * NASA/TP-1998-206861).
  */
-export const EGM96_BANDS = [
-${bands.map((bytes) => `  '${bytes.toString('base64')}',\n`).join('')}];
+export const EGM96_BLOCKS = [
+${blocks.map((bytes) => `  '${bytes.toString('base64')}',\n`).join('')}];
 `,
 );
-console.log(`${bands.reduce((sum, bytes) => sum + bytes.length, 0)} bytes in ${bands.length} bands`);
+console.log(`${blocks.reduce((sum, bytes) => sum + bytes.length, 0)} bytes in ${blocks.length} blocks`);
 
-/** The prediction and the coding that egm96.ts undoes; each band stands alone. */
+/** The prediction and the coding that egm96.ts undoes; each block stands alone. */
 function encode(values) {
   const out = [];
   let held = 0;
@@ -43,9 +51,9 @@ function encode(values) {
     }
   };
   let mean = 128;
-  for (let row = 0; row < values.length / COLUMNS; row++)
-    for (let column = 0; column < COLUMNS; column++) {
-      const error = values[row * COLUMNS + column] - predicted(values, row, column);
+  for (let row = 0; row < values.length / WIDE; row++)
+    for (let column = 0; column < WIDE; column++) {
+      const error = values[row * WIDE + column] - predicted(values, row, column);
       const folded = error >= 0 ? 2 * error : -2 * error - 1;
       const low = riceBits(mean);
       for (let ones = folded >> low; ones > 0; ones--) bit(1);
@@ -64,12 +72,14 @@ function riceBits(mean) {
 }
 
 function predicted(values, row, column) {
-  const here = row * COLUMNS + column;
-  const south = here - COLUMNS;
-  if (column < 3 || column > COLUMNS - 3) return column > 0 ? values[here - 1] : row > 0 ? values[south] : 0;
-  if (row === 0) return 2 * values[here - 1] - values[here - 2];
-  if (row === 1) return values[here - 1] + values[south] - values[south - 1];
-  const farSouth = south - COLUMNS;
+  const here = row * WIDE + column;
+  const south = here - WIDE;
+  if (row === 0)
+    return column > 1 ? 2 * values[here - 1] - values[here - 2] : column > 0 ? values[here - 1] : 0;
+  if (column === 0) return row > 1 ? 2 * values[south] - values[south - WIDE] : values[south];
+  if (row === 1 || column < 3 || column > WIDE - 3)
+    return values[here - 1] + values[south] - values[south - 1];
+  const farSouth = south - WIDE;
   const sum =
     127 * values[here - 1] -
     85 * values[here - 2] +

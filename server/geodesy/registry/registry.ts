@@ -199,34 +199,44 @@ const axesOf = (letters: string) => ({
   second: DIRECTIONS[letters.charAt(1)] ?? 'north',
 });
 
-/** A table kept as lines, split at its first use; its rows are made once, so that equal things are the same object. */
-function tableOf<Row>(lines: string, make: (fields: readonly string[]) => Row) {
+/** A table kept as lines, which are read and split at its first use; its rows are made once, so that equal things are the same object. */
+function tableOf<Row>(lines: () => string, make: (fields: readonly string[]) => Row) {
   let split: string[] | undefined;
   const rows: Row[] = [];
   return (place: string): Row | undefined => {
-    split ??= lines.slice(1, -1).split('\n');
+    split ??= lines().slice(1, -1).split('\n');
     const at = Number(place);
     const line = place === '' ? undefined : split[at];
     return line === undefined ? undefined : (rows[at] ??= make(line.split('|')));
   };
 }
 
-const areaAt = tableOf(AREAS, ([name = '', box = '']): AreaOfUse => {
-  const [south = NaN, west = NaN, north = NaN, east = NaN] = box.split(' ').map(Number);
-  return { name, south, west, north, east };
-});
-
-const ellipsoidAt = tableOf(ELLIPSOIDS, ([name = '', axis = '', inverse = '']): Ellipsoid =>
-  ellipsoidOf(name, Number(axis), Number(inverse)),
+const areaAt = tableOf(
+  () => AREAS,
+  ([name = '', box = '']): AreaOfUse => {
+    const [south = NaN, west = NaN, north = NaN, east = NaN] = box.split(' ').map(Number);
+    return { name, south, west, north, east };
+  },
 );
 
-const unitRow = tableOf(UNITS, ([name = '', factor = '']): LinearUnit => ({ name, metres: Number(factor) }));
+const ellipsoidAt = tableOf(
+  () => ELLIPSOIDS,
+  ([name = '', axis = '', inverse = '']): Ellipsoid => ellipsoidOf(name, Number(axis), Number(inverse)),
+);
+
+const unitRow = tableOf(
+  () => UNITS,
+  ([name = '', factor = '']): LinearUnit => ({ name, metres: Number(factor) }),
+);
 const unitAt = (place: string): LinearUnit => unitRow(place) ?? { name: 'metre', metres: 1 };
 
-const datumRow = tableOf(DATUMS, ([name = '', code = '', ellipsoidPlace = '', meridian = '']) => {
-  const ellipsoid = ellipsoidAt(ellipsoidPlace);
-  return ellipsoid && datumFrom(name, code, ellipsoid, Number(meridian));
-});
+const datumRow = tableOf(
+  () => DATUMS,
+  ([name = '', code = '', ellipsoidPlace = '', meridian = '']) => {
+    const ellipsoid = ellipsoidAt(ellipsoidPlace);
+    return ellipsoid && datumFrom(name, code, ellipsoid, Number(meridian));
+  },
+);
 const datumAt = (place: string): Datum | undefined => datumRow(place);
 
 function datumFrom(name: string, code: string, ellipsoid: Ellipsoid, primeMeridian: number): Datum {
