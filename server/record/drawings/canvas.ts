@@ -2,7 +2,7 @@
 import type { Place } from '../../../grammar/tree.ts';
 import { whereIs, type Where } from '../../session/where.ts';
 import type { Session } from '../../session/session.ts';
-import { brokenInto, textWidth } from './text.ts';
+import { brokenInto, drawnWidth, textWidth } from './text.ts';
 import { element, rounded, textsIn, type Attributes, type Child, type Markup } from './markup.ts';
 
 export interface Canvas {
@@ -87,6 +87,7 @@ export interface Words {
 /** A line of text whose middle height is at y. */
 export function words(text: string, x: number, y: number, how: Words = {}): Markup {
   const { size = TEXT, anchor = 'start', tone } = how;
+  const width = drawnWidth(text, size, /\b(?:strong|bad)\b/.test(tone ?? ''));
   return element(
     'text',
     {
@@ -94,6 +95,8 @@ export function words(text: string, x: number, y: number, how: Words = {}): Mark
       y: y + size * 0.35,
       'font-size': size,
       'text-anchor': anchor === 'start' ? null : anchor,
+      // Room was kept for just this width; a wider face is set closer, so that no label runs into another.
+      ...(width === null || width === 0 ? {} : { textLength: width, lengthAdjust: 'spacingAndGlyphs' }),
       class: tone ?? null,
     },
     text,

@@ -1,4 +1,29 @@
-/** How wide text will be, near enough to keep labels apart where no browser can be asked. */
+/** How wide text will be, to keep labels apart where no browser can be asked. */
+import { BOLD, REGULAR } from './advance-widths.ts';
+
+/**
+ * How wide a text is drawn, in pixels, whatever face a reader's machine has: drawings ask for just this width. Null where
+ * it holds a character whose width is not known, which is then left as the face has it.
+ */
+export function drawnWidth(text: string, size: number, bold: boolean): number | null {
+  const widths = bold ? BOLD_WIDTHS : REGULAR_WIDTHS;
+  let sum = 0;
+  for (const character of text) {
+    const width = widths.get(character);
+    if (width === undefined) return null;
+    sum += width;
+  }
+  return (sum * size) / 1000;
+}
+
+const widthsOf = (table: Readonly<Record<number, string>>): ReadonlyMap<string, number> =>
+  new Map(
+    Object.entries(table).flatMap(([width, characters]) =>
+      [...characters].map((character) => [character, Number(width)] as const),
+    ),
+  );
+const REGULAR_WIDTHS = widthsOf(REGULAR);
+const BOLD_WIDTHS = widthsOf(BOLD);
 
 /** Width in pixels of text of a size in pixels, on the generous side of the usual sans-serif faces. */
 export function textWidth(text: string, size: number): number {
