@@ -1,6 +1,7 @@
 /** The rooms and their order: an import points to the same room or an earlier one, and some packages belong to one room. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { posix } from 'node:path';
+import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 
 const ROOMS = [
@@ -55,6 +56,24 @@ const imports = files.flatMap((file) =>
     }),
   ),
 );
+/** Files whose values, and not only types, a file imports; read by the compiler, since an import may run over many lines. */
+function valuesFrom(file: string): readonly string[] {
+  const { statements } = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
+  return statements.flatMap((one) => {
+    if (!ts.isImportDeclaration(one) && !ts.isExportDeclaration(one)) return [];
+    const from = one.moduleSpecifier;
+    if (!from || !ts.isStringLiteral(from) || !from.text.startsWith('.') || isOfTypes(one)) return [];
+    return [posix.join(posix.dirname(file), from.text)];
+  });
+}
+
+function isOfTypes(one: ts.ImportDeclaration | ts.ExportDeclaration): boolean {
+  if (ts.isExportDeclaration(one)) return one.isTypeOnly;
+  const { isTypeOnly, name, namedBindings } = one.importClause ?? {};
+  if (isTypeOnly || name || !namedBindings || !ts.isNamedImports(namedBindings)) return isTypeOnly === true;
+  return namedBindings.elements.every((element) => element.isTypeOnly);
+}
+
 const roomOf = (path: string) => ROOMS.findIndex((room) => path.startsWith(room));
 
 describe('the rooms', () => {
@@ -67,6 +86,18 @@ describe('the rooms', () => {
   it('know no later room', () => {
     const wrong = imports.filter(({ file, what }) => roomOf(what) > roomOf(file));
     expect(wrong.map(({ file, what }) => `${file} must not know ${ROOMS[roomOf(what)] ?? what}`)).toEqual([]);
+  });
+
+  it('have no circle of imports, but for types alone', () => {
+    const knows = new Map(files.map((file) => [file, valuesFrom(file)]));
+    expect(knows.get('server/inspect.ts')).toContain('server/derive/derivation.ts');
+    expect(knows.get('server/session/patched.ts')).not.toContain('server/session/session.ts');
+    // What knows nothing that is left is taken away, again and again; what stays stands in a circle, or behind one.
+    for (let before = -1; before !== knows.size;) {
+      before = knows.size;
+      for (const [file, others] of knows) if (!others.some((other) => knows.has(other))) knows.delete(file);
+    }
+    expect([...knows.keys()]).toEqual([]);
   });
 
   it('keep packages to the one room that they belong to', () => {
