@@ -44,6 +44,9 @@ export const UNITS: readonly UnitSpec[] = [
   { unit: '°C', measures: 'temperature', factor: 1, says: 'degree Celsius' },
 ];
 
+/** Those in which a length may be typed, or stand in a column of a table, the metre first. */
+export const LENGTH_UNITS: readonly UnitSpec[] = UNITS.filter(({ measures }) => measures === 'length');
+
 const units = new Map(UNITS.map((spec) => [spec.unit, spec]));
 
 export const unitNamed = (unit: string): UnitSpec | undefined => units.get(unit);

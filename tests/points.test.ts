@@ -4,6 +4,7 @@ import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { openDocument } from '../grammar/document.ts';
+import { UNITS } from '../grammar/units.ts';
 import type { PointRow } from '../server/evidence/points/points-file.ts';
 import { pointsReader } from '../server/evidence/points/points-file.ts';
 import { inspect } from '../server/inspect.ts';
@@ -94,6 +95,24 @@ describe('tribrach points', () => {
     expect(account).toMatch(/\| OPEN \| fails \| .* \| passes \|/);
     expect(account).toMatch(/SHA-256 [0-9a-f]{64}/);
   });
+
+  // A unit that is added to the language is known to a column as well, and written back in it.
+  it.each(UNITS.filter(({ measures }) => measures === 'length'))(
+    'reads and writes a column in $unit',
+    async ({ unit, factor }) => {
+      const own = (metres: number) => (metres / (factor ?? NaN)).toFixed(9);
+      const at = folder({
+        'day.trib':
+          SESSION + points(`name, east ${unit}, north ${unit}, height ${unit} orthometric, code, time local`),
+        'pickup.csv': `101,${own(-40990.12)},${own(165002.331)},${own(5.62)},KB,09:12\n`,
+      });
+      await tribrach(['points', at.path('day.trib'), '--out', at.path('out')]);
+      const [row = {}] = rowsOf(at.path('out/pickup.csv'));
+      const metres = (column: string) => Number(row[`${column} (${unit})`]) * (factor ?? NaN);
+      expect(metres('east')).toBeCloseTo(-40990.12, 3);
+      expect(metres('height')).toBeCloseTo(5.62 + Math.sqrt(1.284 ** 2 - 0.048 ** 2) + 0.25 - 1.283, 3);
+    },
+  );
 
   it('judges a night by the day that each point is of', async () => {
     const night = SESSION.replace('at 07:50 until 15:40', 'at 22:30 until 2026-05-20 02:40')

@@ -7,7 +7,7 @@ import type {
   ColumnRole,
   ColumnUnit,
 } from '../../evidence/points/column-plan.ts';
-import { planProblems } from '../../evidence/points/column-plan.ts';
+import { COLUMN_UNITS, planProblems } from '../../evidence/points/column-plan.ts';
 import { separatedReader } from '../../evidence/points/separated.ts';
 import { assumed, isHole, type Assumed } from '../../quantities/value.ts';
 import type { Column, Job, Points } from '../../session/entries.ts';
@@ -56,7 +56,6 @@ const ROLES: readonly ColumnRole[] = [
   'spread',
   'skip',
 ];
-const UNITS: readonly ColumnUnit[] = ['m', 'mm', 'cm', 'km', 'ft', 'usft', '°', 'dms'];
 const CLOCKS: readonly ColumnClock[] = ['local', 'utc', 'gps'];
 const LENGTHS: readonly ColumnRole[] = ['east', 'north', 'west', 'south', 'height', 'x', 'y', 'z', 'spread'];
 const ANGLES: readonly ColumnRole[] = ['latitude', 'longitude'];
@@ -159,7 +158,7 @@ function planned(column: Column, problems: PlanProblem[]): PlannedColumn {
     return { role: 'skip' };
   }
   const words = column.qualifiers;
-  const unit = UNITS.find((known) => words.includes(known));
+  const unit = COLUMN_UNITS.find((known) => words.includes(known));
   const above = words[words.indexOf('above') + 1];
   const surface = words.includes('above')
     ? above

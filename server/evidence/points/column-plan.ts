@@ -1,5 +1,7 @@
 /** What the columns of a points file mean: role, unit, surface and clock of each, and how the file is written. */
 
+import { LENGTH_UNITS } from '../../../grammar/units.ts';
+
 export type ColumnRole =
   | 'name'
   | 'east'
@@ -22,8 +24,9 @@ export type ColumnRole =
   | 'spread'
   | 'skip';
 
-/** `°` is decimal degrees; `dms` degrees, minutes and seconds with blanks, colons or their signs between. */
-export type ColumnUnit = 'm' | 'mm' | 'cm' | 'km' | 'ft' | 'usft' | '°' | 'dms';
+/** A unit of length; `°` is decimal degrees; `dms` degrees, minutes and seconds with blanks, colons or their signs between. */
+export type ColumnUnit = string;
+export const COLUMN_UNITS: readonly ColumnUnit[] = [...LENGTH_UNITS.map(({ unit }) => unit), '°', 'dms'];
 
 /** Whose time a column tells, where the cell itself does not end in Z or an offset. */
 export type ColumnClock = 'local' | 'utc' | 'gps';

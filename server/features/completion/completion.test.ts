@@ -283,7 +283,7 @@ describe('columns', () => {
   it('say their unit, then their surface, and a meaning once', () => {
     const columns = `${job}${rest}points "other.csv"\n  columns name, `;
     expect(labels(`${columns}`)).not.toContain('name');
-    expect(labels(`${columns}east `)).toEqual(['m', 'mm', 'cm', 'km', 'ft', 'usft']);
+    expect(labels(`${columns}east `)).toEqual(['m', 'mm', 'cm', 'km', 'ft', 'usft', 'in']);
     expect(labels(`${columns}height m `)).toEqual(['orthometric', 'ellipsoidal', 'CHART']);
     expect(labels(`${columns}latitude `)).toEqual(['°', 'dms']);
     expect(labels(`${columns}time `)).toEqual(['local', 'utc', 'gps']);

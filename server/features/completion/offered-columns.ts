@@ -1,5 +1,6 @@
 /** What a column of a points entry means, in which unit, and what the file itself calls it in its first line. */
 import type { Item } from '../../../grammar/tree.ts';
+import { LENGTH_UNITS } from '../../../grammar/units.ts';
 import type { Inspection } from '../../inspect.ts';
 import { isRefusal } from '../../quantities/refusal.ts';
 import type { Points } from '../../session/entries.ts';
@@ -31,7 +32,7 @@ const MEANINGS: readonly (readonly [string, string])[] = [
 const LENGTHS = ['east', 'north', 'west', 'south', 'height', 'x', 'y', 'z', 'spread'];
 const ANGLES = ['latitude', 'longitude'];
 
-const UNITS_OF_LENGTH = ['m', 'mm', 'cm', 'km', 'ft', 'usft'].map((unit) => [unit, 'its unit'] as const);
+const UNITS_OF_LENGTH = LENGTH_UNITS.map(({ unit, says }) => [unit, says] as const);
 const UNITS_OF_ANGLE = [
   ['°', 'decimal degrees'],
   ['dms', 'degrees, minutes and seconds'],

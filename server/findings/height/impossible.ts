@@ -1,4 +1,5 @@
 /** A length that none of its kind can have: taped, of an extension, of an antenna, or the height of a mark. */
+import { LENGTH_UNITS } from '../../../grammar/units.ts';
 import type { Place } from '../../../grammar/tree.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import { showNumber } from '../../quantities/show.ts';
@@ -99,19 +100,13 @@ function impossible(
   return [{ place, what, bounds, typed, readings: readingsOf(typed, bounds), causes }];
 }
 
-const UNITS: Readonly<Record<string, number>> = {
-  m: 1,
-  cm: 0.01,
-  mm: 0.001,
-  ft: 0.3048,
-};
-
 /** With the units that make it usual, the metre first. */
 function readingsOf(typed: string, { usual: [least, most] }: Bounds): string[] {
   const [, number, unit = ''] = /^([-+\u2212]?[\d.]+)\s*([a-z]+)$/.exec(typed) ?? [];
   if (number === undefined) return [];
   const value = Number(number.replace('\u2212', '-'));
-  return Object.entries(UNITS)
-    .filter(([other, factor]) => other !== unit && value * factor >= least && value * factor <= most)
-    .map(([other]) => `${number} ${other}`);
+  return LENGTH_UNITS.filter(
+    ({ unit: other, factor }) =>
+      other !== unit && value * (factor ?? NaN) >= least && value * (factor ?? NaN) <= most,
+  ).map(({ unit: other }) => `${number} ${other}`);
 }

@@ -1,4 +1,5 @@
 /** Points as separated values, in the order of columns that the user asks for. */
+import { metresIn } from '../../evidence/points/cells.ts';
 import type { ColumnRole, ColumnUnit } from '../../evidence/points/column-plan.ts';
 import type { PointSet } from '../../derive/points/points.ts';
 import { coordinates, type RepairedPoint } from '../../derive/repair/row.ts';
@@ -135,15 +136,6 @@ function unitOf(set: PointSet, what: string): ColumnUnit {
   return unit === 'dms' ? '°' : unit;
 }
 
-const METRES: Partial<Record<ColumnUnit, number>> = {
-  m: 1,
-  mm: 0.001,
-  cm: 0.01,
-  km: 1000,
-  ft: 0.3048,
-  usft: 1200 / 3937,
-};
-
 interface Cell {
   readonly form: ColumnForm;
   readonly put: (point: RepairedPoint, into: TableBlocks) => void;
@@ -190,7 +182,11 @@ function cellOf(column: TableColumn, set: PointSet): Cell {
   }
 }
 
-const DECIMALS: Partial<Record<ColumnUnit, number>> = { '°': ANGLE_DECIMALS, mm: 1, cm: 2, km: 7 };
+/** So many that a tenth of a millimetre stays: one more for a unit ten times as large. */
+function decimalsIn(unit: ColumnUnit): number {
+  const metres = metresIn(unit);
+  return metres === undefined ? ANGLE_DECIMALS : LENGTH_DECIMALS + Math.ceil(Math.log10(metres));
+}
 
 function coordinateCell(column: TableColumn, set: PointSet): Cell {
   const what = column.replace('measured-', '');
@@ -199,7 +195,7 @@ function coordinateCell(column: TableColumn, set: PointSet): Cell {
   const value = column.startsWith('measured-')
     ? ({ row }: RepairedPoint) => coordinates(row, set)[index]
     : repairedCoordinate(index);
-  return numberCell(value, METRES[unit] ?? 1, DECIMALS[unit] ?? LENGTH_DECIMALS);
+  return numberCell(value, metresIn(unit) ?? 1, decimalsIn(unit));
 }
 
 const repairedCoordinate = (index: 0 | 1 | 2): ((point: RepairedPoint) => number) =>
