@@ -215,7 +215,7 @@ export function oddSettings(radio: Radio): OddSetting[] {
     found.push({
       place: spreading.place,
       odd: 'none such',
-      sentence: `There is no spreading factor ${spreading.name}: it is one of SF6 to SF12.`,
+      sentence: `No spreading factor is called ${spreading.name}: use SF6 to SF12.`,
     });
   if (coding && codingOf(coding.name) === null)
     found.push({

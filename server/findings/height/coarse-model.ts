@@ -8,7 +8,7 @@ export const heightCoarseModel = kind({
   find: ({ derivation }) => coarse(valuesOf(derivation.setups)),
   tell: ({ mark }) => ({
     severity: 'warning',
-    headline: `Height to key at ${mark.mark.name} rests on EGM96, good to a metre only.`,
+    headline: `Height to key at ${mark.mark.name} rests on EGM96, good to 1 m.`,
     effect: 'All heights share its error; nearby checks do not show it.',
     action: 'Use the published separation or a regional geoid grid.',
   }),

@@ -7,7 +7,7 @@ const LABELS: Partial<Readonly<Record<SlipName, string>>> = {
   'extension-inside-slant': 'extension added to the slope',
   'slope-not-reduced': 'slope not taken off',
   'vertical-told-as-slant': 'plumb reading taken as a slope',
-  'rise-forgotten': 'tape point not reduced to the ARP',
+  'rise-forgotten': 'tape point not reduced to ARP',
   'phase-centre-for-arp': 'phase centre for ARP',
   'arp-for-phase-centre': 'ARP for phase centre',
   'orthometric-for-ellipsoidal': 'orthometric height keyed',

@@ -10,7 +10,7 @@ export const numberDecimalComma = kind({
   find: (subject) => letterSlips(subject, 'decimal-comma'),
   tell: ({ slip }) => ({
     severity: 'error',
-    headline: `Comma in a number: ${short(slip.typed)} could be ${oneOf(slip.readings.map((reading) => reading.replaceAll(', ', ' and ')))}.`,
+    headline: `Comma in ${short(slip.typed)}: it could be ${oneOf(slip.readings.map((reading) => reading.replaceAll(', ', ' and ')))}.`,
     effect: 'Not used.',
     action: 'Write a point for decimals.',
   }),

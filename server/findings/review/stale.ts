@@ -32,11 +32,11 @@ export const reviewStale = kind({
         effect: `${sentence(standing.because)}.`,
       };
     const changed = standing.changed.map((part) => PART_NAMES[part]);
-    const shown = changed.length > 3 ? [...changed.slice(0, 2), `${changed.length - 2} more`] : changed;
+    const shown = changed.length > 3 ? [changed[0] ?? '', `${changed.length - 1} other parts`] : changed;
     const what = changed.length === 0 ? 'the order of the entries' : allOf(shown);
     return {
       severity: 'warning',
-      headline: `Changed since the review by ${by}: ${what}.`,
+      headline: `Changed since ${by} reviewed it: ${what}.`,
       action: 'See what moved with `tribrach compare`, and have it reviewed again.',
     };
   },
