@@ -1,5 +1,5 @@
 /** The commands of the palette that open one of the pages which the server writes about the session in front. */
-import { commands, Uri, ViewColumn, window, workspace, type Disposable } from 'vscode';
+import { commands, languages, Uri, ViewColumn, window, workspace, type Disposable } from 'vscode';
 import { nameOf, sessionInFront } from './in-front.ts';
 import { offerRestart } from './server-end.ts';
 
@@ -16,6 +16,8 @@ export const openPages = (): readonly string[] =>
   workspace.textDocuments.filter(({ uri }) => uri.scheme === SCHEME).map(({ uri }) => uri.toString());
 
 const SCHEME = 'tribrach';
+/** A language of its own, whose long lines are wrapped. */
+const PAGE_LANGUAGE = 'tribrach-page';
 
 /** Opens `tribrach:/SESSION FILE/PAGE?SESSION URI` beside the session; the server writes its text and keeps it up to date. */
 async function openPage(page: string): Promise<void> {
@@ -27,7 +29,10 @@ async function openPage(page: string): Promise<void> {
     query: session.toString(),
   });
   try {
-    const document = await workspace.openTextDocument(uri);
+    const document = await languages.setTextDocumentLanguage(
+      await workspace.openTextDocument(uri),
+      PAGE_LANGUAGE,
+    );
     await window.showTextDocument(document, {
       viewColumn: ViewColumn.Beside,
       preview: true,

@@ -3,17 +3,17 @@ import {
   CodeActionKind,
   commands,
   languages,
-  Uri,
   type CodeAction,
   type Diagnostic,
   type Disposable,
 } from 'vscode';
+import { pageOfFinding } from './finding-pages.ts';
 
 export function registerExplain(): readonly Disposable[] {
   return [
     commands.registerCommand('tribrach.explain', async (code: unknown) => {
       if (typeof code === 'string')
-        await commands.executeCommand('markdown.showPreviewToSide', explanationOf(code));
+        await commands.executeCommand('markdown.showPreviewToSide', pageOfFinding(code));
     }),
     languages.registerCodeActionsProvider(
       { language: 'tribrach' },
@@ -27,10 +27,6 @@ export function registerExplain(): readonly Disposable[] {
     ),
   ];
 }
-
-/** The server writes the page of that address. */
-const explanationOf = (code: string): Uri =>
-  Uri.from({ scheme: 'tribrach', path: `/${code.replace('/', ' ')}.md`, query: `explains=${code}` });
 
 const explainAction = (code: string): CodeAction => ({
   title: `Explain ${code}`,

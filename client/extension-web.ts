@@ -1,5 +1,5 @@
 /** The extension for an editor in the browser: the shared client, talking to the server in a worker. */
-import { Uri, type ExtensionContext } from 'vscode';
+import { commands, Uri, window, type Disposable, type ExtensionContext } from 'vscode';
 import { BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
 import { start, stop } from './start.ts';
 import { WorkerReader, type WorkerPort } from './worker-reader.ts';
@@ -15,9 +15,17 @@ export async function activate(context: ExtensionContext): Promise<void> {
     worker = new Worker(script);
     return { reader: new WorkerReader(worker), writer: new BrowserMessageWriter(worker) };
   };
-  context.subscriptions.push({ dispose: () => worker?.terminate() });
+  context.subscriptions.push({ dispose: () => worker?.terminate() }, ...onDesktopAlone());
   await start(context, (options) => new LanguageClient('tribrach', 'Tribrach', connect, options));
 }
+
+/** A browser starts no programs; the palette does not show these commands there. */
+const onDesktopAlone = (): readonly Disposable[] =>
+  ['tribrach.repairPoints', 'tribrach.lookIntoRecording', 'tribrach.marksFromRegister'].map((name) =>
+    commands.registerCommand(name, () =>
+      window.showInformationMessage('The command line does this, and a browser cannot start it.'),
+    ),
+  );
 
 export async function deactivate(): Promise<void> {
   await stop();

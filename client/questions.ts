@@ -1,12 +1,16 @@
 /** From question to question of a session: each `?` is selected in turn, and where there are answers to choose, they are offered. */
 import {
+  CodeActionKind,
   commands,
+  languages,
   Range,
   Selection,
   TextEditorRevealType,
   window,
+  type CodeAction,
   type CompletionList,
   type Disposable,
+  type Position,
   type TextDocument,
   type TextEditor,
 } from 'vscode';
@@ -40,7 +44,26 @@ export function registerQuestions(): readonly Disposable[] {
       if (line !== null && first?.active.line !== line) answering(null);
     }),
     window.onDidChangeActiveTextEditor(() => answering(null)),
+    commands.registerCommand('tribrach.answerQuestion', async (at: unknown) => {
+      const editor = window.activeTextEditor;
+      if (!editor || !isSession(editor.document) || !(at instanceof Range)) return;
+      answering(at.start.line);
+      await askAt(editor, at);
+    }),
+    languages.registerCodeActionsProvider(
+      { language: 'tribrach' },
+      { provideCodeActions: (document, { start }) => answersFor(document, start) },
+      { providedCodeActionKinds: [CodeActionKind.QuickFix] },
+    ),
   ];
+}
+
+/** Nothing is written: the question is selected, and what can be chosen is offered. */
+function answersFor(document: TextDocument, at: Position): CodeAction[] {
+  const question = questionAt(document, at);
+  if (!question) return [];
+  const command = { title: 'Answer', command: 'tribrach.answerQuestion', arguments: [question] };
+  return [{ title: 'Answer this question', kind: CodeActionKind.QuickFix, command }];
 }
 
 /** Selects a question; the list of answers opens only where there is one. */
@@ -67,12 +90,18 @@ function questionFrom(editor: TextEditor, step: 1 | -1): Range | undefined {
     : (all.findLast((one) => one.end.isBeforeOrEqual(start)) ?? all.at(-1));
 }
 
-/** Each lone `?`, quoted or not; a comment asks nothing. */
-export function questionsIn(document: TextDocument): Range[] {
-  return Array.from({ length: document.lineCount }, (_, line) => line).flatMap((line) => {
-    const text = document.lineAt(line).text.replace(/(^|\s)#(?=[^"]*(?:"[^"]*"[^"]*)*$).*$/, '$1');
-    return [...text.matchAll(/(?<=[\s"])\?(?=[\s",]|$)/g)].map(
-      ({ index }) => new Range(line, index, line, index + 1),
-    );
-  });
+const questionAt = (document: TextDocument, at: Position) =>
+  questionsOf(document, at.line).find((one) => one.contains(at));
+
+export const questionsIn = (document: TextDocument): Range[] =>
+  Array.from({ length: document.lineCount }, (_, line) => line).flatMap((line) =>
+    questionsOf(document, line),
+  );
+
+/** Each lone `?` of a line, quoted or not; a comment asks nothing. */
+function questionsOf(document: TextDocument, line: number): Range[] {
+  const text = document.lineAt(line).text.replace(/(^|\s)#(?=[^"]*(?:"[^"]*"[^"]*)*$).*$/, '$1');
+  return [...text.matchAll(/(?<=[\s"])\?(?=[\s",]|$)/g)].map(
+    ({ index }) => new Range(line, index, line, index + 1),
+  );
 }

@@ -4,8 +4,10 @@ import { State, type BaseLanguageClient, type LanguageClientOptions } from 'vsco
 import { openPages, registerCommands } from './commands.ts';
 import { registerCard } from './card.ts';
 import { registerExplain } from './explain.ts';
+import { linkedToPages } from './finding-pages.ts';
 import { registerFirstMinutes } from './first-minutes.ts';
 import { registerPanel } from './panel.ts';
+import { registerPaths } from './path-completion.ts';
 import { readFile } from './read-file.ts';
 import { followsFromAnEnd, logWhatFollowsFromAnEnd, startedAgain } from './server-end.ts';
 import { sessionFilesBelow } from './session-files.ts';
@@ -29,6 +31,7 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
       trusted: workspace.isTrusted,
       pages: openPages(),
     }),
+    middleware: linkedToPages,
     ...startedAgain(() => client.state === State.StartFailed),
   });
   logWhatFollowsFromAnEnd(client);
@@ -44,6 +47,7 @@ export async function start(context: ExtensionContext, connect: Connect): Promis
     ...registerRecordCommands(client),
     ...registerExplain(),
     ...registerQuestions(),
+    registerPaths(),
     // Only now may files that sessions name be read.
     workspace.onDidGrantWorkspaceTrust(() => attempt(() => restartOnceMore(client))),
   );

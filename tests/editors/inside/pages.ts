@@ -1,6 +1,7 @@
 /** The palette's pages open beside the session and say what the session says. */
 import {
   commands,
+  languages,
   TabInputWebview,
   Uri,
   window,
@@ -52,6 +53,28 @@ export const pageTests: Tests = {
     const explained = await workspace.openTextDocument(uri);
     same('its heading', explained.lineAt(0).text, `# ${expected.finding.code}`);
     same('what to do', explained.getText().includes('**What to do.**'), true);
+  },
+
+  'the code of a finding leads to its page': async () => {
+    const { document } = await openSession();
+    const target = await eventually(
+      'the address',
+      () =>
+        languages
+          .getDiagnostics(document.uri)
+          .map(({ code }) => (typeof code === 'object' ? code : null))
+          .find((code) => code?.value === expected.finding.code)?.target,
+    );
+    const explained = await workspace.openTextDocument(target);
+    same('its heading', explained.lineAt(0).text, `# ${expected.finding.code}`);
+  },
+
+  'a page about a session wraps its lines': async () => {
+    await openSession();
+    await commands.executeCommand('tribrach.checkSession');
+    const shown = await eventually('the page to open', openPage);
+    const asked = workspace.getConfiguration('editor', { languageId: shown.languageId });
+    same('wrapping', asked.get('wordWrap'), 'on');
   },
 
   'the other pages open': async () => {

@@ -37,5 +37,5 @@ const toldByCommandLine = ({ code, severity, line, column, endLine, endColumn }:
 
 function shownByEditor({ code, severity, range: { start, end } }: Diagnostic): string {
   const place = `${start.line + 1}:${start.character + 1}-${end.line + 1}:${end.character + 1}`;
-  return `${DiagnosticSeverity[severity].toLowerCase()} ${String(code)} ${place}`;
+  return `${DiagnosticSeverity[severity].toLowerCase()} ${String(typeof code === 'object' ? code.value : code)} ${place}`;
 }
