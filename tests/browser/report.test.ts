@@ -2,6 +2,8 @@
 import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { sessionDrawings } from '../../server/record/drawings/session-drawings.ts';
+import { DRAWING_STYLE } from '../../server/record/drawings/style.ts';
 import { reportPage } from '../../server/record/report/report.ts';
 import type { Inspection } from '../../server/inspect.ts';
 import {
@@ -85,7 +87,7 @@ describe.runIf(hasChromium)('the report', () => {
     }
   }
 
-  describe.each(Object.entries(days))('of %s', (_, day) => {
+  describe.each(Object.entries(days))('of %s', (name, day) => {
     const html = reportPage([day()]);
 
     it('runs nothing and asks for nothing, even without its own policy', () =>
@@ -124,6 +126,20 @@ describe.runIf(hasChromium)('the report', () => {
         await page.addStyleTag({ content: `*{font-family:"${WIDE}"!important}` });
         expect(await page.evaluate(collisions)).toEqual([]);
       }));
+
+    it('draws for the narrowest panel, and no label lies on another or leaves its drawing', () => {
+      const { drawings } = sessionDrawings(day(), 230);
+      const figures = drawings.map(({ svg }) => `<figure style="margin:0">${svg}</figure>`).join('');
+      return withPage(
+        `<style>:root{--ink:#222;--quiet:#666;--faint:#ccc;--bad:#a22;--paper:#fff;--good:#262;--steel:#259;--tint:#eee}body{margin:0;width:240px;font-family:"Liberation Sans"}${DRAWING_STYLE}</style>${figures}`,
+        { size: PHONE, allowPolicy: false },
+        async ({ page }) => {
+          const shots = process.env['SHOTS'];
+          if (shots) await page.screenshot({ path: `${shots}/narrow-${name}.png`, fullPage: true });
+          expect(await page.evaluate(collisions)).toEqual([]);
+        },
+      );
+    });
 
     // One look at each day in the dark on a phone, where contrast and room are least, and at a few in light as well.
     it.each([

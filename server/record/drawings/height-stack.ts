@@ -678,7 +678,7 @@ function readingTable(
   const step = 18;
   const at = (share: number) => canvas.width * share;
   const columns = narrow
-    ? { time: 0, taped: at(0.17), slope: at(0.62), arp: at(1) }
+    ? { time: 0, taped: Math.max(at(0.17), textWidth('1  07:52  ', size)), slope: at(0.62), arp: at(1) }
     : { time: 0, taped: at(0.15), slope: at(0.72), arp: at(1) };
   const shown = readings.slice(0, MOST_READINGS);
   const line = (y: number) => stroke('hair', 0, y, canvas.width, y);
