@@ -23,7 +23,7 @@ export const ENTRIES: readonly WordEntry[] = [
   entry(
     'job',
     'text',
-    'language date clock observer grid datum vertical geoid confidence tolerance limits',
+    'language date clock observer grid datum vertical geoid receiver confidence tolerance limits',
     'What the whole file is about: the day, its clock, its coordinate systems and what the job allows.',
     'job "North arm, as built"',
   ),
@@ -151,6 +151,12 @@ export const DETAILS: readonly DetailWord[] = [
   detail('datum', 'name', 'The datum of the values keyed into the receiver.', 'datum EPSG:4258'),
   detail('vertical', 'text', 'The levelling datum of the heights.', 'vertical "harbour levelling datum"'),
   detail('geoid', 'name', 'The geoid model: a grid file or the built-in EGM96.', 'geoid "grids/region.gtx"'),
+  detail(
+    'receiver',
+    'value',
+    'The unit and the form in which the receiver takes numbers; the key card is written in them.',
+    'receiver usft, dms',
+  ),
   detail('confidence', 'value', 'How sure the expected values should be.', 'confidence 95 %'),
   detail(
     'tolerance',

@@ -1,5 +1,6 @@
 /** What each entry of a session says, as plain data; holes where a value is missing or cannot be read. */
 import type { Entry, Place } from '../../grammar/tree.ts';
+import type { UnitSpec } from '../../grammar/units.ts';
 import type { Maybe, Value } from '../quantities/value.ts';
 import type { Height, Named, Position, Surface } from './coordinates.ts';
 import type { Moment } from './moments.ts';
@@ -50,10 +51,19 @@ export interface Job extends Base {
   readonly datumPlate: Named | null;
   readonly vertical: Quoted | null;
   readonly geoid: GeoidName | null;
+  /** How the receiver takes numbers; null where the job does not say. */
+  readonly receiver: ReceiverForm | null;
   readonly confidence: Maybe<Value> | null;
   readonly tolerance: Accuracy | null;
   readonly limits: Limits | null;
 }
+/** What is not said is metres, and degrees with minutes and seconds. */
+export interface ReceiverForm {
+  readonly unit: UnitSpec | null;
+  readonly position: PositionForm | null;
+}
+/** Degrees with minutes and seconds, decimal degrees, or the coordinates of the job's grid. */
+export type PositionForm = 'dms' | 'degrees' | 'grid';
 /** Seconds that the clock is ahead of UTC. */
 export interface ClockOffset {
   readonly seconds: number;

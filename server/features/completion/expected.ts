@@ -1,4 +1,5 @@
 /** What may stand behind each first word: words with the spot where they belong, what a number there measures, and fixed values. */
+import { LENGTH_UNITS } from '../../../grammar/units.ts';
 import type { Dimension } from '../../../grammar/units.ts';
 import type { Spot } from './spot.ts';
 
@@ -119,6 +120,15 @@ const QUALITY = [
   told('epochs', 'how many epochs were averaged', counted, ({ items }) => !isOf(items, 'pdop')),
   told('satellites', 'how many satellites were used', counted, ({ items }) => !isOf(items, 'pdop')),
 ];
+const FORMS = ['dms', 'degrees', 'grid'];
+const RECEIVER = [
+  ...LENGTH_UNITS.map(({ unit, says }) =>
+    told(unit, says, listed, once(...LENGTH_UNITS.map((other) => other.unit))),
+  ),
+  told('dms', 'degrees, minutes and seconds', listed, once(...FORMS)),
+  told('degrees', 'decimal degrees', listed, once(...FORMS)),
+  told('grid', 'east and north in the grid of the job', listed, once(...FORMS)),
+];
 /** The number typed last belongs to this word. */
 const isOf = (items: Spot['items'], word: string) => {
   const before = items.at(-2);
@@ -214,6 +224,7 @@ const EXPECTED: Readonly<Record<string, Expected>> = {
   spread: phrase(DIRECTIONS, 'length'),
   tolerance: phrase(DIRECTIONS, 'length', 'ratio'),
   confidence: phrase([], 'ratio'),
+  receiver: phrase(RECEIVER),
   limits: phrase(QUALITY),
   quality: phrase(QUALITY),
   observed: coordinates([

@@ -2,7 +2,7 @@
 import type { Inspection } from '../../inspect.ts';
 import { element, group, styleSheet, type Child, type Markup } from '../drawings/markup.ts';
 import { CARD_STYLE } from './card-style.ts';
-import { digitGroups } from './digit-groups.ts';
+import { digitGroups, isLength, withoutUnit } from './digit-groups.ts';
 import { CAUTIONS, keyCard, type KeyCard, type KeyLine } from './key-card.ts';
 
 /** Each setup's card in the order of the notes; the text of a session is never more than text in it. */
@@ -72,7 +72,7 @@ function keyLine({ label, value, note, keyed }: KeyLine, setup: string): Markup 
   );
 }
 
-const isNumber = (value: string) => / m$|["'°][NSEW]$/.test(value);
+const isNumber = (value: string) => isLength(value) || /["'°][NSEW]$/.test(value);
 
 const besideOf = ({ typed, difference }: NonNullable<KeyLine['keyed']>): Child[] =>
   difference === ''
@@ -96,7 +96,7 @@ const copyButton = (label: string, value: string, setup: string): Markup =>
     {
       type: 'button',
       class: 'card-copy',
-      'data-copy': value.replace(/ m$/, '').replaceAll('−', '-'),
+      'data-copy': withoutUnit(value).replaceAll('−', '-'),
       'aria-label': `Copy ${label.toLowerCase()} of ${setup}: ${value}`,
     },
     'Copy',

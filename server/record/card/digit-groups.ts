@@ -1,8 +1,17 @@
 /** A number's digits in groups of three, so that two of them can be compared group by group. */
 
+import { LENGTH_UNITS } from '../../../grammar/units.ts';
+
+const LENGTH = new RegExp(`^([−-]?\\d[\\d.]*) (?:${LENGTH_UNITS.map(({ unit }) => unit).join('|')})$`);
+
+export const isLength = (text: string) => LENGTH.test(text);
+
+/** As a receiver wants a length: the number alone. */
+export const withoutUnit = (text: string) => LENGTH.exec(text)?.[1] ?? text;
+
 /** The groups together are the text; what is neither a length nor an angle is one group. */
 export function digitGroups(text: string): string[] {
-  if (!/^[−-]?\d[\d.]* m$|^\d+°.*[NSEW]$/.test(text)) return [text];
+  if (!isLength(text) && !/^\d[\d.]*°.*[NSEW]$/.test(text)) return [text];
   const number = /^([^\d]*)([\d°'"]*?)(\d+)(?:(\.)(\d+))?(\D*)$/.exec(text);
   if (!number) return [text];
   const [, sign = '', before = '', whole = '', point = '', decimals = '', behind = ''] = number;

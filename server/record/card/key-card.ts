@@ -1,6 +1,7 @@
 /** The key card of a setup: what the receiver should be told, in the order in which it asks, with what to beware of. */
-import { allOf, showAngle, showNumber, showSigma } from '../../quantities/show.ts';
+import { allOf, showNumber, showSigma } from '../../quantities/show.ts';
 import { hole, isHole, type Hole, type Maybe, type Value } from '../../quantities/value.ts';
+import { sameDatum, type Frame } from '../../derive/positions/frame.ts';
 import type { KeyedValues } from '../../derive/setups/keyed.ts';
 import type { SetupValues, Tell } from '../../derive/setups/setup.ts';
 import { bearingOn } from '../../findings/keyed/bears-on-told.ts';
@@ -9,6 +10,7 @@ import type { Inspection } from '../../inspect.ts';
 import { lineInWords } from '../../session/where.ts';
 import { keyedBeside, type Beside } from './keyed-beside.ts';
 import { onGround } from './on-ground.ts';
+import { inReceiver, type InReceiver } from './receiver-form.ts';
 
 export interface KeyCard {
   readonly setup: string;
@@ -44,26 +46,31 @@ export function keyCard(values: SetupValues, inspection: Inspection): KeyCard {
   const arp = wrong(errors.mark ?? errors.antenna) ?? tell.arp;
   const whole = isHole(arp) ? { x: arp, y: arp, z: arp } : arp;
   const { keyed: system } = derivation.frame;
-  const keyed = keyedBeside(values, session.antennas);
+  const form = inReceiver(derivation.frame.job);
+  const keyed = keyedBeside(values, session.antennas, form);
   const lines = [
     isHole(system)
       ? { label: 'Datum', value: null, note: system.hole, keyed: null }
       : { label: 'Datum', value: system.datum.name, note: system.datum.geographic ?? '', keyed: null },
-    line('Latitude', tell.latitude, (value) => showAngle(value, 'N'), '', keyed.latitude),
-    line('Longitude', tell.longitude, (value) => showAngle(value, 'E'), '', keyed.longitude),
+    ...(form.position === 'grid'
+      ? gridLines(values, derivation.frame, wrong(errors.mark), form)
+      : [
+          line('Latitude', tell.latitude, (value) => form.angle(value, 'N'), '', keyed.latitude),
+          line('Longitude', tell.longitude, (value) => form.angle(value, 'E'), '', keyed.longitude),
+        ]),
     tell.coarse
       ? line('Ellipsoidal height', tell.ellipsoidalHeight, toMetre, 'by EGM96, not for keying')
       : line(
           'Ellipsoidal height',
           tell.ellipsoidalHeight,
-          toMillimetre,
+          form.length,
           'not the height above sea level',
           keyed.height,
         ),
     line(
       'Antenna height',
       tell.antennaHeight,
-      toMillimetre,
+      form.length,
       `vertical, ${REFERENCES[tell.antennaReference] ?? ''}`,
       keyed.antennaHeight,
     ),
@@ -88,10 +95,30 @@ export function keyCard(values: SetupValues, inspection: Inspection): KeyCard {
       ...coarsePosition(values),
       ...coarseHeight(values),
       ...doubtful([...bearing.mark, ...bearing.antenna], session),
-      ...(missing.length > 0 ? [] : keyedSoFar(values)),
+      ...(missing.length > 0 ? [] : keyedSoFar(values, form)),
     ],
   };
 }
+
+/** Of the mark in the job's grid; a receiver that takes them projects from the datum that it was told itself. */
+function gridLines(
+  { mark }: SetupValues,
+  { grid, keyed }: Frame,
+  wrong: Hole | undefined,
+  form: InReceiver,
+): KeyLine[] {
+  const note = isHole(grid) ? '' : [grid.code, grid.name].filter(Boolean).join('  ');
+  const value = (part: Maybe<Value> | undefined) =>
+    wrong ?? otherDatum(grid, keyed) ?? part ?? hole('no mark');
+  return [line('East', value(mark?.east), form.length, note), line('North', value(mark?.north), form.length)];
+}
+
+const otherDatum = (grid: Frame['grid'], keyed: Frame['keyed']): Hole | undefined =>
+  isHole(grid) || isHole(keyed) || sameDatum(grid.datum, keyed.datum)
+    ? undefined
+    : hole(
+        `the grid is in ${grid.datum.name} and the receiver in ${keyed.datum.name}: set it to geographic coordinates`,
+      );
 
 const isError = ({ severity }: Finding) => severity === 'error';
 
@@ -122,7 +149,6 @@ const REFERENCES: Readonly<Record<string, string>> = {
 };
 
 const toMetre = (metres: number) => `about ${showNumber(metres, 0)} m`;
-const toMillimetre = (metres: number) => `${showNumber(metres, 3)} m`;
 /** Messages 1005 and 1006 count in tenths of a millimetre. */
 const toTenth = (metres: number) => `${showNumber(metres, 4)} m`;
 
@@ -172,11 +198,13 @@ const coarseHeight = ({ tell }: SetupValues): string[] =>
     : [];
 
 /** How far what was keyed last is from this card; below a millimetre it is the same, and a coarse height says nothing. */
-function keyedSoFar({ keyed, tell }: SetupValues): string[] {
+function keyedSoFar({ keyed, tell }: SetupValues, form: InReceiver): string[] {
   const last = keyed[keyed.length - 1];
   if (!last) return [];
   const { east, north, up } = last;
   if (isHole(east) || isHole(north) || isHole(up)) return [];
+  const offBy = (metres: number, positive: string, negative: string) =>
+    Math.abs(metres) < 0.001 ? '' : `${form.length(Math.abs(metres))} ${metres > 0 ? positive : negative}`;
   const parts = [
     offBy(east.value, 'east', 'west'),
     offBy(north.value, 'north', 'south'),
@@ -186,6 +214,3 @@ function keyedSoFar({ keyed, tell }: SetupValues): string[] {
 }
 
 const since = ({ state }: KeyedValues) => (state.number > 1 ? ' last' : '');
-
-const offBy = (metres: number, positive: string, negative: string) =>
-  Math.abs(metres) < 0.001 ? '' : `${showNumber(Math.abs(metres), 3)} m ${metres > 0 ? positive : negative}`;

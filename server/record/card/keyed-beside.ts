@@ -1,9 +1,10 @@
 /** What was keyed last beside what should be, line by line of the key card. */
-import { showAngle, showNumber } from '../../quantities/show.ts';
+import { showNumber } from '../../quantities/show.ts';
 import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
 import type { Antenna } from '../../session/entries.ts';
 import { onGround } from './on-ground.ts';
+import type { InReceiver } from './receiver-form.ts';
 
 export interface Beside {
   /** As it was keyed, in the unit and form of the card. */
@@ -31,6 +32,7 @@ const NONE: BesideLines = {
 export function keyedBeside(
   { setup, keyed, tell }: SetupValues,
   antennas: ReadonlyMap<string, Antenna>,
+  form: InReceiver,
 ): BesideLines {
   const last = keyed.at(-1);
   if (!last) return NONE;
@@ -38,11 +40,11 @@ export function keyedBeside(
   const type = state.antennaType?.name;
   const position = isHole(located) ? null : located;
   return {
-    latitude: position && angle(position.latitude, tell.latitude, tell.latitude, 'meridian'),
-    longitude: position && angle(position.longitude, tell.longitude, tell.latitude, 'parallel'),
-    height: tell.coarse ? null : length(height, tell.ellipsoidalHeight),
+    latitude: position && angle(position.latitude, tell.latitude, tell.latitude, 'meridian', form),
+    longitude: position && angle(position.longitude, tell.longitude, tell.latitude, 'parallel', form),
+    height: tell.coarse ? null : length(height, tell.ellipsoidalHeight, form),
     antennaHeight: comparable(state.antennaHeight?.to?.name, tell.antennaReference)
-      ? length(state.antennaHeight?.value ?? null, tell.antennaHeight)
+      ? length(state.antennaHeight?.value ?? null, tell.antennaHeight, form)
       : null,
     antennaType:
       type === undefined
@@ -62,22 +64,23 @@ function angle(
   wanted: Maybe<Value>,
   at: Maybe<Value>,
   along: 'meridian' | 'parallel',
+  form: InReceiver,
 ): Beside | null {
   if (isHole(wanted) || isHole(at)) return null;
   const metres = onGround(keyed.value - wanted.value, at.value, along);
   const [positive, negative] =
     along === 'meridian' ? ['too far north', 'too far south'] : ['too far east', 'too far west'];
   return {
-    typed: showAngle(keyed.value, along === 'meridian' ? 'N' : 'E'),
+    typed: form.angle(keyed.value, along === 'meridian' ? 'N' : 'E'),
     difference: differenceOf(metres, positive, negative),
   };
 }
 
-const length = (keyed: Maybe<Value> | null, wanted: Maybe<Value>): Beside | null =>
+const length = (keyed: Maybe<Value> | null, wanted: Maybe<Value>, form: InReceiver): Beside | null =>
   !keyed || isHole(keyed) || isHole(wanted)
     ? null
     : {
-        typed: `${showNumber(keyed.value, 3)} m`,
+        typed: form.length(keyed.value),
         difference: differenceOf(keyed.value - wanted.value, 'too high', 'too low'),
       };
 

@@ -1,12 +1,13 @@
 /** Reads `job` and `use`. */
+import { LENGTH_UNITS } from '../../../grammar/units.ts';
 import { PLATES } from '../../geodesy/datums/plates.ts';
 import { hole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { Source } from './bind.ts';
 import type { Named } from '../coordinates.ts';
-import type { ClockOffset, Job, Use } from '../entries.ts';
+import type { ClockOffset, Job, PositionForm, ReceiverForm, Use } from '../entries.ts';
 import type { LineReader } from './line-reader.ts';
 import { takeDate } from '../moments.ts';
-import { takeAccuracy, takeEpoch, takeGeoid, takeLimits, takeNamed, takeQuoted } from './phrases.ts';
+import { missing, takeAccuracy, takeEpoch, takeGeoid, takeLimits, takeNamed, takeQuoted } from './phrases.ts';
 import { takeQuantity } from '../quantities.ts';
 
 export function bindJob({ header, details, entry, place, remarks }: Source): Job {
@@ -30,6 +31,7 @@ export function bindJob({ header, details, entry, place, remarks }: Source): Job
     datumPlate: datum?.plate ?? null,
     vertical: details.one('vertical', takeQuoted),
     geoid: details.one('geoid', takeGeoid),
+    receiver: details.one('receiver', takeReceiver),
     confidence: details.one('confidence', (line) => takeQuantity(line, 'ratio', 'confidence')),
     tolerance: details.one('tolerance', (line) => takeAccuracy(line, 'tolerance'), [
       'horizontal',
@@ -80,6 +82,37 @@ function inTwoWords(first: Named | null, reader: LineReader): Named | null {
   if (!PLATES.some((known) => known === name)) return first;
   reader.next();
   return { name, place };
+}
+
+const FORMS: readonly PositionForm[] = ['dms', 'degrees', 'grid'];
+
+/** `usft, dms`: a unit of length and a form of positions, in any order. */
+function takeReceiver(reader: LineReader): ReceiverForm {
+  let form: ReceiverForm = { unit: null, position: null };
+  do {
+    const item = reader.anyWord();
+    if (!item) {
+      const open = reader.peek();
+      if (open && reader.typed(open) === '?') {
+        reader.next();
+        reader.remark({ about: 'open-value', place: reader.at(open), word: 'receiver' });
+      } else missing(reader, 'a unit of length or a form of positions');
+      return form;
+    }
+    const unit = LENGTH_UNITS.find((known) => known.unit === item.word);
+    const position = FORMS.find((known) => known === item.word);
+    if (!unit && !position)
+      reader.remark({
+        about: 'value-range',
+        place: reader.at(item),
+        word: 'receiver',
+        typed: item.word,
+        allowed: `a unit such as m, ft or usft, and ${FORMS.join(', ')}`,
+        among: [...LENGTH_UNITS.map(({ unit: known }) => known), ...FORMS],
+      });
+    form = { unit: unit ?? form.unit, position: position ?? form.position };
+  } while (reader.comma());
+  return form;
 }
 
 export function bindUse({ header, entry, place, remarks }: Source): Use {
