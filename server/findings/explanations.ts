@@ -766,10 +766,10 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
   },
   'unit/thousandfold': {
     means:
-      'The antenna height that was keyed is a thousand times too large or too small: millimetres where the receiver wants metres, or metres where it wants millimetres.',
+      'The antenna height that was keyed is a thousand times too large or too small: millimetres where the receiver wants metres, or metres where it wants millimetres. Or a tape reading agrees with the other one of its time as soon as metres are read as millimetres, or millimetres as metres.',
     hurts:
       'The base broadcasts an antenna a kilometre and a half up in the air, or on the ground. Some receivers refuse it, others do not.',
     remedy:
-      'Key the right number, note when (`keyed … at 09:05`), and shift the points that were measured before. What was keyed is a fact of the day and stays in the notes. The fix adds a line with open values for what was keyed later, if anything was.',
+      'For a reading, the fix offers the unit in which it agrees; only the person who read the tape knows. For a keyed number: key the right one, note when (`keyed … at 09:05`), and shift the points that were measured before. What was keyed is a fact of the day and stays in the notes. The fix adds a line with open values for what was keyed later, if anything was.',
   },
 };

@@ -7,6 +7,7 @@ import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import type { Antenna, Mark, Setup } from '../../session/entries.ts';
 import { kind, readingFixes } from '../finding.ts';
+import { misreadAs } from '../unit/readings.ts';
 
 interface Impossible {
   readonly place: Place;
@@ -17,6 +18,7 @@ interface Impossible {
   /** The same number in units that make it possible. */
   readonly readings: readonly string[];
   readonly causes: readonly string[];
+  readonly follows: readonly string[];
 }
 
 /** Metres. */
@@ -43,12 +45,13 @@ export const heightImpossible = kind<Impossible>({
     ...inAntennas(valuesOf(session.antennas)),
     ...inMarks(valuesOf(session.marks)),
   ],
-  tell: ({ what, bounds: { least, most }, typed, readings, causes }) => ({
+  tell: ({ what, bounds: { least, most }, typed, readings, causes, follows }) => ({
     severity: 'error',
     headline: `${what} of ${typed} is not possible.`,
     effect: `Possible is ${lengthOf(least)} to ${lengthOf(most)}. What rests on it is not told.`,
     action: readings.length > 0 ? `Read it again: ${readings.join(' or ')}?` : 'Read it again.',
     causes,
+    follows,
   }),
   mend: ({ place, readings }) => readingFixes(place, readings),
 });
@@ -60,7 +63,9 @@ const lengthOf = (length: number) =>
 
 const inSetups = foundInEach(({ name, measured, extensions }: Setup) => [
   ...measured.flatMap(({ length }) =>
-    impossible('A taped height', length, TAPED, [`reading-unit/${name}`, impossibleAt(name)]),
+    impossible('A taped height', length, TAPED, [`reading-unit/${name}`, impossibleAt(name)]).map(
+      (found) => ({ ...found, follows: [misreadAs(name, found.place)] }),
+    ),
   ),
   ...extensions.flatMap(({ length }) => impossible('An extension', length, EXTENSION, [impossibleAt(name)])),
 ]);
@@ -97,7 +102,7 @@ function impossible(
   const { value, place } = length;
   if (value === 0 || (value >= bounds.least && value <= bounds.most)) return [];
   const typed = place.entry.text.slice(place.start, place.end);
-  return [{ place, what, bounds, typed, readings: readingsOf(typed, bounds), causes }];
+  return [{ place, what, bounds, typed, readings: readingsOf(typed, bounds), causes, follows: [] }];
 }
 
 /** With the units that make it usual, the metre first. */

@@ -7,6 +7,8 @@ export interface Reunited {
   readonly other: Reading;
   /** As it would be typed. */
   readonly meant: string;
+  /** Millimetres for metres, or metres for millimetres. */
+  readonly thousandfold: boolean;
 }
 
 /** Within this the other reading bears it out: more than a tape differs by, far less than units do. Metres. */
@@ -20,18 +22,34 @@ const ENOUGH = 50;
 export function reunited(readings: readonly Reading[], reading: Reading): Reunited | null {
   const own = lengthOf(reading);
   const typed = typedOf(reading);
-  if (own === null || typed === null || isHole(reading.arp)) return null;
-  const rise = reading.arp.value - own;
+  if (own === null || typed === null) return null;
   const meanings = readingsOf(typed);
   for (const other of readings.slice(0, ENOUGH)) {
-    if (other === reading || isHole(other.arp)) continue;
-    if (Math.abs(other.arp.value - reading.arp.value) <= AGREES) continue;
-    const wanted = other.arp.value - rise;
-    const meant = meanings.find(({ length }) => Math.abs(length - wanted) <= AGREES);
-    if (meant) return { reading, other, meant: meant.text };
+    if (other === reading || isHole(other.arp) || agree(reading, other)) continue;
+    const wanted = wantedOf(reading, own, other);
+    const meant = meanings.find(({ length }) => wanted.some((one) => Math.abs(length - one) <= AGREES));
+    if (meant) return { reading, other, meant: meant.text, thousandfold: isThousandfold(own / meant.length) };
   }
   return null;
 }
+
+const agree = ({ arp: one }: Reading, { arp: other }: Reading) =>
+  !isHole(one) && !isHole(other) && Math.abs(other.value - one.value) <= AGREES;
+
+/**
+ * What the tape should have read to give the height of the other reading: to the same point the same, whatever the slope
+ * makes of a wrong length, or of one too short for it; else what gives the other's height, the slope being left as it is.
+ */
+function wantedOf(reading: Reading, own: number, other: Reading): number[] {
+  const length = lengthOf(other);
+  const same = length !== null && wayOf(other) === wayOf(reading) ? [length] : [];
+  if (isHole(reading.arp) || isHole(other.arp)) return same;
+  return [...same, other.arp.value - (reading.arp.value - own)];
+}
+
+/** To which point, and how far off the plumb line. */
+const wayOf = ({ measured: { to, offCentre } }: Reading) =>
+  `${to?.name ?? ''} ${offCentre && !isHole(offCentre) ? String(offCentre.value) : ''}`;
 
 /** Every other reading of the same digits: in another unit, or as feet and inches. */
 function readingsOf({ digits, unit }: { digits: string; unit: string }): { text: string; length: number }[] {
@@ -46,6 +64,8 @@ function readingsOf({ digits, unit }: { digits: string; unit: string }): { text:
       : []),
   ].filter(({ text }) => text !== `${digits} ${unit}`);
 }
+
+const isThousandfold = (ratio: number) => Math.abs(Math.abs(Math.log10(ratio)) - 3) < 1e-6;
 
 const lengthOf = ({ length }: Reading) => (isHole(length) ? null : length.value);
 

@@ -4,15 +4,16 @@ import { showLength } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import { kind } from '../finding.ts';
+import { misreadAs } from '../unit/readings.ts';
 import { impossibleUnder } from './impossible.ts';
 import { placeOfLength } from './readings-disagree.ts';
 
 export const heightTapeTooShort = kind({
   code: 'height/tape-too-short',
   find: ({ derivation }) => tooShort(valuesOf(derivation.setups)),
-  tell: ({ setup, length, beyond }) => ({
+  tell: ({ setup, length, beyond, place }) => ({
     severity: 'error',
-    follows: impossibleUnder(setup),
+    follows: [misreadAs(setup.setup.name, place), ...impossibleUnder(setup)],
     headline: `Tape of ${showLength(length.value)} is shorter than its offset of ${showLength(beyond.value)}.`,
     effect: 'It gives no antenna height.',
     action: 'Look for a wrong unit or digit, or the two numbers swapped.',

@@ -19,7 +19,7 @@ export function keyedKind(code: string, alsoUnnamed = false): AnyFindingKind {
         ({ named }) => named?.slip.code === code || (alsoUnnamed && !named),
       ),
     tell: tellDifference,
-    mend: (difference) => [lineForLater(difference)],
+    mend: lineForLater,
   });
 }
 
@@ -158,8 +158,18 @@ function checksDisagree({ setup, states, by }: KeyedDifference, { derivation }: 
   });
 }
 
-/** Nobody but the surveyor knows what was keyed afterwards and when: the line has open values only. */
-function lineForLater({ field, place, named }: KeyedDifference): Fix {
+/**
+ * Nobody but the surveyor knows what was keyed afterwards and when: the line has open values only. Where it is noted, or a
+ * correction says what was made of it, nothing is to be added.
+ */
+export function lineForLater(
+  { field, place, named, until, setup }: KeyedDifference,
+  { session }: Subject,
+): readonly Fix[] {
+  const isCorrected = session.corrections.some(({ on }) =>
+    on ? on.name === setup.setup.name : session.setups.size === 1,
+  );
+  if (until !== null || isCorrected) return [];
   const open = {
     antennaHeight: 'antenna-height ?',
     height: 'height ?',
@@ -171,8 +181,10 @@ function lineForLater({ field, place, named }: KeyedDifference): Fix {
     (one) => one === field || (one !== 'antennaHeight' && together.includes(one)),
   );
   const value = [...fields.map((one) => open[one]), 'at ?'].join(', ');
-  return {
-    title: 'Add a line for what was keyed instead',
-    edits: [addedDetail(place.path, place.entry, 'keyed', value)],
-  };
+  return [
+    {
+      title: 'Add a line for what was keyed instead',
+      edits: [addedDetail(place.path, place.entry, 'keyed', value)],
+    },
+  ];
 }
