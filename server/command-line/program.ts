@@ -4,6 +4,7 @@ import manifest from '../../package.json' with { type: 'json' };
 import * as capture from './capture.ts';
 import * as check from './check.ts';
 import * as compare from './compare.ts';
+import * as completion from './completion.ts';
 import * as derive from './derive.ts';
 import * as explain from './explain.ts';
 import * as format from './format.ts';
@@ -34,6 +35,7 @@ const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void
   newSession,
   marks,
   serve,
+  completion,
 ];
 
 /** Runs one command; whatever goes wrong ends in a sentence on standard error and exit status 2. */
