@@ -466,7 +466,8 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
       'Look into both radios and note what is set. Numbers are compared as numbers: 461.0375 MHz and 461037.5 kHz are the same.',
   },
   'radio/overload': {
-    means: 'The stream asks more of the radio than it carries, on average or in its fullest second.',
+    means:
+      'The stream asks more of the radio than it carries, on average or in its fullest second, or leaves less than a fifth of it free.',
     hurts:
       'Corrections that are due before the last ones are through come later and later, or are left out; fixing takes longer, and points hang on old corrections. A fullest second that takes longer than a second makes everything in it late, although the average is well below the whole.',
     remedy:

@@ -113,6 +113,10 @@ const offsetOf = ({ after }: StreamMessage) =>
 /** The stream fits: on average, and in every second. */
 export const fits = ({ averageAirtime, fullest }: StreamLoad) => averageAirtime <= 1 && fullest.airtime <= 1;
 
+/** It fits, and leaves less room than a stream should: a satellite more can be too much. */
+export const isNearlyFull = (load: StreamLoad) =>
+  fits(load) && Math.max(load.averageAirtime, load.fullest.airtime) > SPARED.value;
+
 const SPARED = assumed(
   'share of the time that a stream may take',
   0.8,

@@ -1,11 +1,11 @@
 /** More corrections than the radio carries, on average or in the fullest second, and the rates at which they would fit. */
 import type { Place } from '../../../grammar/tree.ts';
-import { fits, isObservation, type StreamValues } from '../../derive/link/stream.ts';
+import { fits, isNearlyFull, isObservation, type StreamValues } from '../../derive/link/stream.ts';
 import { streamLoad, type ScheduledMessage, type StreamLoad } from '../../link/load.ts';
 import { showNumber } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import type { StreamMessage } from '../../session/entries.ts';
-import { kind, type Edit } from '../finding.ts';
+import { kind, type Edit, type Told } from '../finding.ts';
 import { joined } from '../saying.ts';
 import { isPlan } from '../stream/plans.ts';
 
@@ -19,34 +19,13 @@ export const radioOverload = kind<Overloaded>({
   code: 'radio/overload',
   find: ({ derivation }) =>
     derivation.link.streams.flatMap((values) =>
-      values.load && !fits(values.load) ? [{ place: values.stream.place, values, load: values.load }] : [],
+      values.load && (!fits(values.load) || isNearlyFull(values.load))
+        ? [{ place: values.stream.place, values, load: values.load }]
+        : [],
     ),
-  tell: ({ values, load }) => {
-    const { name, radio, carriage, unknown } = values;
-    const rate = isHole(carriage)
-      ? ''
-      : `It carries ${showNumber(carriage.throughput.value / 1000, 1)} kbps.`;
-    const least = unknown.length > 0 ? `Not counted: ${unknown.join(', ')} (size or rate not known).` : '';
-    const average = percent(load.averageAirtime);
-    const [headline, effect] =
-      load.averageAirtime > 1
-        ? [
-            `Radio ${radio?.name ?? ''} overloaded: ${name} needs ${average} of its airtime.`,
-            'Corrections are late or left out.',
-          ]
-        : [
-            `Fullest second of ${name} takes ${inSeconds(load.fullest.airtime)} on radio ${radio?.name ?? ''}.`,
-            `Its corrections come late, though the average is ${average}.`,
-          ];
-    return {
-      severity: load.averageAirtime > 1 ? 'error' : 'warning',
-      headline,
-      effect: joined(effect, rate, least),
-      action: advice(values),
-      rests: radio ? [{ message: `Radio ${radio.name}.`, place: radio.place }] : [],
-    };
-  },
-  mend: ({ values }, subject) => {
+  tell: ({ values, load }) => (fits(load) ? nearlyFull(values, load) : overloaded(values, load)),
+  mend: ({ values, load }, subject) => {
+    if (fits(load) && !staggeringHelps(values, load)) return [];
     const inTurn = staggeringFits(values) ? values.staggered : values.fitting;
     if (!inTurn || !isPlan(subject, values.name)) return [];
     const edits = values.messages.flatMap(({ message, number }) => scheduleEdit(message, number, inTurn));
@@ -56,6 +35,48 @@ export const radioOverload = kind<Overloaded>({
     return edits.length > 0 ? [{ title, edits }] : [];
   },
 });
+
+function overloaded(values: StreamValues, load: StreamLoad): Told {
+  const { name, radio, carriage, unknown } = values;
+  const rate = isHole(carriage) ? '' : `It carries ${showNumber(carriage.throughput.value / 1000, 1)} kbps.`;
+  const least = unknown.length > 0 ? `Not counted: ${unknown.join(', ')} (size or rate not known).` : '';
+  const average = percent(load.averageAirtime);
+  const [headline, effect] =
+    load.averageAirtime > 1
+      ? [
+          `Radio ${radio?.name ?? ''} overloaded: ${name} needs ${average} of its airtime.`,
+          'Corrections are late or left out.',
+        ]
+      : [
+          `Fullest second of ${name} takes ${inSeconds(load.fullest.airtime)} on radio ${radio?.name ?? ''}.`,
+          `Its corrections come late, though the average is ${average}.`,
+        ];
+  return {
+    severity: load.averageAirtime > 1 ? 'error' : 'warning',
+    headline,
+    effect: joined(effect, rate, least),
+    action: advice(values),
+    rests: radio ? [{ message: `Radio ${radio.name}.`, place: radio.place }] : [],
+  };
+}
+
+function nearlyFull(values: StreamValues, load: StreamLoad): Told {
+  const { name, radio } = values;
+  const average = load.averageAirtime >= load.fullest.airtime;
+  const share = percent(average ? load.averageAirtime : load.fullest.airtime);
+  return {
+    severity: 'information',
+    headline: `Radio ${radio?.name ?? ''} is nearly full: ${name} takes ${share} of ${average ? 'its airtime' : 'a second'}.`,
+    effect: 'A few satellites more, and corrections come late.',
+    action: staggeringHelps(values, load)
+      ? advice(values)
+      : 'Leave a fifth free: send less, or use a faster air rate.',
+    rests: radio ? [{ message: `Radio ${radio.name}.`, place: radio.place }] : [],
+  };
+}
+
+const staggeringHelps = ({ staggeredLoad }: StreamValues, load: StreamLoad) =>
+  staggeredLoad !== null && staggeredLoad.fullest.airtime < 0.9 * load.fullest.airtime;
 
 /** What stands behind `every`, as it is planned; nothing where it stays. */
 function scheduleEdit(
