@@ -88,11 +88,12 @@ export const EXPLANATIONS: Readonly<Record<string, Explanation>> = {
       'Name the file as it lies beside the session. Record for longer than the interval of the station position, half a minute mostly. Where other files are not read (in a browser, or where a folder is not trusted), nothing can be compared; look again on the desktop.',
   },
   'check/after-event': {
-    means: 'Something happened to the base, and no check was made after it.',
+    means:
+      'Something happened to the base, and no check was made after it, or the two around it differ by more than chance.',
     hurts:
       'Nothing says whether the base stood as before. What was measured after the event is not bracketed, however well the day began.',
     remedy:
-      'Occupy a known mark, or a nail by the base that was observed before, after anything that may have disturbed the tripod.',
+      'Occupy a known mark, or a nail by the base that was observed before, after anything that may have disturbed the tripod. Where two checks of one mark differ across the event, look at both readings first: the base may have moved, the nail may have been hit, or a digit may be wrong.',
   },
   'check/base-mark': {
     means: 'A check was made on the mark that the base itself stands on.',

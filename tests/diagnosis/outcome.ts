@@ -44,16 +44,21 @@ export function outcomeOf({ session, derivation }: Inspection): Outcome {
   return found;
 }
 
-/** The names of what differs; what neither has is the same. */
+/** The names of what differs; what neither has is the same, and a shift that is not made is one of nothing. */
 export function differing(before: Outcome, after: Outcome): string[] {
   return [...new Set([...before.keys(), ...after.keys()])].filter((name) => {
-    const [one, other] = [before.get(name), after.get(name)];
+    const [found, changed] = [before.get(name), after.get(name)];
+    const one = found ?? unmade(name, changed);
+    const other = changed ?? unmade(name, found);
     if (!one || !other || 'word' in one || 'word' in other)
       return !(one && other && 'word' in one && 'word' in other && one.word === other.word);
     if (Number.isNaN(one.number) && Number.isNaN(other.number)) return false;
     return !(Math.abs(one.number - other.number) <= one.within);
   });
 }
+
+const unmade = (name: string, made: Result | undefined): Result | undefined =>
+  made && 'number' in made && name.startsWith('shift ') ? { number: 0, within: made.within } : undefined;
 
 const METRES_IN_A_DEGREE = 111_320;
 /** What a receiver's display rounds away, metres. */

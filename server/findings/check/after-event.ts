@@ -1,10 +1,15 @@
-/** Something happened to the base, and no check was made after it. */
+/** Something happened to the base, and no check was made after it, or the checks around it differ. */
 import { NOTHING, remembered, type Nothing } from '../../derive/remembered.ts';
 import { foundInEach } from '../../session/each.ts';
 import type { Event, Job } from '../../session/entries.ts';
 import { instantOf } from '../../session/session.ts';
 import type { SetupValues } from '../../derive/setups/setup.ts';
-import { kind, type Subject } from '../finding.ts';
+import { showLength } from '../../quantities/show.ts';
+import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
+import { trustOf } from '../../derive/trust/trust.ts';
+import type { Movement } from '../../derive/trust/movement.ts';
+import { kind, type Subject, type Told } from '../finding.ts';
+import { residualPlace } from './residuals.ts';
 import { setupDays, type SetupDay } from './setup-checks.ts';
 import { clockTime } from '../words.ts';
 import type { Place } from '../../../grammar/tree.ts';
@@ -16,17 +21,55 @@ interface Unproved {
   readonly instant: number;
 }
 
-export const checkAfterEvent = kind({
+/** Two checks of one mark around an event that differ by more than chance. */
+interface Apart {
+  readonly place: Place;
+  readonly event: Event;
+  readonly setup: SetupValues;
+  readonly movement: Movement;
+}
+
+export const checkAfterEvent = kind<Unproved | Apart>({
   code: 'check/after-event',
-  find: (subject) => unproved(subject),
-  tell: ({ setup, instant, event }, subject) => ({
-    severity: 'information',
-    headline: `No check after the ${event.what} at ${clockTime(instant, subject) ?? ''} (${setup.setup.name}).`,
-    effect: 'Later points are not bracketed.',
-    action: 'Measure some of them again from a checked base.',
-    causes: [`event/${setup.setup.name}`],
-  }),
+  find: (subject) => [...unproved(subject), ...apart(subject)],
+  tell: (found, subject) => ('movement' in found ? tellApart(found) : tellUnproved(found, subject)),
 });
+
+const tellUnproved = ({ setup, instant, event }: Unproved, subject: Subject): Told => ({
+  severity: 'information',
+  headline: `No check after the ${event.what} at ${clockTime(instant, subject) ?? ''} (${setup.setup.name}).`,
+  effect: 'Later points are not bracketed.',
+  action: 'Measure some of them again from a checked base.',
+  causes: [`event/${setup.setup.name}`],
+});
+
+/** Whether the base moved or the mark did, or one of the two was read or written wrongly, nobody can say from here. */
+const tellApart = ({ event, setup, movement: { from, to, horizontal, up } }: Apart): Told => ({
+  severity: 'information',
+  headline: `${from.check.name} and ${to.check.name} differ across the ${event.what} (${setup.setup.name}).`,
+  effect: `${sizesOf(horizontal, up)}: more than chance. The checks do not prove that the base stood still.`,
+  action: `Look at both readings, then at the tripod and at ${to.mark?.mark.name ?? 'the mark'}.`,
+  rests: [{ message: 'The earlier check.', place: residualPlace(from) }],
+  follows: [`moved/${setup.setup.name}`, `check/${from.check.name}`, `check/${to.check.name}`],
+});
+
+const sizesOf = (horizontal: Maybe<Value>, up: Maybe<Value>) =>
+  [
+    ...(isHole(horizontal) ? [] : [`${showLength(horizontal.value)} horizontally`]),
+    ...(isHole(up) ? [] : [`${showLength(Math.abs(up.value))} in height`]),
+  ].join(' and ');
+
+/** One for each pair, however many rovers saw it. */
+function apart({ session, derivation }: Subject): Apart[] {
+  if (session.events.length === 0) return [];
+  const seen = new Set<unknown>();
+  return trustOf(session, derivation).events.flatMap(({ event, setup, held, movements }): Apart[] => {
+    const movement = held ? undefined : movements.find(({ verdict }) => verdict === 'moved');
+    if (!movement || seen.has(movement.to)) return [];
+    seen.add(movement.to);
+    return [{ place: residualPlace(movement.to), event, setup, movement }];
+  });
+}
 
 interface Happened {
   readonly event: Event;

@@ -7,7 +7,7 @@ import { isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import type { Antenna, Mark, Setup } from '../../session/entries.ts';
 import { kind, readingFixes } from '../finding.ts';
-import { misreadAs } from '../unit/readings.ts';
+import { misreadAs } from './reading-units.ts';
 
 interface Impossible {
   readonly place: Place;

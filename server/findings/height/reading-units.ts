@@ -1,4 +1,5 @@
 /** A reading that agrees with another one of its time as soon as its digits are read in another unit. */
+import type { Place } from '../../../grammar/tree.ts';
 import { isHole } from '../../quantities/value.ts';
 import type { Reading } from '../../derive/setups/antenna-height.ts';
 
@@ -74,3 +75,6 @@ function typedOf({ length }: Reading): { digits: string; unit: string } | null {
   const found = /^([\d.]+)\s*(m|mm|ft)$/.exec(length.typed.trim());
   return found ? { digits: found[1] ?? '', unit: found[2] ?? '' } : null;
 }
+
+/** What else is wrong with the length of this reading follows from its unit. */
+export const misreadAs = (setup: string, { start }: Place) => `reading-unit/${setup}/${start}`;

@@ -4,7 +4,7 @@ import { showLength } from '../../quantities/show.ts';
 import { isHole } from '../../quantities/value.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import { kind } from '../finding.ts';
-import { misreadAs } from '../unit/readings.ts';
+import { misreadAs } from './reading-units.ts';
 import { impossibleUnder } from './impossible.ts';
 import { placeOfLength } from './readings-disagree.ts';
 

@@ -4,7 +4,7 @@ import type { SetupValues } from '../../derive/setups/setup.ts';
 import { foundInEach, valuesOf } from '../../session/each.ts';
 import type { Subject, Told } from '../finding.ts';
 import { placeOfLength } from '../height/readings-disagree.ts';
-import { reunited, type Reunited } from '../height/reading-units.ts';
+import { misreadAs, reunited, type Reunited } from '../height/reading-units.ts';
 
 export interface Misread {
   readonly place: Place;
@@ -34,6 +34,3 @@ export const tellMisread = ({ read, setup: { setup }, place }: Misread): Told =>
   rests: [{ message: 'The other reading.', place: read.other.measured.place }],
   causes: [`reading-unit/${setup.name}`, misreadAs(setup.name, place)],
 });
-
-/** What else is wrong with the length of this reading follows from its unit. */
-export const misreadAs = (setup: string, { start }: Place) => `reading-unit/${setup}/${start}`;
