@@ -30,7 +30,7 @@ export function sessionPaths(paths: readonly string[], mayBeNone = false): strin
 /** Links are not followed: what they lead to inside the folder is found there, and what lies outside was not asked for. */
 function sessionsBelow(folder: string, reasons: string[]): string[] {
   const inside = (entry: Dirent) =>
-    folder === '.' ? entry.name : `${folder === '/' ? '' : folder}/${entry.name}`;
+    folder === '.' ? entry.name : `${folder}${folder.endsWith('/') ? '' : '/'}${entry.name}`;
   let entries: Dirent[];
   try {
     entries = readdirSync(folder, { withFileTypes: true });
@@ -48,11 +48,22 @@ function sessionsBelow(folder: string, reasons: string[]): string[] {
 
 const SKIPPED = new Set(['node_modules', '.git']);
 
-/** `/` between folders, and one spelling for a path, so that a file used and a file named are the same. */
-function tidy(path: string): string {
-  const slashed = process.platform === 'win32' ? path.replaceAll('\\', '/') : path;
-  return slashed
+/**
+ * `/` between folders, and one spelling for a path, so that a file used and a file named are the same.
+ * @param platform as Node names it; on Windows a disk (`C:/`) and another machine (`//server/share`) begin as they do there
+ */
+export function tidy(path: string, platform: string = process.platform): string {
+  if (platform !== 'win32') return plain(path, '');
+  const slashed = path.replaceAll('\\', '/');
+  const [start = ''] = /^(?:\/\/(?=[^/])|[a-z]:\/+)?/i.exec(slashed) ?? [];
+  return start === ''
+    ? plain(slashed, '')
+    : plain(slashed.slice(start.length), start.replace(/(?<=:)\/+/, '/'));
+}
+
+const plain = (path: string, start: string) =>
+  start +
+  path
     .replace(/\/+/g, '/')
     .replace(/^(\.\/)+(?=.)/, '')
     .replace(/(?<=.)\/$/, '');
-}
