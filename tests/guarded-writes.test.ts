@@ -160,6 +160,7 @@ describe('the cache', () => {
     text: 't',
     json: null,
     sarif: [],
+    summary: null,
   };
   const answers = new Map([['a', { text: 'd', uses: [], examined }]]);
   it('gives back what was kept, and nothing that was cut or changed', () => {

@@ -1,6 +1,6 @@
 /** Nothing is fetched from any network, and nothing that a session says is run: the built program works with every way out trapped. */
 import { spawnSync } from 'node:child_process';
-import { cpSync, existsSync, readdirSync, readFileSync } from 'node:fs';
+import { cpSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { folderWith } from './command-line-run.ts';
@@ -13,6 +13,7 @@ const BUILT = [
   'program.cjs',
   'extension.cjs',
   'extension-web.js',
+  'library.cjs',
   'server-worker.js',
   'panel.js',
   'card.js',
@@ -25,6 +26,7 @@ const spoken = () => readFileSync(at.path('ways.log'), 'utf8').trim();
 beforeAll(() => {
   if (!existsSync(PROGRAM)) throw new Error(`There is no ${PROGRAM}; run "npm run build" before this test.`);
   cpSync('samples', at.path('samples'), { recursive: true });
+  writeFileSync(at.path('whole.part'), run(['check', 'samples/breakwater.trib', '--shard', '1/1']).stdout);
 });
 afterAll(() => at.remove());
 
@@ -63,6 +65,7 @@ describe('the trap', () => {
 
 const COMMANDS: Readonly<Record<string, readonly string[]>> = {
   check: ['check', 'samples'],
+  join: ['join', 'whole.part'],
   explain: ['explain', 'height/extension'],
   derive: ['derive', 'samples/recorded.trib', '--format', 'json'],
   tell: ['tell', 'samples/breakwater.trib'],

@@ -12,6 +12,7 @@ import { examined, untold, type Examined, type View } from './examine.ts';
 import { CannotRun, type Io } from './io.ts';
 import { harmless } from './terminal-text.ts';
 import { contentOf, digestOf, loadAnswers, recorded, saveAnswers, type KeptAnswer } from './kept-answers.ts';
+import type { Shard } from './shard.ts';
 import { LARGEST_SESSION, readWhole, sessionText } from './read-file.ts';
 
 export interface ArchiveOptions {
@@ -19,6 +20,8 @@ export interface ArchiveOptions {
   readonly view: View;
   /** Answers of earlier runs may be used and kept. */
   readonly keep: boolean;
+  /** Shares of one archive that are examined on one machine keep their answers apart. */
+  readonly share: Shard | null;
 }
 
 /** One thread takes so many sessions at a time: enough to be worth the message, few enough to share them fairly. */
@@ -39,7 +42,13 @@ export async function examineArchive(
   options: ArchiveOptions,
   io: Io,
 ): Promise<Examined[]> {
-  const key = JSON.stringify([programDigest(io.program), options.view, options.root ?? null, resolve('.')]);
+  const key = JSON.stringify([
+    programDigest(io.program),
+    options.view,
+    options.root ?? null,
+    options.share,
+    resolve('.'),
+  ]);
   const folder = options.keep ? io.cache : null;
   const known = loadAnswers(folder, key);
   const fresh = stillTrue(paths, known, options.root);

@@ -45,7 +45,7 @@ export function findingsText(
 function headText(glance: Glance | null, findings: readonly Finding[]): string {
   const open = openCount(findings);
   const found = { ...countsOf(findings) };
-  const counted = counts({ ...found, hint: found.hint - open });
+  const counted = countsInWords({ ...found, hint: found.hint - open });
   const questions = open === 0 ? '' : `${open} ${open === 1 ? 'answer' : 'answers'} still open`;
   const day = glance ? [classInWords(glance.day), glance.span].filter(Boolean).join(' ') : '';
   const rest = counted === NOTHING_WRONG && questions !== '' ? '' : counted;
@@ -105,7 +105,7 @@ export const countsOf = (findings: readonly Finding[]) =>
 const NOTHING_WRONG = 'nothing wrong';
 
 /** `1 error, 2 warnings`. */
-function counts(found: SeverityCounts): string {
+export function countsInWords(found: SeverityCounts): string {
   const parts = SEVERITIES.map((severity) => ({ severity, count: found[severity] })).filter(
     ({ count }) => count > 0,
   );
@@ -121,5 +121,5 @@ function counts(found: SeverityCounts): string {
 export function totalText(sessions: readonly SeverityCounts[]): string {
   const sum = (severity: Severity) => sessions.reduce((total, found) => total + found[severity], 0);
   const all = Object.fromEntries(SEVERITIES.map((severity) => [severity, sum(severity)])) as SeverityCounts;
-  return `${counted(sessions.length, 'session')}: ${counts(all)}`;
+  return `${counted(sessions.length, 'session')}: ${countsInWords(all)}`;
 }

@@ -1,45 +1,27 @@
 /** `tribrach check`: what is wrong in sessions, what follows from it, and whether the day is proved. */
 import { dirname } from 'node:path';
 import { type Command, Option } from 'commander';
-import manifest from '../../package.json' with { type: 'json' };
 import { PROOF_CLASSES, type RequiredProof } from '../derive/trust/trust.ts';
 import { SEVERITIES, type Severity } from '../findings/finding.ts';
-import { mergedFindings } from '../record/machine/findings-json.ts';
-import { sarifLog } from '../record/machine/findings-sarif.ts';
 import { examineArchive } from './archive.ts';
 import { changedSince } from './changed-since.ts';
-import { totalText } from './check-text.ts';
+import { answer, CHECK_FORMATS, type CheckFormat } from './check-answer.ts';
 import { diskFiles, rootOf } from './disk-files.ts';
 import { examine, type Examined, type View } from './examine.ts';
 import type { Io } from './io.ts';
 import { sessionPaths, STANDARD_INPUT } from './session-paths.ts';
-import { readTexts, requireFolder, shownPath, type SessionOptions } from './sessions.ts';
+import { readTexts, requireFolder, type SessionOptions } from './sessions.ts';
+import { partText, shardIn, shareOf, type Shard } from './shard.ts';
 
 interface Options extends SessionOptions {
   readonly severity: Severity;
   readonly require?: RequiredProof;
-  readonly format: View['format'];
+  readonly format: CheckFormat;
   readonly changedSince?: string;
+  readonly shard?: Shard;
   readonly cache: boolean;
   readonly hints?: boolean;
 }
-
-const ANSWERS: Readonly<Record<View['format'], (examined: readonly Examined[]) => string>> = {
-  text: (examined) =>
-    examined.map(({ text }) => text).join('\n') +
-    (examined.length > 1 ? `\n${totalText(examined.map(({ counts }) => counts))}\n` : ''),
-  json: (examined) =>
-    `${JSON.stringify(mergedFindings(examined.flatMap(({ json }) => json ?? [])), null, 2)}\n`,
-  sarif: (examined) =>
-    `${JSON.stringify(
-      sarifLog(
-        examined.flatMap(({ sarif }) => sarif),
-        manifest.version,
-      ),
-      null,
-      2,
-    )}\n`,
-};
 
 export function register(program: Command, io: Io): void {
   program
@@ -57,10 +39,18 @@ export function register(program: Command, io: Io): void {
         'exit 1 when a day, or any point of it, is proved less than this',
       ).choices(Object.keys(PROOF_CLASSES)),
     )
-    .addOption(new Option('--format <format>', 'how to answer').choices(Object.keys(ANSWERS)).default('text'))
+    .addOption(new Option('--format <format>', 'how to answer').choices(CHECK_FORMATS).default('text'))
     .option(
       '--changed-since <revision>',
       'only sessions that differ from this git revision, or draw on a file that does',
+    )
+    .addOption(
+      new Option(
+        '--shard <share>',
+        'examine one share of the sessions, for example 3/16, and print a part for tribrach join',
+      )
+        .argParser(shardIn)
+        .conflicts('format'),
     )
     .option('--hints', 'tell each hint and each answer that is still open, and not only how many')
     .option('--no-cache', 'examine every session anew, and keep no answers for the next time')
@@ -69,38 +59,38 @@ export function register(program: Command, io: Io): void {
 }
 
 async function run(paths: readonly string[], options: Options, io: Io): Promise<void> {
-  const examined = await examineAll(paths, options, io);
-  io.print(ANSWERS[options.format](examined), options.format === 'text' ? 'text' : 'json');
-  const counted = SEVERITIES.slice(0, SEVERITIES.indexOf(options.severity) + 1);
-  if (examined.some(({ counts }) => counted.some((severity) => counts[severity] > 0))) io.exitWith(1);
-  const missing = examined.flatMap(({ path, shortfalls }) =>
-    shortfalls.map(
-      (shortfall) => `${shownPath(path)}: ${shortfall}, and ${options.require ?? ''} is required`,
-    ),
-  );
-  if (missing.length > 0) io.exitWith(1);
-  io.complain(missing.map((sentence) => `tribrach: ${sentence}\n`).join(''));
+  const { root, severity, shard, require = null, hints = false } = options;
+  if (root !== undefined) requireFolder(root);
+  const asked = askedPaths(paths, options);
+  if (!shard) return answer(await examineAll(asked, options, io), options.format, { severity, require }, io);
+  const examined = await examineAll(shareOf(asked, shard), options, io);
+  io.print(partText(shard, asked, { severity, require, hints }, examined), 'json');
+}
+
+function askedPaths(paths: readonly string[], { changedSince: since, root }: Options): readonly string[] {
+  // The last session of a folder may have been deleted since.
+  const all = sessionPaths(paths, since !== undefined);
+  return since === undefined ? all : changedSince(since, all, root);
 }
 
 /** From this number on it pays to use every core, and to keep the answers for the next time. */
 const MANY = 32;
 
-async function examineAll(paths: readonly string[], options: Options, io: Io): Promise<Examined[]> {
-  const { root } = options;
-  if (root !== undefined) requireFolder(root);
+async function examineAll(asked: readonly string[], options: Options, io: Io): Promise<Examined[]> {
+  const { root, shard } = options;
   const view: View = {
-    format: options.format,
-    colours: io.colours,
+    format: shard ? 'part' : options.format,
+    colours: io.colours && !shard,
     hints: options.hints === true,
     width: io.width,
     require: options.require ?? null,
   };
-  const since = options.changedSince;
-  // The last session of a folder may have been deleted since.
-  const all = sessionPaths(paths, since !== undefined);
-  const asked = since === undefined ? all : changedSince(since, all, root);
   if (asked.length >= MANY && !asked.includes(STANDARD_INPUT))
-    return examineArchive(asked, { ...(root === undefined ? {} : { root }), view, keep: options.cache }, io);
+    return examineArchive(
+      asked,
+      { ...(root === undefined ? {} : { root }), view, keep: options.cache, share: shard ?? null },
+      io,
+    );
   const texts = await readTexts(asked, io);
   return texts.map(({ path, text }) =>
     examine(path, text, diskFiles(root ?? rootOf(path === STANDARD_INPUT ? '.' : dirname(path)), '.'), view),

@@ -2,19 +2,22 @@
 import { openDocument } from '../../grammar/document.ts';
 import { attempted, isFault, type Fault } from '../../grammar/fault.ts';
 import type { RequiredProof } from '../derive/trust/trust.ts';
+import { classInWords } from '../derive/trust/words.ts';
 import { faultMessage, faultSaying, PROGRAM_FAULT } from '../findings/program/fault.ts';
 import { inspect, type Inspection } from '../inspect.ts';
 import { findingsJson, type FindingsJson } from '../record/machine/findings-json.ts';
 import { sarifOfFault, sarifResults } from '../record/machine/findings-sarif.ts';
-import { shortfalls } from '../record/verdict.ts';
+import { shortfalls, verdictOf } from '../record/verdict.ts';
 import type { Files } from '../session/files.ts';
+import type { CheckFormat } from './check-answer.ts';
 import { countsOf, findingsText, type SeverityCounts } from './check-text.ts';
 import { shownPath } from './sessions.ts';
 import { harmless } from './terminal-text.ts';
 
 /** How the answer is to look, and what is asked of it. */
 export interface View {
-  readonly format: 'text' | 'json' | 'sarif';
+  /** A part holds what every format tells. */
+  readonly format: CheckFormat | 'part';
   readonly colours: boolean;
   /** Hints are told one by one, and not only counted. */
   readonly hints: boolean;
@@ -31,7 +34,25 @@ export interface Examined {
   readonly text: string;
   readonly json: FindingsJson | null;
   readonly sarif: readonly object[];
+  readonly summary: Summary | null;
 }
+
+/** For a row of a table. */
+export interface Summary {
+  /** What the day is worth, in words; null where there is none. */
+  readonly day: string | null;
+  readonly next: string | null;
+}
+
+/** What each answer is made of. */
+const NEEDS: Readonly<Record<View['format'], readonly ('text' | 'json' | 'sarif' | 'summary')[]>> = {
+  text: ['text'],
+  json: ['json'],
+  sarif: ['sarif'],
+  annotations: ['json'],
+  markdown: ['summary'],
+  part: ['text', 'json', 'sarif', 'summary'],
+};
 
 /** What cannot even be told is one error, so that the other sessions of a folder are answered. */
 export function examine(path: string, text: string, files: Files, view: View): Examined {
@@ -46,19 +67,27 @@ export function examined(path: string, inspection: Inspection, view: View): Exam
 
 function toldOf(path: string, inspection: Inspection, view: View): Examined {
   const inspected = Object.assign(inspection, { path });
+  const needs = NEEDS[view.format];
   return {
     path,
     counts: countsOf(inspected.findings),
     shortfalls: view.require ? shortfalls(inspected, view.require) : [],
-    text: view.format === 'text' ? findingsText(inspected, view) : '',
-    json: view.format === 'json' ? findingsJson(inspected) : null,
-    sarif: view.format === 'sarif' ? sarifResults(inspected) : [],
+    text: needs.includes('text') ? findingsText(inspected, view) : '',
+    json: needs.includes('json') ? findingsJson(inspected) : null,
+    sarif: needs.includes('sarif') ? sarifResults(inspected) : [],
+    summary: needs.includes('summary') ? summaryOf(inspected) : null,
   };
+}
+
+function summaryOf(inspection: Inspection): Summary {
+  const { day, next } = verdictOf(inspection);
+  return { day: day && classInWords(day), next };
 }
 
 /** The answer on a session that the program failed over, made without the rooms that may have failed. */
 export function untold(path: string, { fault }: Fault, { format, require }: View): Examined {
   const message = faultMessage(fault);
+  const needs = NEEDS[format];
   const start = { line: 1, column: 1, endLine: 1, endColumn: 1 };
   const finding = {
     code: PROGRAM_FAULT,
@@ -74,11 +103,11 @@ export function untold(path: string, { fault }: Fault, { format, require }: View
     path,
     counts: { error: 1, warning: 0, information: 0, hint: 0 },
     shortfalls: require ? ['the day is not judged'] : [],
-    text:
-      format === 'text'
-        ? `${shown}:1:1 error ${PROGRAM_FAULT}\n  ${harmless(message)}\n\n${shown}: 1 error\n`
-        : '',
-    json: format === 'json' ? { files: [{ path, findings: [finding] }] } : null,
-    sarif: format === 'sarif' ? [sarifOfFault(path, message)] : [],
+    text: needs.includes('text')
+      ? `${shown}:1:1 error ${PROGRAM_FAULT}\n  ${harmless(message)}\n\n${shown}: 1 error\n`
+      : '',
+    json: needs.includes('json') ? { files: [{ path, findings: [finding] }] } : null,
+    sarif: needs.includes('sarif') ? [sarifOfFault(path, message)] : [],
+    summary: needs.includes('summary') ? { day: null, next: faultSaying(fault).action } : null,
   };
 }

@@ -49,17 +49,27 @@ export function saveAnswers(folder: string | null, key: string, answers: KeptAns
 function isKept(pair: unknown): pair is [string, KeptAnswer] {
   if (!Array.isArray(pair) || typeof pair[0] !== 'string') return false;
   const { text, uses, examined } = recordIn(pair[1]);
-  const { path, counts, shortfalls, text: told, sarif } = recordIn(examined);
   const isPair = (use: unknown) => isTexts(use) && use.length === 2;
   return (
     typeof text === 'string' &&
     Array.isArray(uses) &&
     uses.every(isPair) &&
-    path === pair[0] &&
+    isExamined(examined) &&
+    examined.path === pair[0]
+  );
+}
+
+/** Whether the data that was read has the form of an examined session. */
+export function isExamined(value: unknown): value is Examined {
+  const { path, counts, shortfalls, text, json, sarif, summary } = recordIn(value);
+  return (
+    typeof path === 'string' &&
     SEVERITIES.every((severity) => Number.isInteger(recordIn(counts)[severity])) &&
     isTexts(shortfalls) &&
-    typeof told === 'string' &&
-    Array.isArray(sarif)
+    typeof text === 'string' &&
+    typeof json === 'object' &&
+    Array.isArray(sarif) &&
+    typeof summary === 'object'
   );
 }
 

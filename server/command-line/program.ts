@@ -9,6 +9,7 @@ import * as derive from './derive.ts';
 import * as explain from './explain.ts';
 import * as format from './format.ts';
 import { CannotRun, type Io } from './io.ts';
+import * as join from './join.ts';
 import * as marks from './marks.ts';
 import * as newSession from './new.ts';
 import * as points from './points.ts';
@@ -23,6 +24,7 @@ import * as tell from './tell.ts';
 /** Each adds itself to the program; a new command is a new file and a name here. */
 const COMMANDS: readonly { readonly register: (program: Command, io: Io) => void }[] = [
   check,
+  join,
   explain,
   derive,
   tell,
