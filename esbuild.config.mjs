@@ -5,6 +5,7 @@ import { chmod, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises
 import { existsSync } from 'node:fs';
 import { basename } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import ts from 'typescript';
 
 const shared = {
   bundle: true,
@@ -59,6 +60,12 @@ const bundles = [
   },
   {
     ...forNode,
+    plugins: [apart],
+    entryPoints: ['server/library/library.ts'],
+    outfile: 'dist/library.cjs',
+  },
+  {
+    ...forNode,
     entryPoints: ['client/extension.ts'],
     outfile: 'dist/extension.cjs',
     external: ['vscode'],
@@ -96,6 +103,7 @@ await mkdir('dist', { recursive: true });
 for (const bundle of bundles) await write(bundle);
 await writeLicences('dist/licences.txt');
 await writeColouring('grammar/colouring.ts', 'dist/tribrach.tmLanguage.json');
+await writeTypes('server/library/library.ts', 'dist/library.d.cts');
 await writeGalleryPage('client/gallery.md', 'dist/gallery.md');
 
 async function write(bundle) {
@@ -171,6 +179,19 @@ async function writeColouring(source, target) {
   const { textMateGrammar } = await exportsOf(source);
   if (typeof textMateGrammar !== 'function') throw new Error(`${source} exports no textMateGrammar`);
   await writeFile(target, JSON.stringify(textMateGrammar(), null, 2) + '\n');
+  say(`wrote ${target}`);
+}
+
+/** The types of the library stand in one file, and name nothing that would have to be shipped beside it. */
+async function writeTypes(source, target) {
+  const { outputText, diagnostics } = ts.transpileDeclaration(await readFile(source, 'utf8'), {
+    fileName: source,
+    reportDiagnostics: true,
+    compilerOptions: { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext, strict: true },
+  });
+  if (diagnostics.length > 0 || /\bimport\b/.test(outputText))
+    throw new Error(`${source} does not say its types in full, or takes them from another file`);
+  await writeFile(target, outputText);
   say(`wrote ${target}`);
 }
 

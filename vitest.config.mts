@@ -9,7 +9,7 @@ const LONG: Readonly<Record<string, readonly string[]>> = {
   growth: ['**/growth.test.ts', 'tests/long-drawings.test.ts'],
   // Whole programs are started, loaded, killed, and their files looked at.
   process: [
-    'tests/{archive,faults,guarded-writes,capture,compare,never-fetched,report,seal,start,supply,which-files,whole-writes}.test.ts',
+    'tests/{archive,automation,faults,installed,shards,guarded-writes,capture,compare,never-fetched,report,seal,start,supply,which-files,whole-writes}.test.ts',
     'tests/{command-line,points,protocol,server}*.test.ts',
     'tests/readme-editors.test.ts',
     'client/package.test.ts',

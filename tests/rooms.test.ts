@@ -31,6 +31,7 @@ const ROOMS = [
   'server/inspect.ts',
   'server/features/',
   'server/record/',
+  'server/library/',
   'server/protocol/',
   'server/command-line/',
   'client/',

@@ -1,5 +1,5 @@
 /** What others wrote: each package that is bundled is named with its licence, and the table of dependencies says what they say. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 const LICENCES = 'dist/licences.txt';
@@ -33,9 +33,24 @@ describe('what is bundled', () => {
     return { name, version, licence, words: words.join('\n') };
   });
 
-  it('holds every package that the program depends on, and what these bring along', () => {
+  it('leaves nothing to be installed', () => {
+    expect(own.dependencies).toBe(undefined);
+  });
+
+  it('holds every package that the program imports, and what these bring along', () => {
     const names = named.map(({ name }) => name);
-    const wanted = Object.keys(own.dependencies ?? {});
+    const imported = ['grammar', 'server', 'client']
+      .flatMap((top) =>
+        readdirSync(top, { recursive: true, encoding: 'utf8' }).map((path) => `${top}/${path}`),
+      )
+      .filter((path) => path.endsWith('.ts') && !/test/.test(path))
+      .flatMap((path) => [
+        ...readFileSync(path, 'utf8').matchAll(
+          /^(?!import type)(?:import|\}) .*?from '((?:@[^/']+\/)?[^./'][^/']*)/gm,
+        ),
+      ])
+      .map(([, name = '']) => name);
+    const wanted = [...new Set(imported)].filter((name) => !name.startsWith('node:') && name !== 'vscode');
     expect(wanted.length).toBeGreaterThan(5);
     expect(wanted.filter((name) => !names.includes(name))).toEqual([]);
     process.stdout.write(`bundled: ${names.join(', ')}\n`);
