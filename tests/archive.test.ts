@@ -1,5 +1,5 @@
 /** An archive of sessions: all cores, a stable order, answers kept by content, and only what changed since a revision. */
-import { execFileSync, spawnSync } from 'node:child_process';
+import { execFileSync } from 'node:child_process';
 import {
   mkdirSync,
   mkdtempSync,
@@ -260,23 +260,4 @@ describe('the sample hook', () => {
     expect(stopped).toContain('height/wrong-surface');
     expect(git('log', '--format=%s').trim()).toBe('A right day');
   });
-});
-
-describe('the sample set-ups for continuous integration', () => {
-  for (const name of ['workflow.yml', 'pipeline.yml']) {
-    it(`${name} call commands that there are`, () => {
-      const text = readFileSync(new URL(`../samples/automation/${name}`, import.meta.url), 'utf8');
-      const commands = [...text.matchAll(/^\s*- (?:run: )?tribrach ([^|>\n]*)/gm)].map(([, words = '']) =>
-        words.trim().split(/\s+/),
-      );
-      expect(commands.length).toBeGreaterThan(1);
-      for (const words of commands) {
-        const { status } = spawnSync('node', [program, ...words], {
-          cwd: join(folder, 'hooked'),
-          env: { ...process.env, XDG_CACHE_HOME: cache },
-        });
-        expect([0, 1], words.join(' ')).toContain(status);
-      }
-    });
-  }
 });
