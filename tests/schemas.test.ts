@@ -102,7 +102,7 @@ function spoils(value: Fields): (readonly [string, () => () => void])[] {
     const before = value[key];
     value[key] = spoiled;
     return () => {
-      if (before === undefined) delete value[key];
+      if (before === undefined) Reflect.deleteProperty(value, key);
       else value[key] = before;
     };
   };
@@ -115,10 +115,10 @@ function spoils(value: Fields): (readonly [string, () => () => void])[] {
   function misspelt(key: string) {
     return () => {
       const entries = Object.entries(value);
-      delete value[key];
+      Reflect.deleteProperty(value, key);
       value[`${key}_`] = 1;
       return () => {
-        for (const known of Object.keys(value)) delete value[known];
+        for (const known of Object.keys(value)) Reflect.deleteProperty(value, known);
         Object.assign(value, Object.fromEntries(entries));
       };
     };
