@@ -40,7 +40,7 @@ rover R1 "serial 2207"
 /** What was wrong in the first version of every so-manieth day, and was mended by a later commit. */
 const SLIPS = [
   (text) => text.replace(/(antenna-height \d\.)(\d)(\d)/, '$1$3$2'),
-  (text) => text.replace('height 61.201 m ellipsoidal', 'height 6.284 m orthometric'),
+  (text) => text.replace('height 61.201 m ellipsoidal', 'height 6.284 m ellipsoidal'),
   (text) => text.replace(/(measured {4}\d\.\d{3}) m/, '$1'),
 ];
 const SLIP_EVERY = 12;

@@ -3,6 +3,7 @@ import { SEVERITIES } from '../findings/finding.ts';
 import { countsInWords, totalText } from './check-text.ts';
 import type { Examined } from './examine.ts';
 import { shownPath } from './sessions.ts';
+import { counted } from './terminal-text.ts';
 
 /** Longer tables are cut off by the services that show them; what is left out is counted. */
 const MOST_ROWS = 200;
@@ -18,7 +19,7 @@ export function summaryMarkdown(examined: readonly Examined[]): string {
     '|---|---|---|---|',
     ...rows.slice(0, MOST_ROWS),
     '',
-    ...(left > 0 ? [`${left} more sessions are not listed; nothing in them is worse.`, ''] : []),
+    ...(left > 0 ? [`${counted(left, 'more session')} not listed; nothing in them is worse.`, ''] : []),
     `${totalText(examined.map(({ counts }) => counts))}`,
     '',
   ].join('\n');
