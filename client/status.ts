@@ -61,6 +61,8 @@ const SIGNS: Readonly<Record<string, string>> = {
   held: '$(pass-filled)',
   'not-opened': '$(pass)',
   'not-closed': '$(pass)',
+  'position-only': '$(circle-large-outline)',
+  'height-only': '$(circle-large-outline)',
   'in-doubt': '$(error)',
   unchecked: '$(circle-large-outline)',
   'no-day': '$(circle-large-outline)',

@@ -2,6 +2,7 @@
 import { pointCounts } from '../derive/repair/points-counts.ts';
 import type { CheckValues } from '../derive/checks/check.ts';
 import { trustOf, type RoverTrust, type Trust } from '../derive/trust/trust.ts';
+import { isNeeded } from '../derive/trust/needed.ts';
 import { TRUST_CLASSES, type Span, type TrustClass } from '../derive/trust/spans.ts';
 import { eventsOf } from '../derive/trust/stretches.ts';
 import { timeInWords } from '../derive/trust/words.ts';
@@ -148,15 +149,19 @@ function unprovedOf(trust: Trust, inspection: Inspection): Unproved[] {
   const { session, derivation } = inspection;
   const counts = derivation.points.map((set) => pointCounts(set, session, derivation, trust));
   const several = trust.rovers.length > 1;
+  const needed = isNeeded(derivation.points);
   return TRUST_CLASSES.filter((found) => !isProved(found)).flatMap((found): Unproved[] => {
-    const spans = trust.rovers.flatMap(({ setup, rover, spans: own }) =>
-      own
-        .filter((span) => span.class === found)
+    const spans = trust.rovers.flatMap((one) => {
+      const { setup, rover, spans: own } = one;
+      // Where nothing is proved it is told, whether anybody measured or not.
+      const isTold = (span: Span) => found === 'in-doubt' || !isProved(one.day) || needed(one, span);
+      return own
+        .filter((span) => span.class === found && isTold(span))
         .map(({ from, until }) => {
           const who = several ? [setup.setup.name, rover].filter((name) => name !== null).join(' ') : '';
           return [who, between(from, until, inspection) || 'the whole day'].filter(Boolean).join(' ');
-        }),
-    );
+        });
+    });
     const points = counts.reduce((sum, { classes }) => sum + classes[found], 0);
     if (spans.length === 0 && points === 0) return [];
     return [{ class: found, spans: [...new Set(spans)], points: counts.length === 0 ? null : points }];

@@ -1,15 +1,17 @@
 /** The verdict of a session in a sentence, what to do next, and whether the day is proved as far as somebody asks. */
 import { pointCounts, type PointCounts } from '../derive/repair/points-counts.ts';
-import { isMeasured } from '../derive/points/measured.ts';
-import { meets, trustOf, type RequiredProof, type RoverTrust, type Trust } from '../derive/trust/trust.ts';
+import type { PointSet } from '../derive/points/points.ts';
+import { isNeeded } from '../derive/trust/needed.ts';
+import { meets, trustOf, type RequiredProof, type Trust } from '../derive/trust/trust.ts';
 import { classInWords, verdictSentence } from '../derive/trust/words.ts';
 import { isFlaw, POINT_CLASSES, pointClassInWords, type PointClass } from '../derive/repair/flaws.ts';
-import type { Span, TrustClass } from '../derive/trust/spans.ts';
+import type { TrustClass } from '../derive/trust/spans.ts';
 import { assumedForPasses } from './assumed-for-passes.ts';
 import type { SetupValues } from '../derive/setups/setup.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Inspection } from '../inspect.ts';
 import { isHole } from '../quantities/value.ts';
+import type { Job } from '../session/entries.ts';
 import { whereIs } from '../session/where.ts';
 
 export interface Verdict {
@@ -40,20 +42,22 @@ export function verdictOf(inspection: Inspection): Verdict {
 /** `Proved: 08:25 to 15:25 is bracketed`, where all that was measured is; where nobody measured nothing is missing. */
 function sentenceOf(trust: Trust, inspection: Inspection): string {
   const { session, derivation, findings } = inspection;
-  const { points } = derivation;
-  if (points.length === 0) return trust.verdict;
-  const sentence = verdictSentence(trust.rovers, session.job, ({ setup, rover }: RoverTrust, span: Span) =>
-    isMeasured(points, { setup: setup.setup.name, rover, ...betweenChecks(span) }),
-  );
+  const sentence = daySentence(trust, session.job, derivation.points);
   const wrong = findings.some(({ severity }) => severity === 'error');
-  return !wrong && shortfalls(inspection, 'held').length === 0 ? `Proved: ${sentence}` : sentence;
+  const proved = !wrong && trust.rovers.length > 0 && shortfalls(inspection, 'held').length === 0;
+  return proved && isAllProved(trust, derivation.points) ? `Proved: ${sentence}` : sentence;
 }
 
-/** Without the very times of the checks beside it: a point then belongs to the part that the check proves. */
-const betweenChecks = ({ from, until, before, after }: Span) => ({
-  from: before && from !== null ? from + 1 : from,
-  until: after && until !== null ? until - 1 : until,
-});
+/** What a day is worth, without what nobody misses. */
+export const daySentence = (trust: Trust, job: Job | null, points: readonly PointSet[]): string =>
+  trust.rovers.length === 0 ? trust.verdict : verdictSentence(trust.rovers, job, isNeeded(points));
+
+/** Points tell it by their classes; without any, each part that is needed must be proved. */
+function isAllProved({ rovers }: Trust, points: readonly PointSet[]): boolean {
+  if (points.length > 0) return true;
+  const needed = isNeeded(points);
+  return rovers.every((one) => one.spans.every((span) => meets(span.class, 'held') || !needed(one, span)));
+}
 
 /** What of a session is worth less than was asked for, as sentences; none where all of it is proved so far. */
 export function shortfalls(inspection: Inspection, required: RequiredProof): string[] {
@@ -126,6 +130,8 @@ const isUntold = ({ tell }: SetupValues) =>
 
 const STEPS_WHILE_OPEN: Readonly<Record<TrustClass, string | null>> = {
   unchecked: 'Check a second known mark before the work begins.',
+  'position-only': 'Check a mark of known height as well.',
+  'height-only': 'Check a mark of known position as well.',
   'not-opened': 'Check a known mark before you measure anything else.',
   'not-closed': 'Check a known mark again before the base is taken down.',
   'in-doubt': 'Measure nothing more from this base before the cause is known.',
@@ -135,6 +141,10 @@ const STEPS_WHILE_OPEN: Readonly<Record<TrustClass, string | null>> = {
 
 const STEPS_AFTERWARDS: Readonly<Record<TrustClass, string | null>> = {
   unchecked: 'Measure some of the points again from a base that is checked on a second known mark.',
+  'position-only':
+    'Use no height of these points before some are measured again from a base whose height is checked.',
+  'height-only':
+    'Use no position of these points before some are measured again from a base whose position is checked.',
   'not-opened': 'Measure some of the first points again from a base that is checked.',
   'not-closed': 'Measure some of the last points again from a base that is checked.',
   'in-doubt': 'Use none of the points in doubt before the cause is known.',

@@ -15,6 +15,7 @@ import type { Check, LocalSurface, Observed, Quality, Rover, Stated } from '../.
 import { instantOf } from '../../session/session.ts';
 import { occupationSpread, type Budget, type Occupation } from './budget.ts';
 import { sameDatum, type Frame } from '../positions/frame.ts';
+import type { Located } from '../positions/locate.ts';
 import { isBuiltIn } from '../heights/geoid.ts';
 import type { KeyedValues } from '../setups/keyed.ts';
 import type { MarkValues } from '../marks/mark.ts';
@@ -86,7 +87,9 @@ export function checkValues(
   const keyed = setup ? stateAt(setup.keyed, instant) : null;
   const broadcast = setup ? stateAt(setup.broadcasts, instant) : null;
   const distance =
-    mark && setup?.mark ? distances(setup.mark, mark, name, groundGridOf(frame)) : withoutDistance(check);
+    mark && setup?.mark
+      ? distances(setup.mark, mark, observed.located, name, groundGridOf(frame))
+      : withoutDistance(check);
   const tolerance = toleranceOf(frame, distance.ellipsoid, name);
   const occupation =
     setup && !isHole(distance.ellipsoid) ? occupationSpread(setup, check, rover, distance.ellipsoid) : null;
@@ -128,6 +131,8 @@ export function checkValues(
   };
 }
 
+const isBenchmark = ({ mark }: MarkValues) => mark.position === null && mark.height !== null;
+
 /** A benchmark has a height and no position; an observation may have either alone. */
 function absentIn(mark: MarkValues | null, observed: Maybe<Observed> | null): Component[] {
   if (!mark || !observed || isHole(observed)) return [];
@@ -165,10 +170,12 @@ const groundGridOf = ({ grid }: Frame) => (!isHole(grid) && grid.ground ? grid.n
 function distances(
   base: MarkValues,
   mark: MarkValues,
+  seen: Maybe<Located>,
   name: string,
   ground: string | null,
 ): CheckValues['distance'] {
-  const [from, to] = [base.located, mark.located];
+  // A benchmark without a position lies where it was observed, near enough for a distance.
+  const [from, to] = [base.located, isBenchmark(mark) ? seen : mark.located];
   if (isHole(from)) return { ellipsoid: from, grid: from, ground: from };
   if (isHole(to)) return { ellipsoid: to, grid: to, ground: to };
   if (!sameDatum(from.system.datum, to.system.datum)) {

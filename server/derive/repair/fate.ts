@@ -7,8 +7,8 @@ import { saidOf, type PointSet } from '../points/points.ts';
 import { concerns, type NoRemedy, type Reference, type Remedy, type Repair } from './repair.ts';
 import type { SetupValues } from '../setups/setup.ts';
 import { carriedBy } from '../trust/drift.ts';
-import { classOf, driftsAt, type RoverTrust, type Trust } from '../trust/trust.ts';
-import { driftInWords, timeInWords } from '../trust/words.ts';
+import { classOf, driftsAt, partsAt, type RoverTrust, type Trust } from '../trust/trust.ts';
+import { driftInWords, partsInWords, timeInWords } from '../trust/words.ts';
 import type { ErrorSize } from './bend.ts';
 import { pointClassInWords, type PointClass } from './flaws.ts';
 import { isDuring, rekeyingsOf } from './rekeyed.ts';
@@ -251,7 +251,10 @@ function fate(
     const [agreed] = refusals;
     // Checks that pass prove base and rover to be in one system, whatever a transformation is good to.
     const reference = found === 'bracketed' ? null : (agreed?.reference ?? null);
-    return kept(found === 'in-doubt' ? unexplained : (agreed?.because ?? nothingKnown), false, reference);
+    if (found === 'in-doubt') return kept(unexplained, false, reference);
+    const parts = partsAt(trust.rovers, { setup, rover, instant });
+    const proved = parts ? `${sentence(partsInWords(parts))}. ` : '';
+    return kept(`${proved}${agreed?.because ?? nothingKnown}`, false, reference);
   }
   const refusal = refusalOf(set, state, rovers);
   if (refusal) return kept(refusal, true);

@@ -20,9 +20,9 @@ import { keyedLimit, keyedTransformation } from '../setups/keyed-transformation.
 import type { MarkValues } from '../marks/mark.ts';
 import type { TransformationLimit } from '../positions/transformation-error.ts';
 import type { SetupValues } from '../setups/setup.ts';
-import { judgedBy, roverTrust, type DayFacts, type RoverTrust, type Trust } from '../trust/trust.ts';
+import { proofOf, roverTrust, type DayFacts, type RoverTrust, type Trust } from '../trust/trust.ts';
 import { movementBetween, type Movement } from '../trust/movement.ts';
-import type { Judged } from '../trust/spans.ts';
+import type { Proof } from '../trust/spans.ts';
 import { boundaryInWords } from '../trust/words.ts';
 
 /** One error to take off the points of a base, or of a rover, in a span of time. */
@@ -92,6 +92,7 @@ export interface RepairedCheck {
   readonly north: number | null;
   readonly up: number | null;
   readonly verdict: CheckValues['verdict'];
+  readonly judged: CheckValues['judged'];
   /** The error was taken from this very check, so that it proves nothing. */
   readonly ownError: boolean;
 }
@@ -121,7 +122,7 @@ export function repairOf(facts: DayFacts, trust: Trust, confirmed: readonly Conf
   const all = [...remedies, ...events.filter((found): found is Remedy => 'by' in found)];
   for (const found of events) if ('because' in found) refusals.push(found);
   const each = eachOfDay(facts);
-  const judge = (check: CheckValues): Judged => judgedBy(check, repairedCheck(check, remedies, each).verdict);
+  const judge = (check: CheckValues): Proof => proofOf(check, repairedCheck(check, remedies, each));
   return {
     facts,
     remedies: all,
@@ -375,7 +376,7 @@ function repairedCheck(values: CheckValues, remedies: readonly Remedy[], each: n
   const origin = mark ? placeOf(mark) : null;
   const raw = { east: number(residual.east), north: number(residual.north), up: number(residual.up) };
   if (active.length === 0 || !origin)
-    return { check: values, ...raw, verdict: values.verdict, ownError: false };
+    return { check: values, ...raw, verdict: values.verdict, judged: values.judged, ownError: false };
   const explained = topocentricOf(origin, sumOf(active.map(({ base }) => base)));
   const less = (axis: 'east' | 'north' | 'up') => {
     const size = raw[axis];
@@ -387,7 +388,7 @@ function repairedCheck(values: CheckValues, remedies: readonly Remedy[], each: n
   return {
     check: values,
     ...rest,
-    verdict: verdictOn(rest, values, each),
+    ...verdictOn(rest, values, each),
     ownError: active.some(({ checks }) => checks.includes(values)),
   };
 }
@@ -397,9 +398,10 @@ function verdictOn(
   { east, north, up }: Pick<RepairedCheck, 'east' | 'north' | 'up'>,
   check: CheckValues,
   each: number,
-): CheckValues['verdict'] {
+): Pick<RepairedCheck, 'verdict' | 'judged'> {
   const horizontal = east === null || north === null ? null : Math.hypot(east, north);
-  return verdictOf(judgedOn({ horizontal, up }, check, each), check.absent);
+  const judged = judgedOn({ horizontal, up }, check, each);
+  return { verdict: verdictOf(judged, check.absent), judged };
 }
 
 /** Failing checks of a base, whole in all three directions, and whether each would pass without a given error. */
@@ -415,7 +417,7 @@ export function residualsWithout(setup: SetupValues, checks: readonly CheckValue
           { east: of.east - error.east, north: of.north - error.north, up: of.up - error.up },
           check,
           each,
-        ) !== 'fails';
+        ).verdict !== 'fails';
       return [{ check, east, north, up, within }];
     });
 }

@@ -8,7 +8,7 @@ import type { Frame } from '../positions/frame.ts';
 import type { SetupValues } from '../setups/setup.ts';
 import { settledReadings, type Settled } from '../setups/settled.ts';
 import { movementBetween, type Movement } from './movement.ts';
-import type { Span } from './spans.ts';
+import { reclassed, type Span } from './spans.ts';
 
 /** Something that moved between two times; null where they are not known. */
 export interface Drift {
@@ -105,9 +105,11 @@ export function shaken(span: Span, drifts: readonly Drift[]): Span {
     });
   const carried =
     own.every(({ by }) => 'settled' in by) || (beside.length > 0 && room('horizontal') && room('up'));
-  const proved = span.class === 'bracketed' || span.class === 'held';
-  const found = !carried ? 'in-doubt' : proved ? 'not-closed' : span.class;
-  return { ...span, class: found, drifts: own };
+  const found = reclassed(span, (one) => {
+    if (!carried) return 'in-doubt';
+    return one === 'bracketed' || one === 'held' ? 'not-closed' : one;
+  });
+  return { ...found, drifts: own };
 }
 
 /** What points of a span carry for a movement in it, in full; metres. */

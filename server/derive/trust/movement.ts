@@ -104,20 +104,29 @@ export const movementBetween: (from: CheckValues, to: CheckValues, frame: Frame)
   },
 );
 
-function verdictOf(
+const verdictOf = (
   horizontal: Maybe<Value>,
   up: Maybe<Value>,
   budget: Movement['budget'],
-): Movement['verdict'] {
-  const judged = [
+): Movement['verdict'] =>
+  verdictOn([
     [horizontal, budget.horizontal],
     [up, budget.up],
-  ].map(([size, limit]) =>
-    !size || !limit || isHole(size) || isHole(limit) ? null : Math.abs(size.value) <= limit.value,
+  ]);
+
+function verdictOn(
+  compared: readonly (readonly [size: Maybe<Value>, limit: Maybe<Value>])[],
+): Movement['verdict'] {
+  const judged = compared.map(([size, limit]) =>
+    isHole(size) || isHole(limit) ? null : Math.abs(size.value) <= limit.value,
   );
   if (judged.includes(false)) return 'moved';
   return judged.every((within) => within === true) ? 'agrees' : 'undecided';
 }
+
+/** The verdict on one component alone, or on the whole. */
+export const verdictIn = (movement: Movement, of: 'horizontal' | 'up' | 'whole'): Movement['verdict'] =>
+  of === 'whole' ? movement.verdict : verdictOn([[movement[of], movement.budget[of]]]);
 
 interface Differences {
   readonly east: Maybe<Value>;

@@ -1,9 +1,10 @@
 /** What each part of a base's day is worth for one rover, by the checks on both sides of it. */
 import { isHole } from '../../quantities/value.ts';
 import type { CheckValues } from '../checks/check.ts';
+import type { Component } from '../checks/verdict.ts';
 import type { Frame } from '../positions/frame.ts';
 import type { Drift } from './drift.ts';
-import { movementBetween, type Movement } from './movement.ts';
+import { movementBetween, verdictIn, type Movement } from './movement.ts';
 import { stretchOf, type Stretch } from './stretches.ts';
 
 /** From the best to the worst. */
@@ -12,6 +13,8 @@ export const TRUST_CLASSES = [
   'held',
   'not-closed',
   'not-opened',
+  'position-only',
+  'height-only',
   'unchecked',
   'in-doubt',
 ] as const;
@@ -30,6 +33,22 @@ export const best = (classes: readonly TrustClass[]): TrustClass | null =>
     null,
   );
 
+/** The class of points of which position and height are worth so much: the worse, but what nothing proves is named. */
+export function together(position: TrustClass, height: TrustClass): TrustClass {
+  if (position === height || position === 'in-doubt') return position;
+  if (position === 'unchecked' && height !== 'in-doubt') return 'height-only';
+  if (height === 'unchecked') return 'position-only';
+  return isWorse(position, height) ? position : height;
+}
+
+/** What a span is worth in one component, and the checks on both sides that decide it. */
+export interface Part {
+  readonly class: TrustClass;
+  readonly before: CheckValues | null;
+  readonly after: CheckValues | null;
+}
+export type Parts = Readonly<Record<Component, Part>>;
+
 export interface Span {
   /** Seconds since 1970-01-01 UTC; null where the notes do not say. */
   readonly from: number | null;
@@ -44,6 +63,18 @@ export interface Span {
   readonly drifts: readonly Drift[];
   /** Checks agree on both sides, and an event without a time may lie between them. */
   readonly mayBeParted?: boolean;
+  /** Where a check of the day proves one component alone: what each is worth by itself. */
+  readonly parts?: Parts;
+}
+
+/** The same span with other classes, of its parts too. */
+export function reclassed(span: Span, of: (found: TrustClass) => TrustClass): Span {
+  const { parts } = span;
+  if (!parts) return { ...span, class: of(span.class) };
+  const [horizontal, up] = [parts.horizontal, parts.up].map((part) => ({ ...part, class: of(part.class) }));
+  return horizontal && up
+    ? { ...span, class: together(horizontal.class, up.class), parts: { horizontal, up } }
+    : span;
 }
 
 /** Whether a disturbance was held, and the comparisons that say so. */
@@ -56,6 +87,8 @@ export interface Join {
 
 /** What a check proves: nothing where it cannot be judged or was too weak. */
 export type Judged = 'passes' | 'fails' | null;
+/** Of each component; one that fails in either fails in both, since nobody knows what else is wrong. */
+export type Proof = Readonly<Record<Component, Judged>>;
 
 export interface Chronicle {
   readonly spans: readonly Span[];
@@ -66,6 +99,21 @@ export interface Chronicle {
 export function chronicleOf(
   stretches: readonly Stretch[],
   checks: readonly CheckValues[],
+  judge: (check: CheckValues) => Proof,
+  frame: Frame,
+): Chronicle {
+  const isWhole = checks.every((check) => judge(check).horizontal === judge(check).up);
+  if (isWhole) return chronicleIn('whole', stretches, checks, (check) => judge(check).horizontal, frame);
+  const [position, height] = (['horizontal', 'up'] as const).map((component) =>
+    chronicleIn(component, stretches, checks, (check) => judge(check)[component], frame),
+  ) as [Chronicle, Chronicle];
+  return merged(stretches, checks, position, height);
+}
+
+function chronicleIn(
+  of: Component | 'whole',
+  stretches: readonly Stretch[],
+  checks: readonly CheckValues[],
   judge: (check: CheckValues) => Judged,
   frame: Frame,
 ): Chronicle {
@@ -73,7 +121,7 @@ export function chronicleOf(
   for (const check of checks) placed[stretchOf(stretches, check)]?.push(check);
   const judged = placed.map((inside) => inside.filter((check) => judge(check) !== null));
   const spans = stretches.flatMap((stretch, index) => spansIn(stretch, index, judged[index] ?? [], judge));
-  const joins = joinsOf(stretches, placed, judge, frame);
+  const joins = joinsOf(stretches, placed, judge, frame, of);
   return { spans: spans.map((span) => joined(span, spans, joins)), joins };
 }
 
@@ -119,6 +167,7 @@ function joinsOf(
   placed: readonly (readonly CheckValues[])[],
   judge: (check: CheckValues) => Judged,
   frame: Frame,
+  of: Component | 'whole',
 ): Join[] {
   const joins: Join[] = [];
   for (let start = 0; start < stretches.length; start++) {
@@ -133,7 +182,7 @@ function joinsOf(
     const between = placed.slice(start + 1, next).flat();
     joins.push({
       stretches: [start, next],
-      ...compared([...(placed[start] ?? [])], between, [...(placed[next] ?? [])], judge, frame),
+      ...compared(placed[start] ?? [], between, placed[next] ?? [], judge, frame, of),
     });
   }
   return joins;
@@ -145,6 +194,7 @@ function compared(
   after: readonly CheckValues[],
   judge: (check: CheckValues) => Judged,
   frame: Frame,
+  of: Component | 'whole',
 ): Pick<Join, 'held' | 'movements'> {
   const last = before.filter((check) => judge(check) !== null).at(-1);
   const first = after.find((check) => judge(check) !== null);
@@ -158,13 +208,76 @@ function compared(
   const movements = [...pairs.values()].map(([one, other]) => movementBetween(one, other, frame));
   if (!movements.some(({ from }) => !isOnNail(from))) movements.push(movementBetween(last, first, frame));
   const held =
-    movements.every(({ verdict }) => verdict !== 'moved') &&
-    movements.some(({ from, verdict }) => verdict === 'agrees' && !isOnNail(from));
+    movements.every((movement) => verdictIn(movement, of) !== 'moved') &&
+    movements.some((movement) => verdictIn(movement, of) === 'agrees' && !isOnNail(movement.from));
   return { held, movements };
 }
 
 /** A mark without coordinates speaks of movement only. */
-const isOnNail = ({ mark }: CheckValues) => mark !== null && isHole(mark.located);
+const isOnNail = ({ mark, absent }: CheckValues) =>
+  mark !== null && isHole(mark.located) && !(absent.includes('horizontal') && !absent.includes('up'));
+
+/** The spans of both components, cut wherever one of them is. */
+function merged(
+  stretches: readonly Stretch[],
+  checks: readonly CheckValues[],
+  position: Chronicle,
+  height: Chronicle,
+): Chronicle {
+  const order = new Map(checks.map((check, index) => [check, index]));
+  const placeOf = (check: CheckValues | null, none: number) => (check ? (order.get(check) ?? none) : none);
+  const spans = stretches.flatMap((_, stretch) => {
+    const own = [position, height].map((one) => one.spans.filter((span) => span.stretch === stretch));
+    const [levels = [], rises = []] = own;
+    const found: Span[] = [];
+    let [at, other] = [0, 0];
+    for (;;) {
+      const [level, rise] = [levels[at], rises[other]];
+      if (!level || !rise) return found;
+      found.push(mergedSpan(level, rise, placeOf));
+      const [end, second] = [level, rise].map(({ after }) => placeOf(after, Infinity));
+      if ((end ?? Infinity) <= (second ?? Infinity)) at += 1;
+      if ((second ?? Infinity) <= (end ?? Infinity)) other += 1;
+    }
+  });
+  return { spans, joins: joinsOfBoth(position.joins, height.joins) };
+}
+
+/** A disturbance was held where both components were. */
+function joinsOfBoth(position: readonly Join[], height: readonly Join[]): Join[] {
+  const partnerOf = ({ stretches: [from, to] }: Join, others: readonly Join[]) =>
+    others.find(({ stretches: [start, end] }) => start <= from && to <= end);
+  const both = (one: Join, other: Join | undefined): Join => ({
+    ...one,
+    held: one.held && (other?.held ?? false),
+    movements: [...new Set([...one.movements, ...(other?.movements ?? [])])],
+  });
+  return [
+    ...position.map((join) => both(join, partnerOf(join, height))),
+    ...height.filter((join) => !partnerOf(join, position)).map((join) => both(join, undefined)),
+  ];
+}
+
+/** Where two spans overlap, between the nearest checks of either. */
+function mergedSpan(
+  level: Span,
+  rise: Span,
+  placeOf: (check: CheckValues | null, none: number) => number,
+): Span {
+  const opens = placeOf(level.before, -1) >= placeOf(rise.before, -1) ? level : rise;
+  const closes = placeOf(level.after, Infinity) <= placeOf(rise.after, Infinity) ? level : rise;
+  const part = ({ class: found, before, after }: Span): Part => ({ class: found, before, after });
+  return {
+    from: opens.from,
+    until: closes.until,
+    class: together(level.class, rise.class),
+    stretch: level.stretch,
+    before: opens.before,
+    after: closes.after,
+    drifts: [],
+    parts: { horizontal: part(level), up: part(rise) },
+  };
+}
 
 /** A span that is open towards a disturbance that was held takes the check on its far side. */
 function joined(span: Span, spans: readonly Span[], joins: readonly Join[]): Span {

@@ -7,6 +7,7 @@ import type { Named } from '../../session/coordinates.ts';
 import type { Session } from '../../session/session.ts';
 import type { CheckValues } from '../checks/check.ts';
 import { decides, eachOf, testsOf } from '../checks/together.ts';
+import type { Component } from '../checks/verdict.ts';
 import type { Derivation } from '../derivation.ts';
 import type { Frame } from '../positions/frame.ts';
 import { interned, NOTHING, orNull, remembered, tokenOf, type Nothing, type Token } from '../remembered.ts';
@@ -17,9 +18,13 @@ import {
   best,
   chronicleOf,
   isWorse,
+  reclassed,
+  together,
   worst,
   type Join,
   type Judged,
+  type Parts,
+  type Proof,
   type Span,
   type TrustClass,
 } from './spans.ts';
@@ -205,14 +210,14 @@ export function roverTrust(
   setup: SetupValues,
   rover: string | null,
   { checks, events, rovers, job, frame, each }: DayFacts,
-  judge: (check: CheckValues) => Judged,
+  judge: (check: CheckValues) => Proof,
 ): RoverTrust {
   const own = eventsOf(setup, events);
   const stretches = stretchesOf(setup, own, job);
-  const judged = (check: CheckValues): Judged => {
+  const judged = (check: CheckValues): Proof => {
     const found = judge(check);
-    const proves = isCertain(check, setup, rovers) && stoodAt(setup, check.instant);
-    return found === 'passes' && !proves ? null : found;
+    if (found === FAILS) return found;
+    return isCertain(check, setup, rovers) && stoodAt(setup, check.instant) ? found : NOTHING_PROVED;
   };
   const mine = checks.filter((check) => concerns(check, setup, rover));
   const timed = mine
@@ -258,15 +263,24 @@ function stoodAt({ from, until }: SetupValues, instant: number | null): boolean 
 }
 
 /** What a check proves as measured: nothing on the base's own mark, and one that is too weak neither proves nor condemns. */
-const rawJudge = (values: CheckValues): Judged => judgedBy(values, values.verdict);
+const rawJudge = (values: CheckValues): Proof => proofOf(values, values);
 
-/** @param verdict as measured, or as repaired */
-export function judgedBy(check: CheckValues, verdict: CheckValues['verdict']): Judged {
-  if (check.weak) return null;
-  if (verdict === 'fails') return 'fails';
-  // What proves one component alone proves no point.
-  return verdict === 'passes' && check.absent.length === 0 && decides(check) ? 'passes' : null;
+/** @param as as measured, or as repaired */
+export function proofOf(
+  check: CheckValues,
+  { verdict, judged }: Pick<CheckValues, 'verdict' | 'judged'>,
+): Proof {
+  if (check.weak) return NOTHING_PROVED;
+  if (verdict === 'fails') return FAILS;
+  if (verdict === 'marginal' || !decides(check)) return NOTHING_PROVED;
+  const of = (component: Component): Judged =>
+    judged[component] === 'passes' && !check.absent.includes(component) ? 'passes' : null;
+  return { horizontal: of('horizontal'), up: of('up') };
 }
+
+const FAILS: Proof = { horizontal: 'fails', up: 'fails' };
+const NOTHING_PROVED: Proof = { horizontal: null, up: null };
+const proves = ({ horizontal, up }: Proof) => horizontal === 'passes' || up === 'passes';
 
 /** A failing check without a time may have been made at any; an event without one may have come between any two checks. */
 function withUndated(
@@ -274,21 +288,31 @@ function withUndated(
   checks: readonly CheckValues[],
   events: readonly Event[],
   job: Job | null,
-  judge: (check: CheckValues) => Judged,
+  judge: (check: CheckValues) => Proof,
 ): readonly Span[] {
-  const fails = checks.some((check) => check.instant === null && judge(check) === 'fails');
-  if (fails) return spans.map((span) => ({ ...span, class: 'in-doubt' }));
+  const fails = checks.some((check) => check.instant === null && judge(check) === FAILS);
+  if (fails) return spans.map((span) => reclassed(span, () => 'in-doubt'));
   if (undatedEvents(events, job).length === 0) return spans;
-  return spans.map((span) =>
-    span.class === 'bracketed' || span.class === 'held'
-      ? { ...span, class: 'not-closed', mayBeParted: true }
-      : span,
-  );
+  return spans.map((span) => {
+    const parted = reclassed(span, (found) => (isProved(found) ? 'not-closed' : found));
+    const wasProved = [span, ...Object.values(span.parts ?? {})].some(({ class: found }) => isProved(found));
+    return wasProved ? { ...parted, mayBeParted: true } : span;
+  });
 }
 
+const isProved = (found: TrustClass) => found === 'bracketed' || found === 'held';
+
+/** The worse of position and height, each judged between its own first check and its last. */
+const dayOf = (spans: readonly Span[], stretches: readonly Stretch[]): TrustClass =>
+  spans.some(({ parts }) => parts)
+    ? together(dayIn('horizontal', spans, stretches), dayIn('up', spans, stretches))
+    : dayIn('horizontal', spans, stretches);
+
 /** What lies before the first check and behind the last counts only where it is in doubt, or was never checked at all. */
-function dayOf(spans: readonly Span[], stretches: readonly Stretch[]): TrustClass {
-  const counted = spans.filter(({ stretch }) => stretches[stretch]?.closed?.kind !== 're-keyed');
+function dayIn(component: Component, spans: readonly Span[], stretches: readonly Stretch[]): TrustClass {
+  const counted = spans
+    .filter(({ stretch }) => stretches[stretch]?.closed?.kind !== 're-keyed')
+    .map((span) => ({ ...span, ...span.parts?.[component] }));
   const times = counted
     .flatMap(({ before, after }) => [before?.instant, after?.instant])
     .filter((instant) => typeof instant === 'number');
@@ -306,12 +330,10 @@ function dayOf(spans: readonly Span[], stretches: readonly Stretch[]): TrustClas
 function smallestSeen(
   spans: readonly Span[],
   checks: readonly CheckValues[],
-  judge: (check: CheckValues) => Judged,
+  judge: (check: CheckValues) => Proof,
   frame: Frame,
 ): RoverTrust['smallest'] {
-  const usable = checks.filter(
-    (check) => judge(check) === 'passes' || (check.mark && isHole(check.mark.located)),
-  );
+  const usable = checks.filter((check) => proves(judge(check)) || (check.mark && isHole(check.mark.located)));
   const byMark = onTheirMarks(usable);
   let found: RoverTrust['smallest'] = null;
   for (const span of spans) {
@@ -428,6 +450,14 @@ function possibleFor(rovers: readonly RoverTrust[], { setup, rover }: PointCircu
       (setup === null || one.setup === setup) &&
       (rover === null ? true : one.rover === rover || (one.rover === null && !several)),
   );
+}
+
+/** What position and height of a point are worth by themselves, where that differs; null where it does not, or is not known. */
+export function partsAt(rovers: readonly RoverTrust[], circumstance: PointCircumstance): Parts | null {
+  const found = possibleFor(rovers, circumstance).flatMap((one) => spansAt(one, circumstance.instant));
+  const [only] = found;
+  const parts = found.length === 1 ? only?.parts : undefined;
+  return parts && parts.horizontal.class !== parts.up.class ? parts : null;
 }
 
 /** The class of a point: the worst that it could have, where time, rover or base are not known. */

@@ -4,7 +4,7 @@ import { allOf, showLength } from '../../quantities/show.ts';
 import type { Job } from '../../session/entries.ts';
 import type { Drift } from './drift.ts';
 import type { EventDoubt, RoverTrust } from './trust.ts';
-import type { Span, TrustClass } from './spans.ts';
+import type { Parts, Span, TrustClass } from './spans.ts';
 import type { Boundary } from './stretches.ts';
 
 export const classInWords = (found: TrustClass): string => found.replace('-', ' ');
@@ -73,8 +73,7 @@ function roverSentence(
   return spans.join('; ') + seen;
 }
 
-const isOpen = (found: TrustClass) =>
-  found === 'not-opened' || found === 'not-closed' || found === 'unchecked';
+const isOpen = (found: TrustClass) => found !== 'bracketed' && found !== 'held' && found !== 'in-doubt';
 
 /** Of a run whose words give no reason of their own. */
 function reasonOf({ spans, class: found }: Run, explained: Set<TrustClass>): string {
@@ -105,6 +104,7 @@ function runsOf(spans: readonly Span[]): Run[] {
       before &&
       before.drifts.length > 0 === span.drifts.length > 0 &&
       before.mayBeParted === span.mayBeParted &&
+      partsOf(before) === partsOf(span) &&
       (proved(last.class) && proved(span.class)
         ? before.stretch === span.stretch || before.class === 'held'
         : last.class === span.class);
@@ -137,8 +137,18 @@ function runInWords({ spans, class: found }: Run, one: RoverTrust, job: Job | nu
   const [drift] = spans.flatMap(({ drifts }) => drifts);
   const moved = drift ? `, since ${driftInWords(drift, job)}` : '';
   const failing = (found === 'in-doubt' ? failed(spans) : '') || moved;
-  return `${span} is ${proved ? 'bracketed' : classInWords(found)}${across}${failing}`;
+  const [only] = spans;
+  const said =
+    (only && found !== 'in-doubt' && partsOf(only)) || (proved ? 'bracketed' : classInWords(found));
+  return `${span} is ${said}${across}${failing}`;
 }
+
+/** `bracketed in height and unchecked in position`; empty where both are worth the same. */
+export function partsInWords({ horizontal, up }: Parts): string {
+  return `${classInWords(up.class)} in height and ${classInWords(horizontal.class)} in position`;
+}
+const partsOf = ({ parts }: Span): string =>
+  parts && parts.horizontal.class !== parts.up.class ? partsInWords(parts) : '';
 
 /** `BASE moved 90 mm in height between OPEN and CLOSE`, `BASE sank 20 mm between 07:52 and 15:30`. */
 export function driftInWords({ by, horizontal, up, most }: Drift, job: Job | null): string {

@@ -16,7 +16,7 @@ export const checkMarginal = kind({
     const { name } = check.check;
     const on = check.mark?.mark.name ?? 'its mark';
     return {
-      severity: 'warning',
+      severity: isUsual(check, beyond, subject) ? 'information' : 'warning',
       message: `${name} is marginal: ${beyond.map(({ component, size, limit }) => `${saidResidual(component, size)} on ${on} (limit ${showLength(limit)})`).join(', ')}. ${worth(check, beyond, subject)} It decides nothing: occupy ${on} once more.`,
       causes: [`check/${name}`],
       follows: keysOfMarks(check),
@@ -40,12 +40,21 @@ const marginal = foundInEach((check: CheckValues) => {
   return [{ check, beyond, place: residualPlace(check) }];
 });
 
-/** How often a day without mistakes shows as much. */
-function worth(check: CheckValues, beyond: readonly Beyond[], { derivation }: Subject): string {
+/** How often a day without mistakes shows as much; null where nobody can say. */
+function rarestOf(check: CheckValues, beyond: readonly Beyond[], { derivation }: Subject): number | null {
   const tests = testsOf(derivation.checks);
   const chances = beyond.flatMap(({ component }) => chanceOfDay(check, component, tests) ?? []);
-  if (chances.length === 0) return 'Chance may do as much.';
-  const rarest = Math.min(...chances);
+  return chances.length === 0 ? null : Math.min(...chances);
+}
+
+/** What one in twenty clean days or more would show is no reason for a warning, which people would stop reading. */
+const isUsual = (check: CheckValues, beyond: readonly Beyond[], subject: Subject) =>
+  (rarestOf(check, beyond, subject) ?? 0) > USUAL;
+const USUAL = 0.05;
+
+function worth(check: CheckValues, beyond: readonly Beyond[], subject: Subject): string {
+  const rarest = rarestOf(check, beyond, subject);
+  if (rarest === null) return 'Chance may do as much.';
   const often = rarest > 0.5 ? 'More than half of' : `One in ${String(Math.max(2, Math.round(1 / rarest)))}`;
   return `${often} such days without any mistake show as much.`;
 }

@@ -1,4 +1,8 @@
 /** Nothing proves the base at its end: no check on a known mark within the last hour. */
+import { isMeasured } from '../../derive/points/measured.ts';
+import type { PointSet } from '../../derive/points/points.ts';
+import { interned } from '../../derive/remembered.ts';
+import { AT_THE_ENDS } from '../../derive/trust/needed.ts';
 import { foundInEach } from '../../session/each.ts';
 import { kind } from '../finding.ts';
 import { namePlace } from './residuals.ts';
@@ -6,12 +10,9 @@ import { checksOnMarks, isProvable, setupDays, type SetupDay } from './setup-che
 import { unreadChecks } from '../unread.ts';
 import { clockTime } from '../words.ts';
 
-/** Seconds; as at the start. */
-const AT_THE_END = 3600;
-
 export const checkMissingClosing = kind({
   code: 'check/missing-closing',
-  find: ({ derivation }) => notClosed(setupDays(derivation)),
+  find: ({ derivation }) => notClosed(setupDays(derivation), interned(derivation.points)),
   tell: ({ setup, last }, subject) => ({
     severity: 'information',
     follows: [
@@ -26,10 +27,13 @@ export const checkMissingClosing = kind({
   }),
 });
 
-const notClosed = foundInEach((day: SetupDay) => {
+const notClosed = foundInEach((day: SetupDay, points: readonly PointSet[]) => {
   const { setup } = day;
   const last = isProvable(day) ? checksOnMarks(day).at(-1) : undefined;
   // Without any check the missing opening has told it all.
   if (!last || setup.until === null || last.instant === null) return [];
-  return setup.until - last.instant <= AT_THE_END ? [] : [{ setup, last, place: namePlace(setup.setup) }];
+  // Where points are noted, only those that nothing closes are missed.
+  const part = { setup: setup.setup.name, rover: null, from: last.instant + 1, until: setup.until };
+  if (points.length > 0 && !isMeasured(points, part)) return [];
+  return setup.until - last.instant <= AT_THE_ENDS ? [] : [{ setup, last, place: namePlace(setup.setup) }];
 });

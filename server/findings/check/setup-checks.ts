@@ -66,11 +66,14 @@ function groupedDays(setups: readonly SetupValues[], checks: readonly CheckValue
   return setups.map((setup) => ({ setup, checks: bySetup.get(setup) ?? [] }));
 }
 
-/** On a known mark other than the base's own, in order of time. */
+/** On a mark other than the base's own of which position or height is known, in order of time. */
 export const checksOnMarks = ({ setup, checks }: SetupDay): CheckValues[] =>
   checks
-    .filter((check) => check.mark && check.mark !== setup.mark && !isHole(check.mark.located))
+    .filter((check) => check.mark && check.mark !== setup.mark && isKnown(check))
     .sort((one, other) => (one.instant ?? 0) - (other.instant ?? 0));
+
+const isKnown = ({ mark, absent }: CheckValues): boolean =>
+  mark !== null && (!isHole(mark.located) || (absent.includes('horizontal') && !absent.includes('up')));
 
 /** The setup is over, on a mark that is known: before that nothing is missing yet, and without it nothing can be. */
 export const isProvable = ({ setup: { setup, mark } }: SetupDay): boolean =>

@@ -23,6 +23,9 @@ export function swatch(name: TrustClass, area: Area): Markup {
       return group(frame('outline'), hatching('good-hair', area, 6));
     case 'not-closed':
       return group(frame('outline'), hatching('good-hair', area, 6, false));
+    case 'position-only':
+    case 'height-only':
+      return group(frame('outline'), hatching('good-hair', area, 12, name === 'position-only'));
     case 'in-doubt':
       return group(frame('outline-bad'), hatching('bad-hair', area, 6), hatching('bad-hair', area, 6, false));
     case 'unchecked':

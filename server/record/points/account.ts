@@ -1,5 +1,6 @@
 /** The account of a repair, in Markdown: what was read, what was taken off and why, what was not, and what it all rests on. */
 import type { Derivation } from '../../derive/derivation.ts';
+import { daySentence } from '../verdict.ts';
 import { saidOf, type PointSet, type Repeated } from '../../derive/points/points.ts';
 import { BEND_ASSUMPTIONS, GEOID_SLOPE } from '../../derive/repair/bend.ts';
 import { controllersGeoid } from '../../derive/repair/row.ts';
@@ -60,7 +61,7 @@ function opening({ session, tallies, digests }: AccountOf): string[] {
   ];
 }
 
-function verdict({ trust, session }: AccountOf): string[] {
+function verdict({ trust, session, derivation }: AccountOf): string[] {
   const events = trust.events.map((doubt) => {
     const at = timeInWords(doubt.setup ? instantOfEvent(doubt) : null, session.job);
     return `- ${escaped(doubt.event.what)}${at ? ` at ${at}` : ''}: ${escaped(doubtInWords(doubt, session.job))}`;
@@ -78,7 +79,7 @@ function verdict({ trust, session }: AccountOf): string[] {
     ),
   );
   return [
-    escaped(trust.verdict),
+    escaped(daySentence(trust, session.job, derivation.points)),
     '',
     'These words speak of the base and of the settings of that rover, never of a point itself.',
     '',
