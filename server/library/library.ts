@@ -31,7 +31,16 @@ export interface Inspected {
 
 export interface Verdict {
   /** What the day is worth; null where no base is set up. */
-  readonly day: 'unchecked' | 'not-opened' | 'not-closed' | 'in-doubt' | 'held' | 'bracketed' | null;
+  readonly day:
+    | 'bracketed'
+    | 'held'
+    | 'not-closed'
+    | 'not-opened'
+    | 'position-only'
+    | 'height-only'
+    | 'unchecked'
+    | 'in-doubt'
+    | null;
   readonly sentence: string | null;
   /** What nobody wrote down and the checks that pass rest on. */
   readonly assumed: string | null;
