@@ -6,4 +6,4 @@
 export type Series = 'development' | 'counted';
 
 export const seedOf = (series: Series, what: string, number: number): string =>
-  `${series === 'counted' ? 'counted third ' : ''}${what} ${String(number)}`;
+  `${series === 'counted' ? 'counted fourth ' : ''}${what} ${String(number)}`;
