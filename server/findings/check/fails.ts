@@ -12,6 +12,7 @@ import type { Place } from '../../../grammar/tree.ts';
 import { residualPlace, saidResidual } from './residuals.ts';
 import { apart } from '../height/separation.ts';
 import { settledSetups } from '../height/settled.ts';
+import { isSwapped, swappedKey } from '../position/swapped-observed.ts';
 import { diagnosisOf, type Diagnosis } from '../../slips/diagnosis.ts';
 import { toldDiagnosis } from './diagnosis-told.ts';
 
@@ -123,6 +124,7 @@ function reasonsFor(check: CheckValues, beyond: readonly Beyond[], subject: Subj
         ? left([up], [check.residual.up])
         : left([east, north], [check.residual.east, check.residual.north]);
     const found: string[] = [];
+    if (component === 'horizontal' && isSwapped(check)) found.push(swappedKey(check));
     if (byKeyed && told) found.push(`${told}/${component}`);
     if (component === 'up') {
       const residual = (numberOf(check.residual.up) ?? 0) - (numberOf(up) ?? 0);
