@@ -71,7 +71,10 @@ describe('a length that nothing has', () => {
     expect(impossible(day)).toHaveLength(1);
   });
   it('is marked where the other reading is right', () => {
-    const [found] = impossible(breakwater('4.21 ft to foot', '1283 m to foot'));
+    // A thousandfold of the reading beside it is told as that.
+    const found = breakwater('4.21 ft to foot', '1283 m to foot').findings.find(
+      ({ code }) => code === 'unit/thousandfold',
+    );
     const { entry, start, end } = found?.place ?? {
       entry: { text: '' },
       start: 0,

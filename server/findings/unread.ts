@@ -36,7 +36,13 @@ export function unreadChecks({ session }: Subject): string[] {
     ...unreadEntry('check'),
     ...session.checks.flatMap(({ name, on }) => [
       unreadDetail(name, 'observed'),
-      ...(on ? [...unreadEntry('mark', on.name), unreadDetail(on.name, 'position')] : []),
+      ...(on
+        ? [
+            ...unreadEntry('mark', on.name),
+            unreadDetail(on.name, 'position'),
+            unreadDetail(on.name, 'height'),
+          ]
+        : []),
     ]),
   ];
 }
