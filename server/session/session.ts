@@ -271,4 +271,23 @@ export function instantOf(moment: Maybe<Moment> | null, job: Job | null): number
   if (moment.day !== null) return moment.day * DAY + local - offset;
   return jobDay * DAY + (moment.utc ? ((local % DAY) + DAY) % DAY : local) - offset;
 }
+/**
+ * The same of something that belongs to a base: a time without a date that falls before the base stood is of the next day
+ * where the base stood then, as in a points file. One that still stands is taken to do so for half a day.
+ */
+export function instantWithin(
+  moment: Maybe<Moment> | null,
+  job: Job | null,
+  stood: readonly { readonly from: number | null; readonly until: number | null }[],
+): number | null {
+  const instant = instantOf(moment, job);
+  if (instant === null || !moment || isHole(moment) || moment.day !== null) return instant;
+  const within = (at: number) =>
+    stood.some(({ from, until }) => {
+      if (from === null || !Number.isFinite(from)) return false;
+      const end = until === null || !Number.isFinite(until) ? from + DAY / 2 : until;
+      return from <= at && at <= end;
+    });
+  return !within(instant) && within(instant + DAY) ? instant + DAY : instant;
+}
 const DAY = 86_400;

@@ -1,7 +1,7 @@
 /** Which base a check was made from. */
 import { steadyList, valuesOf, type Table } from '../../session/each.ts';
 import type { Check, Job } from '../../session/entries.ts';
-import { instantOf } from '../../session/session.ts';
+import { instantWithin } from '../../session/session.ts';
 import { remembered } from '../remembered.ts';
 import type { SetupValues } from '../setups/setup.ts';
 
@@ -14,7 +14,7 @@ export function setupFor(
 ): SetupValues | null {
   if (check.from) return setups.get(check.from.name) ?? null;
   if (setups.size === 1) return valuesOf(setups)[0] ?? null;
-  const instant = instantOf(check.at, job);
+  const instant = instantWithin(check.at, job, begun);
   if (instant === null) return null;
   // In the very minute in which one ends and the next begins it is of the next.
   let found: SetupTime | null = null;

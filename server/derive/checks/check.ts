@@ -12,7 +12,7 @@ import { computeAll, computePlain } from '../../quantities/computed.ts';
 import { once } from '../../quantities/once.ts';
 import { hole, isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { Check, LocalSurface, Observed, Quality, Rover, Stated } from '../../session/entries.ts';
-import { instantOf } from '../../session/session.ts';
+import { instantWithin } from '../../session/session.ts';
 import { occupationSpread, type Budget, type Occupation } from './budget.ts';
 import { sameDatum, type Frame } from '../positions/frame.ts';
 import type { Located } from '../positions/locate.ts';
@@ -80,7 +80,7 @@ export function checkValues(
   recording: RecordingValues | null,
 ): CheckValues {
   const { name } = check;
-  const instant = instantOf(check.at, frame.job);
+  const instant = instantWithin(check.at, frame.job, setup ? [setup] : []);
   const seen = recording ? recording.observed : check.observed;
   const observed = isHole(seen) ? unobserved(seen) : observedValues(seen, frame, surfaces, name);
   const noMark = hole(`${name} was made on no known mark`, check.place);

@@ -2,7 +2,7 @@
 import type { Refusal } from '../../quantities/refusal.ts';
 import { hole, isHole, type Maybe, type Value } from '../../quantities/value.ts';
 import type { Antenna, LocalSurface, Setup } from '../../session/entries.ts';
-import { instantOf } from '../../session/session.ts';
+import { instantOf, instantWithin } from '../../session/session.ts';
 import { antennaHeight, standingsOf, type AntennaHeight, type Standing } from './antenna-height.ts';
 import { broadcastsOf, captureValues, type CaptureValues } from './capture.ts';
 import { rawLogValues, type RawLogValues } from './raw-log.ts';
@@ -65,11 +65,11 @@ export function setupValues(
   surroundings: SetupSurroundings,
 ): SetupValues {
   const { frame, geoid, surfaces } = surroundings;
-  const instants = setup.measured.map((measured) => instantOf(measured.at, frame.job));
-  const height = antennaHeight(setup, antenna, instants, events);
   const keyable = keyablePosition(mark, frame);
   const from = instantOf(setup.at, frame.job);
   const until = instantOf(setup.until, frame.job);
+  const instants = setup.measured.map((measured) => instantWithin(measured.at, frame.job, [{ from, until }]));
+  const height = antennaHeight(setup, antenna, instants, events);
   const stood = relevelled.filter((at) => (from === null || at >= from) && (until === null || at <= until));
   const standings = standingsOf(height, stood, setup);
   const truths = standings.map((standing) => ({

@@ -1,7 +1,7 @@
 /** What a receiver was told from when on: the keyed states of a setup, each from one change to the next. */
 import { isHole } from '../../quantities/value.ts';
 import type { Job, Keyed, Setup } from '../../session/entries.ts';
-import { instantOf } from '../../session/session.ts';
+import { instantOf, instantWithin } from '../../session/session.ts';
 
 /** Everything the receiver was told, from `from` until the next change. */
 export interface KeyedState {
@@ -24,7 +24,7 @@ export function keyedStates(setup: Setup, job: Job | null): KeyedState[] {
   const end = instantOf(setup.until, job);
   const timed = setup.keyed.map((line) => ({
     line,
-    at: line.at && !isHole(line.at) ? instantOf(line.at, job) : start,
+    at: line.at && !isHole(line.at) ? instantWithin(line.at, job, [{ from: start, until: end }]) : start,
   }));
   timed.sort((one, other) => (one.at ?? -Infinity) - (other.at ?? -Infinity));
   const states: KeyedState[] = [];

@@ -5,6 +5,7 @@ import type { Named } from '../../session/coordinates.ts';
 import type { Moment } from '../../session/moments.ts';
 import { answersToEach, foundInEach, steadyList, valuesOf } from '../../session/each.ts';
 import type { Check, Event, Job, Point } from '../../session/entries.ts';
+import { instantWithin } from '../../session/session.ts';
 import { kind } from '../finding.ts';
 import { rowsOutside, type RowsOutside } from './rows-outside.ts';
 import { anyStood, instantIn, standingOf, typedOf, type Standing } from '../when.ts';
@@ -81,7 +82,9 @@ function outside(
   standings: readonly Standing[],
   what: string,
 ): Outside[] {
-  const instant = instantIn(job, at);
+  const known = instantIn(job, at);
+  // Past midnight a time without a date follows the base; an event is asked for its date.
+  const instant = known === null || what === 'The event' ? known : instantWithin(at, job, standings);
   if (!at || isHole(at) || instant === null || standings.length === 0) return [];
   if (anyStood(standings, instant)) return [];
   return [{ place: at.place, what, typed: at.typed, setups: standings.map(({ setup }) => setup.name) }];
