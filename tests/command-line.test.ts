@@ -384,7 +384,8 @@ describe('text for a terminal', () => {
     const clean = (await tribrach(['check', CLEAN])).printed;
     expect(clean.split('\n').length).toBeLessThanOrEqual(16);
     expect(clean).toMatch(/OPEN +passes .* of 36 mm +7[.]0 mm of 51 mm/);
-    expect(clean).toContain('Not closed: 15:25–15:40 (0 points); not opened: 07:50–08:25 (0 points)\n');
+    // Where nobody measured, nothing is missed.
+    expect(clean).not.toMatch(/Not closed|not opened/);
     const { printed: input } = await tribrach(['new', '-']);
     const begun = (await tribrach(['check', '-'], { input })).printed;
     expect(begun.split('\n').length).toBeLessThanOrEqual(13);

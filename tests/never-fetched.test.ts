@@ -66,6 +66,7 @@ describe('the trap', () => {
 const COMMANDS: Readonly<Record<string, readonly string[]>> = {
   check: ['check', 'samples'],
   join: ['join', 'whole.part'],
+  completion: ['completion', 'bash'],
   explain: ['explain', 'height/extension'],
   derive: ['derive', 'samples/recorded.trib', '--format', 'json'],
   tell: ['tell', 'samples/breakwater.trib'],

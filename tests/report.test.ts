@@ -248,7 +248,7 @@ const ELEMENTS = new Set(
 const ATTRIBUTES = new Set(
   (
     'lang charset name content http-equiv class id href scope data-label data-place role aria-label ' +
-    'viewBox width height x y x1 y1 x2 y2 cx cy r rx d style font-size text-anchor'
+    'viewBox width height x y x1 y1 x2 y2 cx cy r rx d style font-size text-anchor textLength lengthAdjust'
   ).split(' '),
 );
 
