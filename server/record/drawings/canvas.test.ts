@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { verdictSign } from './canvas.ts';
+import { emptyDrawing, verdictSign } from './canvas.ts';
 
 /** The numbers of the first attribute of that name. */
 const numbersOf = (markup: string, ...names: string[]) =>
@@ -12,4 +12,14 @@ it('a sign of a verdict stands around its place', () => {
   expect(numbersOf(verdictSign('fails', 10, 20, 7).markup, 'x', 'y', 'width', 'height')).toEqual([
     3, 13, 14, 14,
   ]);
+});
+
+it('a drawing of nothing says why without the backticks of a text', () => {
+  const { markup } = emptyDrawing(
+    { width: 600, link: null },
+    'The day',
+    'No setup says when it began with `at`.',
+  );
+  expect(markup).toContain('“at”');
+  expect(markup).not.toMatch(/`|&#96;/);
 });

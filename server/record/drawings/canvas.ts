@@ -67,7 +67,9 @@ function spoken(label: string, children: readonly Child[]): string {
 }
 
 /** Why there is nothing to draw, in as many lines as it takes. */
-export function emptyDrawing(canvas: Canvas, title: string, sentence: string): Markup {
+export function emptyDrawing(canvas: Canvas, title: string, said: string): Markup {
+  // A word of the language stands in backticks where text is typed, and in quotes where it is drawn.
+  const sentence = said.replace(/`([^`]*)`/g, '“$1”');
   const lines = brokenInto(sentence, canvas.width, TEXT);
   return drawing(
     canvas,
