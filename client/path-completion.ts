@@ -21,7 +21,9 @@ async function provideCompletionItems(document: TextDocument, position: Position
   // In a folder that nobody trusts no file is read that a session names, and none is listed either.
   if (!typed || !workspace.isTrusted || document.uri.scheme === 'untitled') return [];
   try {
-    const entries = await workspace.fs.readDirectory(Uri.joinPath(document.uri, '..', typed.folder));
+    const entries = await workspace.fs.readDirectory(
+      Uri.joinPath(document.uri, '..', typed.folder.replace(/\/$/, '')),
+    );
     const range = new Range(position.translate(0, -typed.started.length), position);
     return entries.flatMap(([name, type]) => offered(name, type, typed, range));
   } catch {

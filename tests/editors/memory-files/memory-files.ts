@@ -42,7 +42,14 @@ function memoryFiles(contents: Map<string, Uint8Array>): FileSystemProvider {
       if (below(uri.path).length === 0) throw FileSystemError.FileNotFound(uri);
       return { type: FileType.Directory, ctime: 0, mtime: 0, size: 0 };
     },
-    readDirectory: ({ path }) => below(path).map((file) => [file.slice(path.length + 1), FileType.File]),
+    readDirectory: ({ path }) => {
+      const names = below(path).map((file) => file.slice(path.length + 1).split('/'));
+      const entries = names.map(([name = '', ...inside]): [string, FileType] => [
+        name,
+        inside.length > 0 ? FileType.Directory : FileType.File,
+      ]);
+      return [...new Map(entries)];
+    },
     readFile: (uri) => {
       const bytes = contents.get(uri.path);
       if (bytes === undefined) throw FileSystemError.FileNotFound(uri);
