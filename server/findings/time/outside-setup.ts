@@ -82,11 +82,11 @@ function outside(
   standings: readonly Standing[],
   what: string,
 ): Outside[] {
-  const known = instantIn(job, at);
-  // Past midnight a time without a date follows the base; an event is asked for its date.
-  const instant = known === null || what === 'The event' ? known : instantWithin(at, job, standings);
+  const instant = instantIn(job, at);
   if (!at || isHole(at) || instant === null || standings.length === 0) return [];
   if (anyStood(standings, instant)) return [];
+  // Past midnight a time without a date follows the base; an event is asked for its date.
+  if (what !== 'The event' && instantWithin(at, job, standings) !== instant) return [];
   return [{ place: at.place, what, typed: at.typed, setups: standings.map(({ setup }) => setup.name) }];
 }
 
